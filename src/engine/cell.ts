@@ -1,0 +1,295 @@
+/** What a person typed into a cell becomes a reading, or a reason why not. The only place that reads cells. */
+import { exact, fromCell, type Exact } from "./exact";
+import type { CellValue, DateCell } from "./model";
+import { convert, namedUnit, showLength, type Unit } from "./units";
+import { readDateText, showDate } from "./dates";
+
+/** A reading; or nothing was measured; or something stands there that is no reading. */
+export type Read<T> =
+  | { readonly kind: "value"; readonly value: T; readonly text: string; readonly note?: string }
+  | { readonly kind: "missing"; readonly text: string }
+  | { readonly kind: "refused"; readonly text: string; readonly why: string };
+
+export interface Length {
+  readonly size: Exact;
+  readonly unit: Unit;
+}
+
+const missing = (text = ""): Read<never> => ({ kind: "missing", text });
+const refused = (text: string, why: string): Read<never> => ({ kind: "refused", text, why });
+
+export function isDateCell(value: CellValue): value is DateCell {
+  return typeof value === "object" && value !== null;
+}
+
+/** Words that mean that nothing was measured. */
+const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
+/** Words of judgement, which are no measurement. */
+const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
+const DOUBT = /\?|\b(approx|about|around|circa|ca|est|estimated|maybe|roughly|say)\b|[~≈<>≤≥±]/i;
+const VULGAR: Record<string, string> = {
+  "¼": "1/4", "½": "1/2", "¾": "3/4", "⅐": "1/7", "⅑": "1/9", "⅒": "1/10", "⅓": "1/3", "⅔": "2/3", "⅕": "1/5", "⅖": "2/5",
+  "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
+};
+
+/** One spelling for spaces, digits, fractions, dashes and quotes. */
+export function tidy(text: string): string {
+  return text
+    .replace(/[¼½¾⅐-⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)
+    .normalize("NFKC")
+    .replace(/[\u2044\u2215]/g, "/")
+    .replace(/[\u2010-\u2015\u2212]/g, "-")
+    .replace(/[\u201c\u201d\u2033\u3003]/g, '"')
+    .replace(/[\u2018\u2019\u2032]/g, "'")
+    .replace(/\u200b|\ufeff/g, "")
+    .replace(/\s+/g, " ")
+    .trim();
+}
+
+const ERROR_TEXT = /^#(REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/i;
+
+interface Figure {
+  readonly value: Exact;
+  readonly rest: string;
+}
+
+/** Comma in a figure: decimal sign, thousands sign, or one of the two. */
+function plainDecimal(text: string, decimalComma: boolean | undefined): string | { readonly why: string } {
+  const commas = text.split(",").length - 1;
+  const points = text.split(".").length - 1;
+  if (commas === 0) {
+    if (points > 1) return { why: "it has more than one decimal point" };
+    if (decimalComma === true && /^\d{1,3}\.\d{3}$/.test(text)) return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
+    return text;
+  }
+  if (points === 0 && commas === 1) {
+    const [whole = "", part = ""] = text.split(",");
+    if (part.length === 3 && /^[1-9]\d{0,2}$/.test(whole)) {
+      if (decimalComma === true) return `${whole}.${part}`;
+      if (decimalComma === false) return whole + part;
+      return { why: `it could be ${whole}.${part} or ${whole}${part}; type it without the comma` };
+    }
+    return `${whole}.${part}`;
+  }
+  if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) return text.replace(/,/g, "");
+  if (/^\d{1,3}(\.\d{3})+,\d+$/.test(text)) return text.replace(/\./g, "").replace(",", ".");
+  return { why: "its commas and points do not make one number" };
+}
+
+/** Reads a figure at the start of a text: decimal, fraction or whole number with fraction. */
+function readFigure(text: string, decimalComma: boolean | undefined): Figure | { readonly why: string } | null {
+  const mixed = /^(\d+)(?: ?- ?| )(\d+) ?\/ ?(\d+)(?![\d/.,])/.exec(text);
+  if (mixed) {
+    const [all, whole = "", top = "", bottom = ""] = mixed;
+    if (Number(bottom) === 0) return { why: "it divides by zero" };
+    if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction` };
+    return { value: exact(whole).add(exact(`${top}/${bottom}`)), rest: text.slice(all.length) };
+  }
+  const fraction = /^(\d+) ?\/ ?(\d+)(?![\d/.,])/.exec(text);
+  if (fraction) {
+    const [all, top = "", bottom = ""] = fraction;
+    if (Number(bottom) === 0) return { why: "it divides by zero" };
+    return { value: exact(`${top}/${bottom}`), rest: text.slice(all.length) };
+  }
+  const decimal = /^(?:\d[\d.,]*\d|\d[.,]?|[.,]\d+)(?![\d/])/.exec(text);
+  if (!decimal) return null;
+  const plain = plainDecimal(decimal[0].replace(/[.,]$/, ""), decimalComma);
+  if (typeof plain !== "string") return plain;
+  return { value: exact(plain.startsWith(".") ? `0${plain}` : plain), rest: text.slice(decimal[0].length) };
+}
+
+export interface LengthOptions {
+  /** Unit of a bare number; null when nothing tells it. */
+  readonly assume: Unit | null;
+  /** True where the workbook's locale writes a decimal comma, false where it writes a decimal point; undefined when unknown. */
+  readonly decimalComma?: boolean;
+  /** True where 0 can be a real reading (a clearance, a nick). */
+  readonly zero?: boolean;
+}
+
+/** Whole numbers that are days from 2000 to 2060: a size that the spreadsheet turned into a date. */
+const isDaySerial = (value: number): boolean => Number.isInteger(value) && value >= 36526 && value <= 58440;
+
+const becameDate = (serial: number): string =>
+  `this cell is a date (${showDate(serial)}); type a fraction as 0 3/4, or format the column as text first`;
+
+const NO_UNIT = `it has no unit; name the unit in the heading, in a Unit column or behind the number`;
+
+/** A length as the trade writes it. */
+export function readLength(cell: CellValue, options: LengthOptions): Read<Length> {
+  if (cell === null || cell === undefined || cell === "") return missing();
+  if (isDateCell(cell)) return refused(showDate(cell.serial), becameDate(cell.serial));
+  if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no, not a measurement");
+  if (typeof cell === "number") return lengthOfNumber(cell, options);
+  return lengthOfText(cell, options);
+}
+
+function lengthOfNumber(cell: number, options: LengthOptions): Read<Length> {
+  if (!Number.isFinite(cell)) return refused(String(cell), "it is not a number");
+  if (cell === 0 && options.zero !== true) return missing();
+  const text = String(Number(cell.toPrecision(15)));
+  if (cell < 0) return refused(text, "a size cannot be negative");
+  if (isDaySerial(cell)) return refused(text, becameDate(cell));
+  if (options.assume === null) return refused(text, NO_UNIT);
+  return { kind: "value", value: { size: fromCell(cell), unit: options.assume }, text };
+}
+
+function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
+  const text = tidy(cell);
+  if (text === "") return missing();
+  if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; put the reading there");
+  if (options.zero === true && /^(nil|none|no)$/i.test(text)) return { kind: "value", value: { size: exact(0), unit: options.assume ?? "mm" }, text };
+  if (NOT_MEASURED.test(text)) return missing(text);
+  if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the reading of the gauge");
+  if (/^-/.test(text)) return refused(text, "a size cannot be negative");
+  if (JUDGEMENT.test(text)) return refused(text, "it is a judgement, not a measurement; type what the gauge reads");
+
+  const feet = /^(\d+(?:\.\d+)?) ?(?:'(?!')|ft\.?|feet|foot)(?![a-z])[ -]*(.*)$/i.exec(text);
+  if (feet) {
+    const [, whole = "", inches = ""] = feet;
+    const start = exact(whole).mul(12);
+    if (inches === "") return { kind: "value", value: { size: start, unit: "in" }, text };
+    const rest = lengthOfText(inches, { ...options, assume: "in" });
+    if (rest.kind !== "value" || rest.value.unit !== "in") return refused(text, "the inches after the feet cannot be read");
+    return { kind: "value", value: { size: start.add(rest.value.size), unit: "in" }, text };
+  }
+
+  const figure = readFigure(text, options.decimalComma);
+  if (figure === null) return refused(text, "it is not a measurement");
+  if ("why" in figure) return refused(text, figure.why);
+  return lengthWithRest(text, figure, options);
+}
+
+/** What may follow the figure: a unit, then a note without figures. */
+function lengthWithRest(text: string, figure: Figure, options: LengthOptions): Read<Length> {
+  const behind = /^ ?("|''|'|[a-z]+\.?)?(.*)$/i.exec(figure.rest);
+  const word = behind?.[1] ?? "";
+  const named = word === "" ? null : namedUnit(word);
+  const note = (named ? (behind?.[2] ?? "") : figure.rest).replace(/^[\s,;:(-]+|[\s)]+$/g, "").trim();
+  if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, ""))) return refused(text, "more than one figure stands there; type one reading");
+  if (note !== "" && !/^[a-z(]/i.test(note)) return refused(text, "what follows the number cannot be read");
+  if (/^x\b/i.test(note)) return refused(text, "more than one figure stands there; type one reading");
+  const unit = named?.unit ?? options.assume;
+  if (unit === null) return refused(text, NO_UNIT);
+  const size = named ? figure.value.mul(named.times) : figure.value;
+  if (size.equals(0) && options.zero !== true) return missing(text);
+  const reading = { kind: "value" as const, value: { size, unit }, text };
+  return note === "" ? reading : { ...reading, note: `"${note}" stands beside the reading` };
+}
+
+/** A count of broken wires or the like: a whole number from 0. */
+export function readCount(cell: CellValue): Read<Exact> {
+  const plain = readPlain(cell);
+  if (plain.kind !== "value") return plain;
+  if (!plain.value.mod(1).equals(0)) return refused(plain.text, "a count is a whole number");
+  return plain;
+}
+
+/** An angle in degrees from 0. */
+export function readDegrees(cell: CellValue): Read<Exact> {
+  if (typeof cell === "string") {
+    const text = tidy(cell).replace(/ ?(°|º|deg\.?|degrees?)$/i, "");
+    const plain = readPlain(text);
+    return plain.kind === "value" && plain.value.compare(180) > 0 ? refused(text, "a twist cannot be more than 180 degrees") : plain;
+  }
+  const plain = readPlain(cell);
+  return plain.kind === "value" && plain.value.compare(180) > 0 ? refused(plain.text, "a twist cannot be more than 180 degrees") : plain;
+}
+
+function readPlain(cell: CellValue): Read<Exact> {
+  if (cell === null || cell === undefined || cell === "") return missing();
+  if (isDateCell(cell)) return refused(showDate(cell.serial), `this cell is a date (${showDate(cell.serial)}); type the number, or format the column as text first`);
+  if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no; type a number");
+  if (typeof cell === "number") {
+    const text = String(Number(cell.toPrecision(15)));
+    if (!Number.isFinite(cell)) return refused(text, "it is not a number");
+    if (cell < 0) return refused(text, "it cannot be negative");
+    return { kind: "value", value: fromCell(cell), text };
+  }
+  const text = tidy(cell);
+  if (text === "") return missing();
+  if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; put the reading there");
+  if (/^(nil|none|zero|no)$/i.test(text)) return { kind: "value", value: exact(0), text };
+  if (NOT_MEASURED.test(text)) return missing(text);
+  if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the number");
+  if (/^-/.test(text)) return refused(text, "it cannot be negative");
+  const figure = readFigure(text, undefined);
+  if (figure === null) return refused(text, "it is not a number");
+  if ("why" in figure) return refused(text, figure.why);
+  if (figure.rest.trim() !== "") return refused(text, "more than a number stands there");
+  return { kind: "value", value: figure.value, text };
+}
+
+/** "sound" when what was looked at is in order, "fault" when it is not. */
+export type Seen = "sound" | "fault";
+
+const ALWAYS_SOUND = /^(ok|okay|o\.k\.|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
+const ALWAYS_FAULT = /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
+const NOT_FOUND = /^(no|none|n|nil|not found|none (found|seen|visible)|no (cracks?|damage|defects?|visible \w+)|nothing|absent|not visible|not seen|free)( (seen|found|visible))?$/i;
+const FOUND = /^(yes|y|found|present|seen|visible|cracked|bent|stretched|twisted|kinked|crushed|cut|torn|worn|burnt|burned|corroded|pitted|welded|heavy|severe|slight|minor|some|light|hairline|deformed|distorted|elongated|modified|melted)\b/i;
+const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|free|freely|turns|tight|true|closes|not required|none required|none fitted,? none required|no latch required|n\/?r)$/i;
+const NOT_IN_ORDER = /^(no|n|none|missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
+
+/**
+ * An observation. In a "fault" column yes means that the fault is there; in a "sound" column yes means that it is in
+ * order. A bare tick or cross is refused: it can mean either. 0 is a blank cell on some hosts, so it is missing.
+ */
+export function readSeen(cell: CellValue, column: "fault" | "sound"): Read<Seen> {
+  if (cell === null || cell === undefined || cell === "") return missing();
+  if (isDateCell(cell)) return refused(showDate(cell.serial), `it is a date; type ${column === "fault" ? "none or found" : "yes or no"}`);
+  if (typeof cell === "boolean") return seen(cell !== (column === "fault") ? "sound" : "fault", cell ? "TRUE" : "FALSE");
+  if (typeof cell === "number") return cell === 0 ? missing("0") : refused(String(cell), `type ${column === "fault" ? "none or found" : "yes or no"}`);
+  const text = tidy(cell);
+  if (text === "") return missing();
+  if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; type what was seen");
+  if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; look again and type what was seen");
+  const first = text.split(/ ?[;,:(]| - /)[0]?.trim() ?? text;
+  const whole = [text, first];
+  if (column === "fault") {
+    if (whole.some((t) => ALWAYS_FAULT.test(t) || FOUND.test(t))) return seen("fault", text);
+    if (onlyThat(text, first, [ALWAYS_SOUND, NOT_FOUND])) return seen("sound", text);
+  } else {
+    if (/^(none|not|no latch) (required|fitted,? none required)|^none fitted,? none required$/i.test(text)) return seen("sound", text);
+    if (whole.some((t) => ALWAYS_FAULT.test(t) || NOT_IN_ORDER.test(t))) return seen("fault", text);
+    if (onlyThat(text, first, [ALWAYS_SOUND, IN_ORDER])) return seen("sound", text);
+  }
+  if (/^(n\/?a|na|n\.a\.?|-+|not (checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
+  return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
+}
+
+const seen = (value: Seen, text: string): Read<Seen> => ({ kind: "value", value, text });
+
+/** Good words count only when nothing follows that could take them back. */
+function onlyThat(text: string, first: string, patterns: readonly RegExp[]): boolean {
+  if (patterns.some((pattern) => pattern.test(text))) return true;
+  const after = text.slice(first.length);
+  return patterns.some((pattern) => pattern.test(first)) && !/\b(but|except|crack|bent|worn|missing|broken|damage|fault|loose|slight|some|no|not)/i.test(after) && after.length < 60;
+}
+
+/** Text of a cell, trimmed; "" when blank. A zero in a text column is a blank cell on some hosts. */
+export function readText(cell: CellValue): string {
+  if (cell === null || cell === undefined || cell === 0) return "";
+  if (isDateCell(cell)) return showDate(cell.serial);
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  return typeof cell === "number" ? String(Number(cell.toPrecision(15))) : tidy(cell);
+}
+
+/** A date as a serial day. */
+export function readDate(cell: CellValue): Read<number> {
+  if (cell === null || cell === undefined || cell === "" || cell === 0) return missing();
+  if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is not a date");
+  if (isDateCell(cell) || typeof cell === "number") {
+    const serial = Math.floor(isDateCell(cell) ? cell.serial : cell);
+    if (!(serial >= 61 && serial <= 2958465)) return refused(String(serial), "it is not a date");
+    return { kind: "value", value: serial, text: showDate(serial) };
+  }
+  const text = tidy(cell);
+  if (text === "" || NOT_MEASURED.test(text)) return missing(text);
+  const date = readDateText(text);
+  return typeof date === "number" ? { kind: "value", value: date, text: showDate(date) } : refused(text, date.why);
+}
+
+/** The same length in another unit, as text. */
+export function showIn(length: Length, unit: Unit): string {
+  return showLength(convert(length.size, length.unit, unit), unit);
+}

@@ -1,0 +1,380 @@
+/** One check of one item: readings from cells, every criterion in force, one finding for each. */
+import type { BasisId } from "./bases";
+import { readCount, readDegrees, readLength, readSeen, readText, tidy, type Length, type Read } from "./cell";
+import { exact, toNumber, ZERO, type Exact } from "./exact";
+import { field, type FieldId } from "./fields";
+import type { Check, Criterion, GearKind, Limit, StressClass } from "./gear/kind";
+import { matchPart } from "./gear/match";
+import { fitOf, judge, lesser, type Word } from "./judge";
+import type { CellValue, Finding } from "./model";
+import { percent, tell, tellMissing, tellRefused, tellSeen, tellSound, tellUncertain, tellUnruled, type Told } from "./sentence";
+import { cite } from "./sources";
+import { leastThickness, tableName } from "./tables/chain";
+import { convert, showDecimal, showLength, type Unit } from "./units";
+import type { Decision } from "./verdict";
+
+/** Where an item's cells come from: a row of a log, or the arguments of a worksheet function. */
+export interface Cells {
+  value(id: FieldId): CellValue;
+  /** Unit of a bare number in that column: the heading's, else the row's, else null. */
+  unit(id: FieldId): Unit | null;
+  /** What the person calls the column. */
+  heading(id: FieldId): string;
+  /** Part that the section columns stand for, when the sheet names one. */
+  readonly part?: string;
+}
+
+export interface Situation {
+  readonly kind: GearKind;
+  readonly bases: ReadonlySet<BasisId>;
+  /** Gauge resolution that applies to every length, or null. */
+  readonly gauge: Length | null;
+  readonly construction: string | null;
+}
+
+export interface CheckResult {
+  readonly findings: readonly Finding[];
+  readonly notes: readonly string[];
+}
+
+const NOTHING: CheckResult = { findings: [], notes: [] };
+
+function plain(check: Check, decision: Decision, sentence: string, more: Partial<Finding> = {}): Finding {
+  return {
+    check: check.name, part: check.part, criterion: null, decision, measured: null, original: null, limit: null,
+    share: null, comesOut: null, basis: null, source: null, overload: false, sentence, ...more,
+  };
+}
+
+export function missingFinding(check: Check, cells: Cells, id: FieldId): Finding {
+  return plain(check, "NO VERDICT", tellMissing(check.name, cells.heading(id), field(id).takes));
+}
+
+function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { readonly text: string; readonly why: string }): Finding {
+  return plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), read.text, read.why));
+}
+
+/** Criteria of a check that are in force here. */
+function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
+  return situation.kind.criteria.filter(
+    (c) =>
+      c.check === check.name &&
+      situation.bases.has(c.basis) &&
+      c.status !== "unconfirmed" &&
+      (c.stress === undefined || c.stress.includes(stress)) &&
+      (c.twoWays !== true || twoWays) &&
+      (c.onlyFor === undefined || (situation.construction !== null && c.onlyFor.includes(situation.construction))),
+  );
+}
+
+/** A figure ready to be met with limits. */
+interface Figure {
+  readonly used: Exact;
+  /** As-new or nominal size, for limits that are a share of it. */
+  readonly base: Exact | null;
+  /** "larger" when the part comes out above a size, "smaller" when below. */
+  readonly comesOut: "larger" | "smaller";
+  readonly unit: Unit | null;
+  readonly show: (value: Exact) => string;
+  readonly measured: string;
+  readonly original: string | null;
+  readonly blur: Exact;
+  readonly gauge: string;
+  /** Chain size, for limits from a table. */
+  readonly size?: Length;
+}
+
+interface Allowance {
+  readonly allowance: Exact;
+  readonly word: Word;
+  readonly rule: string;
+}
+
+type Allowed = Allowance | { readonly none: string; readonly passOver: boolean };
+
+/** What a limit allows of a figure, in the figure's unit. */
+function allowanceOf(limit: Limit, figure: Figure): Allowed {
+  if (limit.word === "any") return { none: "the limit is an observation", passOver: false };
+  if (limit.word === "below") {
+    if (figure.size === undefined || figure.unit === null || figure.base === null) throw new Error("A table limit needs a nominal size");
+    const row = leastThickness(limit.table, figure.size.size, figure.size.unit, figure.unit);
+    const size = showLength(figure.size.size, figure.size.unit);
+    if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}`, passOver: false };
+    if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
+    return { allowance: figure.base.sub(row.least), word: "above", rule: `least thickness in ${tableName(limit.table)}` };
+  }
+  if ("share" in limit) {
+    if (figure.base === null) throw new Error("A share needs an as-new size");
+    const share = figure.base.mul(exact(limit.share));
+    const rule = `${percent(toNumber(exact(limit.share)))} of ${figure.size === undefined ? "as-new" : "nominal"}`;
+    if (limit.cap === undefined || figure.unit === null) return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
+    const cap = exact(figure.unit === "in" ? limit.cap.in : limit.cap.mm);
+    return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${figure.unit === "in" ? limit.cap.in : limit.cap.mm} ${figure.unit}` };
+  }
+  if ("length" in limit) {
+    if (figure.unit === null) throw new Error("A length limit needs a length");
+    return { allowance: convert(exact(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.word} ${limit.length} ${limit.unit}` };
+  }
+  if ("degrees" in limit) return { allowance: exact(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word === "above" ? "more than" : "from"} ${limit.degrees} degrees` };
+  return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word === "above" ? "more than" : "from"} ${String(limit.count)}` };
+}
+
+/** "above 2.1 in", "from 10", "below 0.342 in", "at 0.9 in or less". */
+function comesOutText(figure: Figure, allowed: Allowance): string {
+  const at = comesOutAt(figure, allowed);
+  if (figure.comesOut === "larger") return `${allowed.word} ${figure.show(at)}`;
+  return allowed.word === "above" ? `below ${figure.show(at)}` : `at ${figure.show(at)} or less`;
+}
+
+function comesOutAt(figure: Figure, allowed: Allowance): Exact {
+  if (figure.base === null) return allowed.allowance;
+  return figure.comesOut === "larger" ? figure.base.add(allowed.allowance) : figure.base.sub(allowed.allowance);
+}
+
+/** Every criterion in force against one figure. */
+function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
+  const notes: string[] = [];
+  const findings: Finding[] = [];
+  for (const criterion of criteria) {
+    const allowed = allowanceOf(criterion.limit, figure);
+    if ("none" in allowed) {
+      if (allowed.passOver) notes.push(capital(allowed.none));
+      else findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: ${allowed.none}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: figure.measured }));
+      continue;
+    }
+    findings.push(meet(check, figure, criterion, allowed));
+  }
+  if (findings.length === 0) {
+    // Nothing used is inside any limit; something used without a limit settles nothing.
+    const why = notes.length > 0 ? notes.join("; ") : "the rules in force hold no limit for it";
+    const used = judge(figure.used, ZERO, "above").beyond;
+    const sentence = used ? `${capital(check.name)} ${figure.measured} cannot be judged: ${why}; choose a basis that has one.` : `${capital(check.name)} ${figure.measured} shows no change; ${why}.`;
+    return { findings: [plain(check, used ? "NO VERDICT" : "KEEP", sentence, { measured: figure.measured, original: figure.original })], notes };
+  }
+  return { findings, notes };
+}
+
+function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allowance): Finding {
+  const met = judge(figure.used, allowed.allowance, allowed.word, figure.blur);
+  const comesOut = comesOutText(figure, allowed);
+  const source = cite(criterion.source);
+  const told: Told = { label: check.name, measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
+  const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
+  const decision: Decision = met.uncertain ? (criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE") : met.beyond ? criterion.beyond : watched ? "WATCH" : (criterion.inside ?? "KEEP");
+  const settledBy = met.settledBy === null || figure.unit === null ? null : showLength(met.settledBy, figure.unit);
+  const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : tell(decision, told);
+  return {
+    check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
+    limit: allowed.rule, share: met.share, comesOut, basis: criterion.basis, source, sentence,
+    overload: check.overload === true && (met.beyond || met.uncertain),
+  };
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => readLength(cells.value(id), { assume: cells.unit(id), zero });
+
+const lengthShow = (unit: Unit) => (value: Exact): string => showLength(value, unit);
+
+const typed = (read: { readonly text: string; readonly value: Length }): string => {
+  const figure = showLength(read.value.size, read.value.unit);
+  return /[/'"a-z]/i.test(read.text) && !figure.startsWith(read.text) ? `${figure} (${read.text})` : figure;
+};
+
+/** As-new and measured size of one place; what stands in the way comes back as a finding. */
+function readPair(check: Check, cells: Cells, originalId: FieldId, measuredId: FieldId, required: boolean): { readonly original: Length; readonly measured: Length; readonly texts: readonly [string, string]; readonly notes: readonly string[] } | Finding | null {
+  const original = length(cells, originalId);
+  const measured = length(cells, measuredId);
+  if (original.kind === "refused") return refusedFinding(check, cells, originalId, original);
+  if (measured.kind === "refused") return refusedFinding(check, cells, measuredId, measured);
+  if (measured.kind === "missing") return required ? missingFinding(check, cells, measuredId) : null;
+  if (original.kind === "missing") return missingFinding(check, cells, originalId);
+  const notes = [original.note, measured.note].filter((n) => n !== undefined);
+  return { original: original.value, measured: measured.value, texts: [typed(original), typed(measured)], notes };
+}
+
+const inUnit = (value: Length, unit: Unit): Exact => convert(value.size, value.unit, unit);
+
+function blurOf(situation: Situation, unit: Unit, readings: 1 | 2): { readonly blur: Exact; readonly gauge: string } {
+  if (situation.gauge === null) return { blur: ZERO, gauge: "" };
+  const resolution = inUnit(situation.gauge, unit);
+  return { blur: readings === 2 ? resolution : resolution.div(2), gauge: showLength(resolution, unit) };
+}
+
+/** Change between as-new and measured, or the finding that says why the pair does not fit. */
+function changeOf(check: Check, cells: Cells, original: Length, measured: Length, texts: readonly [string, string], way: "loss" | "growth", measuredId: FieldId): { readonly used: Exact; readonly unit: Unit; readonly base: Exact; readonly note: string | null } | Finding {
+  const unit = original.unit;
+  const now = inUnit(measured, unit);
+  const fit = fitOf(original.size, now, way === "loss" ? "larger" : "smaller");
+  const pair = `${texts[1]} against ${texts[0]} as new`;
+  const heading = cells.heading(measuredId);
+  if (fit === "inch in a millimetre column" || fit === "swapped units")
+    return plain(check, "NO VERDICT", tellRefused(check.name, heading, texts[1], `${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`));
+  if (fit === "implausible")
+    return plain(check, "NO VERDICT", tellRefused(check.name, heading, texts[1], `${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`));
+  const difference = way === "loss" ? original.size.sub(now) : now.sub(original.size);
+  return { used: fit === "noise" ? ZERO : difference, unit, base: original.size, note: fit === "noise" ? `${capital(check.name)}: ${pair} is within 2 % gauge noise and counts as no change` : null };
+}
+
+function loss(check: Check & { kind: "loss" }, cells: Cells, situation: Situation): CheckResult {
+  const named = cells.part === undefined || check.original !== "sectionNew" ? null : matchPart(situation.kind, cells.part);
+  const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
+  const at: Check = { ...check, part: part.part };
+  const pair = readPair(at, cells, check.original, check.measured, check.required);
+  const across = check.acrossOriginal === undefined || check.acrossMeasured === undefined ? null : readPair({ ...at, name: `${check.name} across` }, cells, check.acrossOriginal, check.acrossMeasured, false);
+  if (pair === null && across === null) return NOTHING;
+  const results: CheckResult[] = [];
+  const changes = [
+    { read: pair, measuredId: check.measured },
+    { read: across, measuredId: check.acrossMeasured ?? check.measured },
+  ].map(({ read, measuredId }) => {
+    if (read === null) return null;
+    if (!("texts" in read)) return { read, change: read };
+    return { read, change: changeOf(at, cells, read.original, read.measured, read.texts, "loss", measuredId) };
+  });
+  const worn = changes.filter((c) => c !== null && "used" in c.change && judge(c.change.used, ZERO, "above").beyond);
+  for (const change of changes) {
+    if (change === null) continue;
+    if (!("used" in change.change) || !("texts" in change.read)) {
+      if (!("used" in change.change)) results.push({ findings: [change.change], notes: [] });
+      continue;
+    }
+    const { used, unit, base, note } = change.change;
+    const figure: Figure = { used, base, comesOut: "smaller", unit, show: lengthShow(unit), measured: change.read.texts[1], original: change.read.texts[0], ...blurOf(situation, unit, 2) };
+    const result = against(at, figure, criteriaFor(check, situation, part.stress, worn.length > 1));
+    results.push({ findings: result.findings, notes: [...result.notes, ...change.read.notes, ...(note === null ? [] : [note])] });
+  }
+  return { findings: results.flatMap((r) => r.findings), notes: results.flatMap((r) => r.notes) };
+}
+
+function growth(check: Check & { kind: "growth" }, cells: Cells, situation: Situation): CheckResult {
+  const pair = readPair(check, cells, check.original, check.measured, check.required);
+  if (pair === null) return NOTHING;
+  if (!("texts" in pair)) return { findings: [pair], notes: [] };
+  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "growth", check.measured);
+  if (!("used" in change)) return { findings: [change], notes: [...pair.notes] };
+  const { used, unit, base, note } = change;
+  const figure: Figure = { used, base, comesOut: "larger", unit, show: lengthShow(unit), measured: pair.texts[1], original: pair.texts[0], ...blurOf(situation, unit, 2) };
+  const result = against(check, figure, criteriaFor(check, situation, "high", false));
+  return { findings: result.findings, notes: [...result.notes, ...pair.notes, ...(note === null ? [] : [note])] };
+}
+
+/** Chain size as the trade writes it: a bare fraction is inches; a grade behind it is no part of the size. */
+export function readChainSize(cell: CellValue, assume: Unit | null): Read<Length> {
+  if (typeof cell !== "string") return readLength(cell, { assume });
+  const text = tidy(cell).replace(/[,;(]? ?\b(?:grade|gr|g)\.? ?-?(?:8|80|100|10|120|12)\b\)?/i, "").trim();
+  const bareFraction = /^(\d+[ -])?\d+\/\d+$/.test(text);
+  return readLength(text, { assume: bareFraction ? "in" : assume });
+}
+
+/** Links may measure somewhat more than their trade size: 3/8 chain is 10 mm. */
+const TRADE_SIZE_EXCESS = exact("1.1");
+
+function least(check: Check & { kind: "least" }, cells: Cells, situation: Situation): CheckResult {
+  const size = readChainSize(cells.value(check.size), cells.unit(check.size));
+  const measured = length(cells, check.measured);
+  if (size.kind === "refused") return { findings: [refusedFinding(check, cells, check.size, size)], notes: [] };
+  if (measured.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, measured)], notes: [] };
+  if (measured.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
+  if (size.kind === "missing") return { findings: [missingFinding(check, cells, check.size)], notes: [] };
+  const unit = measured.value.unit;
+  const nominal = inUnit(size.value, unit);
+  const texts = [typed(size), typed(measured)] as const;
+  const fit = fitOf(nominal.mul(TRADE_SIZE_EXCESS), measured.value.size, "larger");
+  if (fit !== "as it is" && fit !== "noise")
+    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), texts[1], `${texts[1]} does not fit chain of size ${texts[0]}; check size and unit`))], notes: [] };
+  const used = nominal.sub(measured.value.size);
+  const figure: Figure = {
+    used: judge(used, ZERO, "above").beyond ? used : ZERO, base: nominal, comesOut: "smaller", unit, show: lengthShow(unit),
+    measured: texts[1], original: `${texts[0]} nominal`, size: size.value, ...blurOf(situation, unit, 1),
+  };
+  const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
+  const unjudged = result.findings.every((f) => f.criterion === null);
+  return unjudged
+    ? { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`)], notes: result.notes }
+    : { findings: result.findings, notes: [...result.notes, ...(measured.note === undefined ? [] : [measured.note])] };
+}
+
+function single(check: Check & { kind: "gap" | "angle" | "count" }, cells: Cells, situation: Situation): CheckResult {
+  const read = check.kind === "gap" ? length(cells, check.measured, true) : check.kind === "angle" ? readDegrees(cells.value(check.measured)) : readCount(cells.value(check.measured));
+  if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
+  if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
+  const figure = singleFigure(check.kind, read, situation);
+  return against(check, figure, criteriaFor(check, situation, "high", false));
+}
+
+function singleFigure(kind: "gap" | "angle" | "count", read: { readonly value: Length | Exact; readonly text: string }, situation: Situation): Figure {
+  const common = { base: null, comesOut: "larger", original: null } as const;
+  if (kind === "gap") {
+    const { size, unit } = read.value as Length;
+    return { ...common, used: size, unit, show: lengthShow(unit), measured: showLength(size, unit), ...blurOf(situation, unit, 1) };
+  }
+  const used = read.value as Exact;
+  const show = (value: Exact): string => (kind === "angle" ? `${showDecimal(value, 2)} degrees` : showDecimal(value, 0));
+  return { ...common, used, unit: null, show, measured: show(used), blur: ZERO, gauge: "" };
+}
+
+/** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
+function nick(check: Check & { kind: "nick" }, cells: Cells, situation: Situation): CheckResult {
+  const depth = length(cells, check.measured, true);
+  if (depth.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, depth)], notes: [] };
+  if (depth.kind === "missing") return NOTHING;
+  if (!judge(depth.value.size, ZERO, "above").beyond)
+    return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
+  const text = readText(cells.value(check.at));
+  const part = text === "" ? null : matchPart(situation.kind, text);
+  if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
+  const losses = situation.kind.checks.filter((c) => c.kind === "loss");
+  const sized = losses.find((c) => part !== null && c.part === part.part) ?? losses[0];
+  const stress = part?.stress ?? "high";
+  if (sized === undefined) return nickWithoutSection(check, depth);
+  const pair = readPair({ ...check, part: part?.part ?? sized.part }, cells, sized.original, sized.measured, true);
+  if (pair === null) return NOTHING;
+  if (!("texts" in pair)) return { findings: [pair], notes: [] };
+  const unit = pair.original.unit;
+  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", sized.measured);
+  if (!("used" in change)) return { findings: [change], notes: [] };
+  const used = change.used.add(inUnit(depth.value, unit));
+  const figure: Figure = {
+    used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
+    measured: `${typed(depth)} deep at the ${part?.part ?? sized.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
+  };
+  const result = against({ ...check, part: part?.part ?? sized.part }, figure, criteriaFor(check, situation, stress, false));
+  const unjudged = result.findings.every((f) => f.criterion === null);
+  const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
+  return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };
+}
+
+const nickWithoutSection = (check: Check, depth: { readonly text: string }): CheckResult => ({
+  findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text))],
+  notes: [],
+});
+
+function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
+  const column = field(check.measured).type === "fault" ? "fault" : "sound";
+  const read = readSeen(cells.value(check.measured), column);
+  if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
+  if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
+  const criteria = criteriaFor(check, situation, "high", false);
+  const [first] = criteria;
+  if (read.value === "sound")
+    return { findings: [plain(check, "KEEP", tellSound(check.name, read.text, first ? cite(first.source) : null, first?.basis ?? null), { measured: read.text })], notes: [] };
+  if (!first) return { findings: [plain(check, "EXAMINE", tellUnruled(check.name, read.text), { measured: read.text, overload: check.overload === true })], notes: [] };
+  return {
+    findings: criteria.map((c) => plain(check, c.beyond, tellSeen(check.name, read.text, cite(c.source), c.basis), { criterion: c.id, measured: read.text, basis: c.basis, source: cite(c.source), overload: check.overload === true })),
+    notes: [],
+  };
+}
+
+/** Every finding of one check, and what else should be said. */
+export function evaluate(check: Check, cells: Cells, situation: Situation): CheckResult {
+  if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return NOTHING;
+  switch (check.kind) {
+    case "loss": return loss(check, cells, situation);
+    case "growth": return growth(check, cells, situation);
+    case "least": return least(check, cells, situation);
+    case "gap": case "angle": case "count": return single(check, cells, situation);
+    case "nick": return nick(check, cells, situation);
+    case "seen": return seenCheck(check, cells, situation);
+  }
+}

@@ -1,0 +1,89 @@
+/**
+ * The vocabulary of a log: every column that the engine can read, once. Register columns, heading matching, the note
+ * sheet and the drop-downs are derived from it.
+ */
+
+export type FieldType = "text" | "length" | "count" | "angle" | "date" | "sound" | "fault" | "choice";
+
+export interface Field {
+  /** Heading in the register. */
+  readonly heading: string;
+  readonly type: FieldType;
+  /** What the column takes, for the note sheet, the cell prompt and the pane. */
+  readonly takes: string;
+  /**
+   * Headings that clerks write for it. Each entry is a set of words that must all stand in the heading;
+   * `a|b` means either word. The role words NEW and NOW stand for the lists in `headings.ts`.
+   */
+  readonly words: readonly string[];
+  /** Drop-down entries. */
+  readonly choices?: readonly string[];
+}
+
+const FAULT = ["none", "found"] as const;
+const SOUND = ["yes", "no"] as const;
+
+const length = (heading: string, takes: string, words: readonly string[]): Field => ({ heading, type: "length", takes, words });
+const fault = (heading: string, takes: string, words: readonly string[]): Field => ({ heading, type: "fault", takes, words, choices: FAULT });
+const sound = (heading: string, takes: string, words: readonly string[], choices: readonly string[] = SOUND): Field => ({
+  heading, type: "sound", takes, words, choices,
+});
+
+export const FIELDS = {
+  id: { heading: "Id", type: "text", takes: "The mark on the item; each id once.", words: ["id", "id no|number", "gear|asset|item|equipment|tag|serial|unit|rigging id|no|number|ref|mark", "serial", "mark", "identification no|number", "ref", "reference", "asset", "number", "no"] },
+  gear: { heading: "Gear", type: "choice", takes: "Kind of gear: hook, shackle, link, swivel, block, chain sling, wire rope sling, web sling, roundsling.", words: ["gear", "gear kind|type", "type", "kind", "item", "item|gear|equipment description|type|kind", "description", "equipment", "category", "type gear|equipment|hardware", "hardware"] },
+  size: { heading: "Size", type: "text", takes: "Nominal size as the trade writes it, such as 3/8 or 10 mm.", words: ["size", "nominal size|diameter|dia", "nom size|diameter|dia", "chain size", "trade size", "nominal", "rope|chain diameter|dia|size"] },
+  unit: { heading: "Unit", type: "choice", takes: "Unit of bare numbers in the row: in or mm.", words: ["unit", "uom", "measure unit", "unit measure"], choices: ["in", "mm"] },
+  gauge: { heading: "Gauge reads to", type: "length", takes: "Resolution of the gauge used, such as 0.01 or 1/64; blank when unknown.", words: ["gauge", "gauge reads|resolution|res", "resolution", "instrument resolution"] },
+  construction: { heading: "Construction", type: "choice", takes: "Rope construction: strand laid, cable laid, braided under 8, braided 8 or more.", words: ["construction", "rope construction|type", "lay type", "construct"], choices: ["strand laid", "cable laid", "braided under 8", "braided 8 or more"] },
+  assembly: { heading: "Assembly", type: "text", takes: "Name of the tackle that the item is part of; the same name on all its parts.", words: ["assembly", "set", "assy", "part of", "belongs", "tackle", "assembly set", "used in"] },
+  place: { heading: "Place", type: "text", takes: "Where the item is kept or used.", words: ["place", "location", "where", "area", "store", "bay", "site", "department", "kept"] },
+  service: { heading: "Service", type: "choice", takes: "normal, severe, idle, monthly, quarterly, 6 monthly or yearly.", words: ["service", "service class|level|type|duty", "duty", "interval", "frequency", "inspection interval|frequency"], choices: ["normal", "severe", "idle", "monthly", "quarterly", "6 monthly", "yearly"] },
+  inspected: { heading: "Inspected", type: "date", takes: "Date of this inspection, as a date.", words: ["inspected", "date", "last inspected|inspection|insp|checked|examined", "inspection|insp date", "date inspected|checked|examined|inspection", "checked", "examined", "inspected on|date", "last date inspection"] },
+  inspector: { heading: "Inspected by", type: "text", takes: "Name or role of the inspector.", words: ["inspector", "inspected|checked|examined by", "by", "initials", "insp by", "competent person"] },
+  throatNew: length("Throat as-new", "Throat opening when new, across the throat or between the punch marks.", ["throat NEW", "throat opening NEW", "opening NEW", "mouth NEW", "gap NEW", "hook opening NEW"]),
+  throatNow: length("Throat now", "Throat opening measured at the same place.", ["throat NOW", "throat opening NOW", "opening NOW", "mouth NOW", "gap NOW", "hook opening NOW", "throat", "throat opening", "mouth opening", "opening"]),
+  sectionNew: length("Section as-new", "Section when new where it wears most: hook saddle, shackle bow, link crown, swivel body, block part.", ["section|saddle|bowl|bow|crown|body|wear|thickness NEW", "NEW", "NEW size|dim|dimension|diameter|thickness|measurement|mm|in", "section saddle|bowl|bow|crown NEW", "catalogue|catalog size|dim|dimension"]),
+  sectionNow: length("Section now", "The same section as measured, at its thinnest.", ["section|saddle|bowl|bow|crown|body|thickness NOW", "NOW", "NOW size|dim|dimension|diameter|thickness|measurement|mm|in", "section saddle|bowl|bow|crown NOW", "thinnest", "thinnest link", "link thinnest|thickness|NOW", "min link", "thinnest point", "least thickness|link", "saddle", "bowl", "bow", "crown", "section"]),
+  acrossNew: length("Across as-new", "The section at right angles to it when new, where wear runs in two directions.", ["across NEW", "section across NEW", "second|2nd direction NEW", "width NEW", "section 2 NEW", "NEW across|2"]),
+  acrossNow: length("Across now", "The section at right angles to it as measured.", ["across NOW", "section across NOW", "second|2nd direction NOW", "width NOW", "section 2 NOW", "NOW across|2", "across"]),
+  pinNew: length("Pin as-new", "Pin diameter when new.", ["pin NEW", "pin diameter|dia|size|section NEW", "load pin NEW"]),
+  pinNow: length("Pin now", "Pin diameter at its thinnest.", ["pin NOW", "pin diameter|dia|size|section NOW", "load pin NOW", "pin diameter|dia", "pin"]),
+  eyeNew: length("Eye as-new", "Section of the eye or shank when new.", ["eye|shank NEW", "eye section|thickness NEW"]),
+  eyeNow: length("Eye now", "Section of the eye or shank as measured.", ["eye|shank NOW", "eye section|thickness NOW", "eye section"]),
+  twist: { heading: "Twist deg", type: "angle", takes: "Twist out of the plane of the unbent hook, in degrees; 0 when none is visible.", words: ["twist", "twist deg|degrees|angle", "twisted", "bend angle|degrees"] },
+  clearance: length("Swivel clearance", "Running clearance at the shoulder of the swivel.", ["clearance", "swivel|shoulder|running clearance|play|gap", "end play", "play"]),
+  nickDepth: length("Nick depth", "Depth of the deepest nick or gouge; 0 when there is none.", ["nick depth", "gouge depth", "nick", "gouge", "nicks", "gouges", "nick gouge depth", "nicks gouges"]),
+  nickPart: { heading: "Nick at", type: "text", takes: "Part with the nick: saddle, eye, throat, shank, body, tip, bow, pin, crown ...", words: ["nick at|part|where|location|place", "gouge at|part|where|location|place"] },
+  brokenLay: { heading: "Broken wires in a lay", type: "count", takes: "Broken wires in the worst rope lay (braid length on braided slings); 0 when none.", words: ["broken wires", "broken wires lay", "broken wires per|in lay", "wires lay", "broken lay", "brk wires lay", "breaks lay", "per lay", "broken wires braid"] },
+  brokenStrand: { heading: "Broken wires in one strand", type: "count", takes: "Broken wires in one strand of that lay; 0 when none.", words: ["broken wires strand", "broken wires one|1 strand", "wires strand", "broken strand", "brk wires strand", "breaks strand", "one strand", "per strand"] },
+  cracks: fault("Cracks", "none or found; any crack takes the item out.", ["cracks", "crack", "cracked", "cracks visible|found|seen", "visible cracks"]),
+  deformed: fault("Bent or stretched", "none or found: bent, twisted, stretched, elongated, opened up.", ["bent|stretched|deformed|deformation|distorted|distortion|elongated|elongation|stretch", "bent stretched", "bent stretched links", "stretched bent links", "stretched links", "deformed bent", "bent twisted"]),
+  latch: sound("Latch works", "yes, no, missing, or none required.", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"], ["yes", "no", "missing", "none required"]),
+  tag: sound("Identification legible", "yes or no: the maker's marking or the sling's tag can be read.", ["identification", "identification legible|ok|present|tag", "tag", "tag legible|ok|present|readable|fitted", "marking|markings", "marking|markings legible", "id legible|tag|plate|readable", "legible", "nameplate", "swl|wll legible|marked"]),
+  pinSeated: sound("Pin fully seated", "yes or no: the pin goes fully home, shoulder touching the body.", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
+  turnsFreely: sound("Turns freely", "yes or no: the swivel turns freely when it is not loaded.", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]),
+  sheaveTrue: sound("Sheave turns true", "yes or no: the sheave turns true, without wobble, groove not corrugated or worn out.", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]),
+  fasteners: sound("Fasteners in place", "yes or no: nuts, bolts, cotters, keepers and retaining devices are there and tight.", ["fasteners", "fasteners ok|tight|place", "cotters|nuts|bolts", "retaining devices|device", "keepers", "fasteners retaining devices", "bolts nuts"]),
+  endFittings: sound("End fittings sound", "yes or no: fittings not cracked, bent or worn, no broken wire at the fitting.", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"]),
+  stitching: sound("Stitching sound", "yes or no: load-bearing stitching is whole.", ["stitching", "stitches", "stitching sound|ok|condition", "seams"]),
+  kinks: fault("Kinks or crushing", "none or found: kinked, crushed, birdcaged, core standing out.", ["kinks|kinked|kink", "crushing|crushed|birdcage|birdcaging", "kinks crushing", "kink crush|crushing|birdcage"]),
+  heat: fault("Heat damage", "none or found: burns, weld spatter, arc strikes, heat colour, melting.", ["heat", "heat damage|marks|discolouration", "burns|burn|arc|spatter|charring|melting", "heat burns|arc|chemical"]),
+  chemical: fault("Chemical damage", "none or found: acid, caustic or other chemical attack.", ["chemical", "chemical damage|attack|burns", "acid", "acid caustic"]),
+  corrosion: fault("Corrosion", "none or found: pitting or corrosion beyond surface rust.", ["corrosion", "pitting", "rust", "corrosion pitting", "corroded"]),
+  cuts: fault("Cuts or tears", "none or found: holes, tears, cuts, snags, worn cover with core yarns showing.", ["cuts", "tears", "cuts tears", "cut|torn", "cuts tears snags|holes", "snags", "cover damage", "abrasion"]),
+  fieldChange: fault("Field weld or change", "none or found: welded, drilled, heated or altered without the maker's consent, or a part replaced by a makeshift.", ["weld|welds|welded|welding", "field weld|change|changes|modification", "modified|modification|modifications|altered|alteration", "field weld change", "repairs|repaired"]),
+  tagged: { heading: "Tagged out", type: "choice", takes: "yes or the date when the item was tagged out; blank otherwise.", words: ["tagged out", "tagged", "out service", "quarantined|quarantine", "locked out", "removed", "removed service", "scrapped"], choices: ["yes"] },
+  releasedBy: { heading: "Released by", type: "text", takes: "Name of the qualified person who released a tagged-out item.", words: ["released by", "release by|name", "returned service by", "cleared by"] },
+  releasedOn: { heading: "Released on", type: "date", takes: "Date of that release.", words: ["released", "released on|date", "release date", "returned service date|on", "cleared on|date"] },
+  remarks: { heading: "Remarks", type: "text", takes: "Anything else; not judged.", words: ["remarks", "remark", "comments|comment", "notes|note", "observations", "condition", "other"] },
+  overload: { heading: "Overload in assembly", type: "date", takes: "Worked out: date on which another part of the assembly was found stretched.", words: ["overload assembly", "overload"] },
+} as const satisfies Record<string, Field>;
+
+export type FieldId = keyof typeof FIELDS;
+
+export const FIELD_IDS = Object.keys(FIELDS) as FieldId[];
+
+export function field(id: FieldId): Field {
+  return FIELDS[id];
+}

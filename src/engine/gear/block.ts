@@ -1,0 +1,26 @@
+/** Rigging blocks: snatch blocks and other blocks with sheaves. */
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+export const block: GearKind = {
+  id: "block",
+  plural: "rigging blocks",
+  names: ["block", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley"],
+  parts: { shell: "moderate", pin: "moderate", sheave: "moderate", body: "moderate" },
+  partNames: { cheek: "shell", "side plate": "shell", axle: "pin", "center pin": "pin", "centre pin": "pin" },
+  checks: [
+    { kind: "loss", name: "section wear", part: "shell", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
+    seen("sheave", "sheave", "sheaveTrue", true),
+    seen("fasteners", "pin", "fasteners", true),
+    ...hardwareChecks("shell", true),
+  ],
+  criteria: [
+    ...hardwareWear("block", ["section wear", "pin wear"]),
+    ...practiceWear("block", ["section wear", "pin wear"]),
+    ...removedOnSight("block", "sheave", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...removedOnSight("block", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...hardwareOnSight("block"),
+    dressing("block", "practice", "0.05", ["practice", ""]),
+  ],
+};

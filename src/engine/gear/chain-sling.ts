@@ -1,0 +1,46 @@
+/** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
+import { CHECKED, dressing, from, NICK, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+const TABLE_12 = ["WAC 55800", ""] as const;
+
+export const chainSling: GearKind = {
+  id: "chain sling",
+  plural: "alloy chain slings",
+  names: ["chain sling", "chain", "alloy chain sling", "alloy chain", "alloy steel chain sling", "lifting chain", "chain leg", "single leg chain sling", "double leg chain sling", "two leg chain sling"],
+  parts: { link: "moderate", "master link": "moderate", body: "moderate" },
+  partNames: { links: "link", crown: "link", interlink: "link" },
+  checks: [
+    { kind: "least", name: "link thickness", part: "link", size: "size", measured: "sectionNow", required: true },
+    seen("stretched or bent links", "link", "deformed", true, true),
+    seen("cracks", "link", "cracks", true),
+    seen("identification tag", "master link", "tag", true),
+    { kind: "growth", name: "hook throat opening", part: "hook", original: "throatNew", measured: "throatNow", required: false, overload: true },
+    { kind: "angle", name: "hook twist", part: "hook", measured: "twist", required: false, overload: true },
+    seen("hook latch", "hook", "latch", false),
+    seen("end fittings", "master link", "endFittings", false),
+    seen("heat damage", "link", "heat", false),
+    seen("corrosion", "link", "corrosion", false),
+    seen("field weld or change", "link", "fieldChange", false),
+    NICK,
+  ],
+  criteria: [
+    { id: "chain-sling.link-thickness.law", check: "link thickness", basis: "law", limit: { word: "below", table: "chain-old" }, beyond: "REMOVE", source: from("CFR 1910.184 T"), status: "read", checked: CHECKED },
+    { id: "chain-sling.link-thickness.standard", check: "link thickness", basis: "standard", limit: { word: "below", table: "chain-new" }, beyond: "REMOVE", source: from("B30.9 T3"), status: "restated", checked: CHECKED },
+    { id: "chain-sling.link-thickness.practice", check: "link thickness", basis: "practice", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    ...removedOnSight("chain-sling", "stretched or bent links", { law: ["CFR 1910.184", "(e)(3)(iii)"], standard: TABLE_12, practice: ["practice", ""] }),
+    ...removedOnSight("chain-sling", "cracks", { law: ["CFR 1910.184", "(e)(9)"], standard: TABLE_12, practice: ["practice", ""] }),
+    ...removedOnSight("chain-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: TABLE_12 }),
+    { id: "chain-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    { id: "chain-sling.hook-throat-opening.strict", check: "hook throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    { id: "chain-sling.hook-twist.standard", check: "hook twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: from("WAC 55800", "(any visibly apparent bend or twist)"), status: "read", checked: CHECKED },
+    { id: "chain-sling.hook-twist.practice", check: "hook twist", basis: "practice", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    ...removedOnSight("chain-sling", "hook latch", { standard: TABLE_12, practice: ["practice", ""] }),
+    ...removedOnSight("chain-sling", "end fittings", { law: ["CFR 1910.184", "(e)(9)"], standard: TABLE_12 }),
+    ...removedOnSight("chain-sling", "heat damage", { standard: TABLE_12 }),
+    ...removedOnSight("chain-sling", "corrosion", { standard: TABLE_12 }),
+    ...removedOnSight("chain-sling", "field weld or change", { law: ["CFR 1910.184", "(e)(2)"], practice: ["practice", ""] }),
+    dressing("chain-sling", "practice", "0.05", ["practice", ""]),
+  ],
+};
+

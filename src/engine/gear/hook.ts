@@ -1,0 +1,46 @@
+/** Hooks: sling, hoist and rigging hooks. */
+import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+export const hook: GearKind = {
+  id: "hook",
+  plural: "hooks",
+  names: [
+    "hook", "eye hook", "shank hook", "clevis hook", "sling hook", "crane hook", "hoist hook", "load hook", "lifting hook", "rigging hook",
+    "swivel hook", "self locking hook", "self closing hook", "safety hook", "latch hook", "grab hook", "choker hook", "foundry hook", "sorting hook", "barrel hook",
+  ],
+  parts: { saddle: "high", throat: "high", eye: "high", shank: "moderate", body: "moderate", tip: "low" },
+  partNames: { bowl: "saddle", base: "saddle", bite: "saddle", "throat section": "throat", neck: "shank", point: "tip", back: "body" },
+  checks: [
+    { kind: "growth", name: "throat opening", part: "throat", original: "throatNew", measured: "throatNow", required: true, overload: true },
+    { kind: "loss", name: "section wear", part: "saddle", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "eye wear", part: "eye", original: "eyeNew", measured: "eyeNow", required: false },
+    { kind: "loss", name: "pin wear", part: "body", original: "pinNew", measured: "pinNow", required: false },
+    { kind: "angle", name: "twist", part: "body", measured: "twist", required: true, overload: true },
+    seen("latch", "tip", "latch", true),
+    ...hardwareChecks("body", false),
+  ],
+  criteria: [
+    { id: "hook.throat-opening.law", check: "throat opening", basis: "law", limit: { word: "above", share: "0.15" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
+    { id: "hook.throat-opening.standard", check: "throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("WAC 55800", "with EM 385-1-1 15.E.07"), status: "read", checked: CHECKED },
+    { id: "hook.throat-opening.strict", check: "throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    { id: "hook.section-wear.standard", check: "section wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    { id: "hook.eye-wear.standard", check: "eye wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    { id: "hook.pin-wear.standard", check: "pin wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    ...practiceWear("hook", ["section wear", "eye wear", "pin wear"]),
+    { id: "hook.twist.law", check: "twist", basis: "law", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
+    { id: "hook.twist.standard", check: "twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: from("WAC 55800", "(any visibly apparent bend or twist)"), status: "read", checked: CHECKED },
+    { id: "hook.twist.practice", check: "twist", basis: "practice", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    ...removedOnSight("hook", "cracks", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["B30.26", "26-4.8.4"], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "latch", { standard: ["WAC 55800", ""], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 304-07005", "(2)(c)"] }),
+    ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "heat damage", { standard: ["WAC 33900", ""] }),
+    ...removedOnSight("hook", "corrosion", { standard: ["WAC 33900", ""] }),
+    ...removedOnSight("hook", "field weld or change", { standard: ["WAC 33705", "(8)"], practice: ["practice", ""] }),
+    dressing("hook", "standard", "0.10", ["WAC 33705", "(7)(b), (c)"]),
+    dressing("hook", "practice", "0.05", ["practice", ""], ["high"]),
+    dressing("hook", "practice", "0.10", ["practice", ""], ["moderate"]),
+    dressing("hook", "practice", "0.10", ["practice", ""], ["low"], "KEEP"),
+  ],
+};

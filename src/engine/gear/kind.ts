@@ -1,0 +1,83 @@
+/** Shape of a gear kind: what an inspection of it reads, and the limits that decide. */
+import type { BasisId } from "../bases";
+import type { FieldId } from "../fields";
+import type { Citation } from "../model";
+import type { TableName } from "../tables/chain";
+import type { Decision } from "../verdict";
+
+export type StressClass = "high" | "moderate" | "low";
+
+/** How a check's readings become one figure. */
+export type Check = CheckBase &
+  (
+    | { readonly kind: "loss"; readonly original: FieldId; readonly measured: FieldId; readonly acrossOriginal?: FieldId; readonly acrossMeasured?: FieldId }
+    | { readonly kind: "growth"; readonly original: FieldId; readonly measured: FieldId }
+    | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId }
+    | { readonly kind: "gap"; readonly measured: FieldId }
+    | { readonly kind: "angle"; readonly measured: FieldId }
+    | { readonly kind: "count"; readonly measured: FieldId }
+    | { readonly kind: "nick"; readonly measured: FieldId; readonly at: FieldId }
+    | { readonly kind: "seen"; readonly measured: FieldId }
+  );
+
+interface CheckBase {
+  /** Name in sentences and in criteria, such as "throat opening". */
+  readonly name: string;
+  /** Part that is read, for the stress class and the drawing. */
+  readonly part: string;
+  /** Needed before the item can be kept. */
+  readonly required: boolean;
+  /** Only for these rope constructions; all when left out. */
+  readonly onlyFor?: readonly string[];
+  /** A finding beyond the limit shows that the part was overloaded. */
+  readonly overload?: boolean;
+}
+
+/** The figure and how it is met: "above x" passes at x, "from x" fails at x. */
+export type Limit =
+  /** Share of the as-new (or nominal) size, with an optional cap that follows the unit of the row. */
+  | { readonly word: "above" | "from"; readonly share: string; readonly cap?: { readonly in: string; readonly mm: string } }
+  /** A length, in the unit in which the source gives it. */
+  | { readonly word: "above" | "from"; readonly length: string; readonly unit: "in" | "mm" }
+  | { readonly word: "above" | "from"; readonly degrees: string }
+  | { readonly word: "above" | "from"; readonly count: number }
+  /** Least thickness from a published table, by nominal size. */
+  | { readonly word: "below"; readonly table: TableName }
+  /** The observation alone is cause. */
+  | { readonly word: "any" };
+
+export interface Criterion {
+  readonly id: string;
+  readonly check: string;
+  readonly basis: BasisId;
+  readonly limit: Limit;
+  /** Decision beyond the limit. */
+  readonly beyond: Decision;
+  /** Decision inside the limit when something was found all the same (a nick): DRESS or KEEP. */
+  readonly inside?: Decision;
+  readonly source: Citation;
+  /** read: figure read in the document; restated: read on a page that restates it; practice: no source; unconfirmed: not read. */
+  readonly status: "read" | "restated" | "practice" | "unconfirmed";
+  /** Day on which the figure was last compared with its source. */
+  readonly checked: string;
+  /** Only for parts of these stress classes. */
+  readonly stress?: readonly StressClass[];
+  /** Only where wear runs in two directions. */
+  readonly twoWays?: boolean;
+  /** Only for these rope constructions. */
+  readonly onlyFor?: readonly string[];
+}
+
+export interface GearKind {
+  readonly id: string;
+  /** Plural, for headings in the pane and README. */
+  readonly plural: string;
+  /** Names under which the trade knows it, matched as sets of words. */
+  readonly names: readonly string[];
+  /** Parts with their stress class; the first is the part where a bare "section" is read. */
+  readonly parts: Readonly<Record<string, StressClass>>;
+  /** Other words for the parts. */
+  readonly partNames?: Readonly<Record<string, string>>;
+  readonly checks: readonly Check[];
+  readonly criteria: readonly Criterion[];
+}

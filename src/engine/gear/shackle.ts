@@ -1,0 +1,25 @@
+/** Shackles: anchor (bow) and chain (dee), screw pin, round pin, bolt type. */
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+export const shackle: GearKind = {
+  id: "shackle",
+  plural: "shackles",
+  names: ["shackle", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "d shackle", "screw pin shackle", "bolt type shackle", "safety shackle", "round pin shackle"],
+  parts: { bow: "moderate", pin: "moderate", ear: "moderate", body: "moderate" },
+  partNames: { crown: "bow", bolt: "pin", ears: "ear", eye: "ear", jaw: "ear" },
+  checks: [
+    { kind: "loss", name: "bow wear", part: "bow", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: true },
+    { kind: "loss", name: "ear wear", part: "ear", original: "eyeNew", measured: "eyeNow", required: false },
+    seen("pin seating", "pin", "pinSeated", true),
+    ...hardwareChecks("bow", true),
+  ],
+  criteria: [
+    ...hardwareWear("shackle", ["bow wear", "pin wear", "ear wear"]),
+    ...practiceWear("shackle", ["bow wear", "pin wear", "ear wear"]),
+    ...removedOnSight("shackle", "pin seating", { standard: ["WAC 33905", "(2)(a)"], practice: ["practice", ""] }),
+    ...hardwareOnSight("shackle"),
+    dressing("shackle", "practice", "0.05", ["practice", ""]),
+  ],
+};

@@ -1,0 +1,75 @@
+/** Wire rope slings, and the broken-wire counts of ropes in other use. */
+import { CHECKED, from, removedOnSight, seen } from "./common";
+import type { SourceKey } from "../sources";
+import type { BasisId } from "../bases";
+import type { Criterion, GearKind } from "./kind";
+
+/** Rope constructions and uses that have broken-wire counts, as the trade names them. */
+export const CONSTRUCTIONS = {
+  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "stranded"],
+  "cable laid": ["cable laid", "cable"],
+  "braided under 8": ["braided under 8", "braided fewer than 8", "braided 6", "braided less than 8"],
+  "braided 8 or more": ["braided 8 or more", "braided 8", "braided over 8"],
+  "running rope": ["running rope", "running", "hoist rope", "load rope"],
+  "rotation resistant": ["rotation resistant", "non rotating", "rotation resistant rope"],
+  "standing rope": ["standing rope", "standing", "pendant", "guy"],
+} as const;
+
+export type Construction = keyof typeof CONSTRUCTIONS;
+
+const count = (check: string, onlyFor: Construction, basis: BasisId, word: "above" | "from", figure: number, document: SourceKey, clause: string, status: Criterion["status"] = "read"): Criterion => ({
+  id: `wire-rope-sling.${check.replaceAll(" ", "-")}.${onlyFor.replaceAll(" ", "-")}.${basis}`,
+  check, basis, limit: { word, count: figure }, beyond: "REMOVE", source: from(document, clause), status, checked: CHECKED, onlyFor: [onlyFor],
+});
+
+const LAY = "broken wires in a lay";
+const STRAND = "broken wires in one strand";
+const F5 = "(f)(5)";
+
+export const wireRopeSling: GearKind = {
+  id: "wire rope sling",
+  plural: "wire rope slings",
+  names: ["wire rope sling", "wire sling", "wire rope sling leg", "cable sling", "cable laid sling", "braided wire rope sling", "steel wire rope sling", "wire strop", "wire rope strop", "wire rope bridle"],
+  parts: { body: "moderate", "end fitting": "moderate", eye: "moderate" },
+  partNames: { rope: "body", splice: "end fitting", ferrule: "end fitting", thimble: "eye" },
+  checks: [
+    { kind: "count", name: LAY, part: "body", measured: "brokenLay", required: true },
+    { kind: "count", name: STRAND, part: "body", measured: "brokenStrand", required: true, onlyFor: ["strand laid", "running rope", "rotation resistant", "standing rope"] },
+    seen("kinks or crushing", "body", "kinks", true),
+    seen("end fittings", "end fitting", "endFittings", true),
+    seen("heat damage", "body", "heat", true),
+    seen("corrosion", "body", "corrosion", true),
+    seen("identification tag", "end fitting", "tag", true),
+    seen("cracks", "end fitting", "cracks", false),
+    seen("deformation", "end fitting", "deformed", false, true),
+    { kind: "growth", name: "hook throat opening", part: "hook", original: "throatNew", measured: "throatNow", required: false, overload: true },
+    seen("hook latch", "hook", "latch", false),
+  ],
+  criteria: [
+    count(LAY, "strand laid", "law", "from", 10, "CFR 1910.184", "(f)(5)(i)"),
+    count(LAY, "strand laid", "standard", "from", 10, "WAC 24-29425", "(5)(a)"),
+    count(STRAND, "strand laid", "law", "from", 5, "CFR 1910.184", "(f)(5)(i)"),
+    count(STRAND, "strand laid", "standard", "from", 5, "WAC 24-29425", "(5)(a)"),
+    count(LAY, "cable laid", "standard", "from", 20, "B30.9", "9-2.9.5", "restated"),
+    count(LAY, "braided under 8", "standard", "from", 20, "B30.9", "9-2.9.5", "restated"),
+    count(LAY, "braided 8 or more", "standard", "from", 40, "B30.9", "9-2.9.5", "restated"),
+    ...(["law", "standard"] as const).flatMap((basis) => [
+      count(LAY, "running rope", basis, "from", 6, "CFR 1926.1413", "(a)(2)(ii)"),
+      count(STRAND, "running rope", basis, "from", 3, "CFR 1926.1413", "(a)(2)(ii)"),
+      count(LAY, "rotation resistant", basis, "from", 2, "CFR 1926.1413", "(a)(2)(ii), in 6 rope diameters"),
+      count(STRAND, "rotation resistant", basis, "from", 4, "CFR 1926.1413", "(a)(2)(ii), in 30 rope diameters"),
+      count(LAY, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii), beyond the end connection"),
+      count(STRAND, "standing rope", basis, "above", 1, "CFR 1926.1413", "(a)(2)(ii), at the end connection"),
+    ]),
+    ...removedOnSight("wire-rope-sling", "kinks or crushing", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    ...removedOnSight("wire-rope-sling", "end fittings", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    ...removedOnSight("wire-rope-sling", "heat damage", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    ...removedOnSight("wire-rope-sling", "corrosion", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    ...removedOnSight("wire-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", "9-2.9.5"] }),
+    ...removedOnSight("wire-rope-sling", "cracks", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"], practice: ["practice", ""] }),
+    ...removedOnSight("wire-rope-sling", "deformation", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    { id: "wire-rope-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("EM 385", "15.E.07"), status: "read", checked: CHECKED },
+    { id: "wire-rope-sling.hook-throat-opening.strict", check: "hook throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
+    ...removedOnSight("wire-rope-sling", "hook latch", { standard: ["EM 385", "15.E.07"], practice: ["practice", ""] }),
+  ],
+};

@@ -1,0 +1,157 @@
+/** One item: its cells, the checks of its gear kind, one verdict. */
+import { readDate, readLength, readText, tidy, type Length } from "./cell";
+import { evaluate, missingFinding, type Cells, type Situation } from "./evaluate";
+import { field, type FieldId } from "./fields";
+import { matchKind } from "./gear/match";
+import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";
+import type { GearKind } from "./gear/kind";
+import { inForce, type BasisId } from "./bases";
+import type { CellValue, Finding, ItemVerdict } from "./model";
+import { showDate } from "./dates";
+import { outOfUse, rank, worstOf } from "./verdict";
+
+/** Rope construction that a text names, or null. */
+export function matchConstruction(text: string): Construction | null {
+  const said = tidy(text).toLowerCase().replace(/[-_]/g, " ").replace(/ (parts?|strands?)$/, "");
+  for (const [id, names] of Object.entries(CONSTRUCTIONS) as [Construction, readonly string[]][])
+    if (id === said || names.includes(said)) return id;
+  const fitting = (Object.entries(CONSTRUCTIONS) as [Construction, readonly string[]][]).filter(([, names]) => names.some((name) => said.includes(name)));
+  return fitting.length === 1 ? (fitting[0]?.[0] ?? null) : null;
+}
+
+function note(decision: Finding["decision"], check: string, sentence: string): Finding {
+  return { check, part: "", criterion: null, decision, measured: null, original: null, limit: null, share: null, comesOut: null, basis: null, source: null, sentence, overload: false };
+}
+
+export interface TagState {
+  /** Tagged out and not released. */
+  readonly out: boolean;
+  readonly sentence: string;
+}
+
+/** A tagged-out item stays out until a release by a named qualified person is recorded, dated on or after the tag. */
+export function tagState(cells: Cells): TagState {
+  const tagged = cells.value("tagged");
+  const text = readText(tagged);
+  if (text === "" || /^(no|n|none|false|-|not tagged|in service|n\/?a)$/i.test(text)) return { out: false, sentence: "" };
+  const taggedOn = readDate(tagged);
+  const by = readText(cells.value("releasedBy"));
+  const on = readDate(cells.value("releasedOn"));
+  const since = taggedOn.kind === "value" ? ` on ${showDate(taggedOn.value)}` : "";
+  if (!/\p{L}{2}/u.test(by)) return { out: true, sentence: `Tagged out${since}: no release by a named qualified person is recorded; fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release.` };
+  if (on.kind !== "value") return { out: true, sentence: `Tagged out${since}: the release by ${by} has no date; fill "${cells.heading("releasedOn")}".` };
+  if (taggedOn.kind === "value" && on.value < taggedOn.value) return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, before the tag.` };
+  return { out: false, sentence: `Was tagged out${since}; released by ${by} on ${showDate(on.value)}.` };
+}
+
+/** Another part of the assembly was found stretched: out of use until this one has been looked at after that day. */
+function overloadFinding(cells: Cells): Finding | null {
+  const overload = readDate(cells.value("overload"));
+  if (overload.kind === "missing") return null;
+  const inspected = readDate(cells.value("inspected"));
+  if (overload.kind === "value" && inspected.kind === "value" && inspected.value > overload.value) return null;
+  const when = overload.kind === "value" ? ` on ${showDate(overload.value)}` : "";
+  return note("EXAMINE", "assembly", `Another part of this assembly was found stretched or opened up${when}: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.`);
+}
+
+function gaugeOf(cells: Cells): { readonly gauge: Length | null; readonly finding: Finding | null } {
+  const read = readLength(cells.value("gauge"), { assume: cells.unit("gauge") });
+  if (read.kind === "value") return { gauge: read.value, finding: null };
+  if (read.kind === "missing") return { gauge: null, finding: null };
+  return { gauge: null, finding: note("NO VERDICT", "gauge", `Gauge: "${read.text}" in "${cells.heading("gauge")}" cannot be used: ${read.why}.`) };
+}
+
+function constructionOf(kind: GearKind, cells: Cells): { readonly construction: string | null; readonly finding: Finding | null; readonly note: string | null } {
+  if (!kind.checks.some((c) => c.onlyFor !== undefined)) return { construction: null, finding: null, note: null };
+  const text = readText(cells.value("construction"));
+  if (text === "") return { construction: "strand laid", finding: null, note: "Construction is not recorded: judged as strand laid, which has the lowest counts for slings" };
+  const construction = matchConstruction(text);
+  if (construction !== null) return { construction, finding: null, note: null };
+  return { construction: null, finding: note("NO VERDICT", "construction", `Construction: "${text}" in "${cells.heading("construction")}" cannot be used: type ${Object.keys(CONSTRUCTIONS).join(", ")}.`), note: null };
+}
+
+/** Judges one item by what its cells say. `gear` is the kind as typed. */
+export function judgeItem(gear: CellValue, cells: Cells, basis: readonly BasisId[]): ItemVerdict {
+  const match = matchKind(readText(gear));
+  const tag = tagState(cells);
+  const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
+  if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], []);
+  return judgeKind(match.kind, cells, basis, tagFinding, tag);
+}
+
+function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], tagFinding: Finding | null, tag: TagState): ItemVerdict {
+  const { gauge, finding: gaugeFinding } = gaugeOf(cells);
+  const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells);
+  const situation: Situation = { kind, bases: inForce(basis), gauge, construction };
+  const results = kind.checks.map((check) => evaluate(check, cells, situation));
+  const overload = overloadFinding(cells);
+  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null)];
+  const notes = results.flatMap((r) => r.notes);
+  if (constructionNote !== null) notes.push(constructionNote);
+  if (gauge === null && gaugeFinding === null && kind.checks.some((c) => c.kind === "loss" || c.kind === "growth" || c.kind === "least"))
+    notes.push("No gauge resolution is recorded, so the readings were taken as they stand");
+  if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));
+  return conclude(findings, notes, missingOf(kind, cells, findings));
+}
+
+/** Required readings that are not there, as "throat opening (Throat now)". */
+function missingOf(kind: GearKind, cells: Cells, findings: readonly Finding[]): readonly string[] {
+  return kind.checks
+    .filter((check) => check.required)
+    .flatMap((check) => fieldsOf(check).filter((id) => findings.some((f) => f.sentence === missingFinding(check, cells, id).sentence)).map((id) => `${check.name} (${cells.heading(id)})`));
+}
+
+/** Fields that a check reads. */
+export function fieldsOf(check: GearKind["checks"][number]): readonly FieldId[] {
+  switch (check.kind) {
+    case "loss": return [check.original, check.measured, ...(check.acrossOriginal ? [check.acrossOriginal] : []), ...(check.acrossMeasured ? [check.acrossMeasured] : [])];
+    case "growth": return [check.original, check.measured];
+    case "least": return [check.size, check.measured];
+    case "nick": return [check.measured, check.at];
+    default: return [check.measured];
+  }
+}
+
+/** Worst first; of equals the one nearest to its limit, then the one with a limit. */
+function order(a: Finding, b: Finding): number {
+  return rank(a.decision) - rank(b.decision) || Number(b.criterion !== null) - Number(a.criterion !== null) || (b.share ?? -1) - (a.share ?? -1);
+}
+
+/** One finding for each check and sentence: the same limit under two bases is said once, by the stricter. */
+function conclude(all: readonly Finding[], notes: readonly string[], missing: readonly string[]): ItemVerdict {
+  const findings = [...all].sort(order);
+  const [deciding = null] = findings;
+  const decision = worstOf(findings.map((f) => f.decision));
+  const shares = findings.map((f) => f.share).filter((s) => s !== null && Number.isFinite(s)) as number[];
+  const told = decision === "KEEP" ? nearest(findings) : deciding;
+  return {
+    decision,
+    reason: reasonOf(decision, findings, told, notes),
+    findings,
+    deciding,
+    share: findings.some((f) => f.share === Infinity) ? Infinity : shares.length > 0 ? Math.max(...shares) : null,
+    comesOut: told?.comesOut ? `${told.check} ${told.comesOut}` : "",
+    source: told?.source ?? "",
+    missing: [...new Set(missing)],
+    notes,
+  };
+}
+
+/** The limited reading nearest to its limit. */
+function nearest(findings: readonly Finding[]): Finding | null {
+  return [...findings].filter((f) => f.share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0] ?? findings[0] ?? null;
+}
+
+function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[], told: Finding | null, notes: readonly string[]): string {
+  const first = told?.sentence ?? "Nothing could be read.";
+  const others = findings.filter((f) => f !== told && f.check !== told?.check && f.decision !== "KEEP");
+  const seen = new Set<string>();
+  const more = others.filter((f) => !seen.has(f.check) && seen.add(f.check)).map((f) => f.sentence);
+  const lead = decision === "KEEP" ? "Every required reading is inside its limit. Nearest: " : "";
+  const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every other part of the assembly."] : [];
+  return [`${lead}${first}`, ...more, ...signs, ...notes.map((n) => `${n}.`)].join(" ");
+}
+
+export function heading(id: FieldId): string {
+  return field(id).heading;
+}

@@ -1,0 +1,68 @@
+/** The words of a finding: one template for each decision, always with reading, limit, unit and source. */
+import type { Decision } from "./verdict";
+
+export interface Told {
+  /** "Throat opening" */
+  readonly label: string;
+  /** "2.05 in" */
+  readonly measured: string;
+  /** "2 in" */
+  readonly original: string | null;
+  /** "above 2.1 in" */
+  readonly comesOut: string;
+  /** "5 % of as-new, at most 1/4 in" */
+  readonly rule: string;
+  readonly share: number | null;
+  readonly source: string;
+  readonly basis: string;
+}
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Share as whole percent, rounded down so that nothing reads 100 % before it is there. */
+export function percent(share: number): string {
+  return Number.isFinite(share) ? `${String(Math.floor(share * 100 + 1e-9))} %` : "more than all";
+}
+
+const reading = (told: Told): string => `${capital(told.label)} ${told.measured}${told.original === null ? "" : `, as new ${told.original}`}`;
+const limit = (told: Told): string => `it comes out ${told.comesOut} (${told.rule})`;
+const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
+const used = (told: Told): string => (told.share === null ? "" : `, ${percent(told.share)} of the allowance used`);
+
+const TEMPLATES: Record<Decision, (told: Told) => string> = {
+  REMOVE: (told) => `${reading(told)} is beyond the limit: ${limit(told)} ${cited(told)}.`,
+  EXAMINE: (told) => `${reading(told)} calls for a closer look: ${limit(told)} ${cited(told)}.`,
+  "NO VERDICT": (told) => `${reading(told)} cannot be judged: ${told.rule}.`,
+  DRESS: (told) => `${reading(told)} can be ground out lengthwise along the contour${used(told)}: ${limit(told)} ${cited(told)}.`,
+  WATCH: (told) => `${reading(told)} is inside the limit but near it${used(told)}: ${limit(told)} ${cited(told)}.`,
+  KEEP: (told) => `${reading(told)} is inside the limit${used(told)}: ${limit(told)} ${cited(told)}.`,
+};
+
+export function tell(decision: Decision, told: Told): string {
+  return TEMPLATES[decision](told);
+}
+
+export function tellUncertain(told: Told, gauge: string, settledBy: string | null): string {
+  const next = settledBy === null ? "the reading lies on the limit, so no gauge can settle it; have it examined" : `measure again with a gauge that reads to ${settledBy} or finer`;
+  return `${reading(told)} cannot be told from the limit with a gauge that reads to ${gauge}: ${limit(told)}; ${next} ${cited(told)}.`;
+}
+
+export function tellSeen(label: string, said: string, source: string, basis: string): string {
+  return `${capital(label)}: "${said}" takes the item out of service [${basis}: ${source}].`;
+}
+
+export function tellSound(label: string, said: string, source: string | null, basis: string | null): string {
+  return `${capital(label)}: "${said}" is in order${source === null || basis === null ? "" : ` [${basis}: ${source}]`}.`;
+}
+
+export function tellUnruled(label: string, said: string): string {
+  return `${capital(label)}: "${said}" was found and no rule in force names it; a competent person decides.`;
+}
+
+export function tellMissing(label: string, heading: string, takes: string): string {
+  return `${capital(label)} is not recorded: fill "${heading}" (${takes.replace(/\.$/, "")}).`;
+}
+
+export function tellRefused(label: string, heading: string, text: string, why: string): string {
+  return `${capital(label)}: "${text}" in "${heading}" cannot be used: ${why}.`;
+}

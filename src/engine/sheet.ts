@@ -1,0 +1,163 @@
+/** A sheet as clerks keep it: where the log starts, which rows are items, what each row's cells are. */
+import * as z from "zod/mini";
+import { isDateCell, readText } from "./cell";
+import type { Cells } from "./evaluate";
+import { field, type FieldId } from "./fields";
+import { matchKind } from "./gear/match";
+import { matchHeadings, type Headings } from "./headings";
+import type { CellValue } from "./model";
+import { namedUnit, type Unit } from "./units";
+
+/** What comes over from the workbook: rows of plain cells, dates told apart. */
+const CELL = z.union([z.number(), z.string(), z.boolean(), z.null(), z.undefined(), z.object({ serial: z.number() })]);
+const GRID = z.array(z.array(CELL));
+
+export type Grid = readonly (readonly CellValue[])[];
+
+/** Checks that a grid is made of cells; anything else is a fault of the caller. */
+export function asGrid(value: unknown): Grid {
+  const parsed = GRID.safeParse(value);
+  if (!parsed.success) throw new Error("The sheet could not be read as rows of cells.");
+  return parsed.data;
+}
+
+const isBlank = (cell: CellValue): boolean => cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+
+export interface FoundLog {
+  readonly headings: Headings;
+  /** First row of the headings, and how many rows they take. */
+  readonly headingRow: number;
+  readonly headingRows: 1 | 2;
+  readonly score: number;
+}
+
+/** Rows at the top in which the headings are looked for. */
+const TOP = 40;
+/** Headings that must be recognised before a row counts as the heading row of a log. */
+const ENOUGH = 3;
+
+const texts = (row: readonly CellValue[] | undefined): string[] => (row ?? []).map((cell) => (typeof cell === "string" ? cell : ""));
+
+/** Text of the upper of two heading rows reaches over the blank cells to its right. */
+function joined(upper: readonly CellValue[], lower: readonly CellValue[]): string[] {
+  const top = texts(upper), below = texts(lower);
+  let reach = "";
+  return Array.from({ length: Math.max(top.length, below.length) }, (_, i) => {
+    const own = (top[i] ?? "").trim();
+    if (own !== "") reach = own;
+    const under = (below[i] ?? "").trim();
+    if (under === "") return own;
+    return `${own !== "" ? own : reach} ${under}`.trim();
+  });
+}
+
+/** The heading row, or pair of rows, in which most headings are recognised; null when nothing looks like a log. */
+export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | null>> = {}): FoundLog | null {
+  let best: FoundLog | null = null;
+  for (let row = 0; row < Math.min(TOP, grid.length); row += 1) {
+    const one = texts(grid[row]);
+    if (one.filter((t) => t.trim() !== "").length === 0) continue;
+    const tries: [string[], 1 | 2][] = [[one, 1]];
+    const next = grid[row + 1];
+    if (next?.every((cell) => isBlank(cell) || typeof cell === "string") === true && next.some((cell) => !isBlank(cell))) tries.push([joined(grid[row] ?? [], next), 2]);
+    for (const [headings, rows] of tries) {
+      const matched = matchHeadings(headings, choices);
+      const score = matched.columns.size;
+      const named = matched.columns.has("id") || matched.columns.has("gear");
+      if (score >= ENOUGH && named && (best === null || score > best.score)) best = { headings: matched, headingRow: row, headingRows: rows, score };
+    }
+  }
+  return best;
+}
+
+export interface ItemRow {
+  readonly row: number;
+  readonly cells: ReadonlyMap<FieldId, CellValue>;
+}
+
+export interface Rows {
+  readonly items: readonly ItemRow[];
+  readonly passedOver: readonly { readonly row: number; readonly why: string }[];
+}
+
+const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
+
+/** The rows under the headings, each an item or passed over for a reason that is said. */
+export function itemRows(grid: Grid, found: FoundLog): Rows {
+  const items: ItemRow[] = [];
+  const passedOver: { row: number; why: string }[] = [];
+  for (let row = found.headingRow + found.headingRows; row < grid.length; row += 1) {
+    const line = grid[row] ?? [];
+    const filled = line.filter((cell) => !isBlank(cell));
+    if (filled.length === 0) continue;
+    const why = notAnItem(line, filled, found);
+    if (why !== null) passedOver.push({ row, why });
+    else items.push({ row, cells: rowCells(line, found.headings) });
+  }
+  return { items, passedOver };
+}
+
+function rowCells(line: readonly CellValue[], headings: Headings): ReadonlyMap<FieldId, CellValue> {
+  const cells = new Map<FieldId, CellValue>();
+  for (const [id, column] of headings.columns) cells.set(id, line[column]);
+  return cells;
+}
+
+function notAnItem(line: readonly CellValue[], filled: readonly CellValue[], found: FoundLog): string | null {
+  const first = readText(filled[0]);
+  if (TOTAL.test(first)) return `"${first}" is a total, not an item`;
+  const headings = found.headings.matches.filter((m) => m.field !== null);
+  const repeated = headings.filter((m) => readText(line[m.column]).toLowerCase() === m.heading.toLowerCase()).length;
+  if (headings.length > 0 && repeated >= Math.max(2, headings.length / 2)) return "the headings again";
+  const idColumn = found.headings.columns.get("id");
+  const id = idColumn === undefined ? "" : readText(line[idColumn]);
+  const gearColumn = found.headings.columns.get("gear");
+  const gear = gearColumn === undefined ? "" : readText(line[gearColumn]);
+  if (filled.length === 1 && !(id !== "" && /\d/.test(id) && !/\s/.test(id)) && !(gear !== "" && matchKind(gear).ok)) return `"${first}" stands alone, a title or a note`;
+  return null;
+}
+
+/** Cells of one row as the engine reads them: units from the heading, else from the row's Unit column. */
+export function cellsOf(values: ReadonlyMap<FieldId, CellValue>, headings: Pick<Headings, "units" | "names">, part?: string): Cells {
+  const rowUnit = rowUnitOf(values.get("unit"));
+  const zeros = zerosAreBlank(values);
+  return {
+    value: (id) => {
+      const cell = values.get(id);
+      return zeros && cell === 0 ? null : cell;
+    },
+    unit: (id) => headings.units.get(id) ?? rowUnit,
+    heading: (id) => headings.names.get(id) ?? field(id).heading,
+    ...(part === undefined ? {} : { part }),
+  };
+}
+
+function rowUnitOf(cell: CellValue): Unit | null {
+  const text = readText(cell);
+  const named = text === "" ? null : namedUnit(text);
+  return named?.unit ?? null;
+}
+
+/**
+ * Some hosts hand blank cells over as 0. A 0 where none can stand (an id, a name, a size, a yes or no) gives that away,
+ * and then no 0 of the row is trusted as a count, an angle or a clearance.
+ */
+function zerosAreBlank(values: ReadonlyMap<FieldId, CellValue>): boolean {
+  for (const [id, cell] of values) {
+    if (cell !== 0) continue;
+    const { type } = field(id);
+    if (type === "count" || type === "angle" || id === "clearance" || id === "nickDepth") continue;
+    return true;
+  }
+  return false;
+}
+
+/** A number in a date-formatted cell, for callers that know the format. */
+export function dateCell(serial: number): CellValue {
+  return { serial };
+}
+
+export function plainCell(cell: CellValue): string | number | boolean | null {
+  if (cell === undefined || cell === null) return null;
+  return isDateCell(cell) ? cell.serial : cell;
+}

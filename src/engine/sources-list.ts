@@ -1,0 +1,45 @@
+/** The figures behind the verdicts as a list, for the pane and for the page of covered clauses. */
+import type { BasisId } from "./bases";
+import { GEAR } from "./gear/index";
+import type { Limit } from "./gear/kind";
+import { cite } from "./sources";
+import { tableName } from "./tables/chain";
+
+export interface SourceLine {
+  readonly basis: BasisId;
+  readonly document: string;
+  readonly clause: string;
+  readonly gear: string;
+  readonly check: string;
+  readonly figure: string;
+  readonly status: string;
+  readonly criterion: string;
+}
+
+/** A limit in words: "above 5 % of as-new, at most 1/4 in (6 mm)". */
+export function limitInWords(limit: Limit): string {
+  if (limit.word === "any") return "any";
+  if (limit.word === "below") return `below ${tableName(limit.table)}`;
+  const word = limit.word === "above" ? "more than" : "from";
+  if ("share" in limit) {
+    const share = `${String(Number((Number(limit.share) * 100).toPrecision(6)))} %`;
+    return limit.cap ? `${word} ${share}, at most ${limit.cap.in} in (${limit.cap.mm} mm)` : `${word} ${share}`;
+  }
+  if ("length" in limit) return `${word} ${limit.length} ${limit.unit}`;
+  return "degrees" in limit ? `${word} ${limit.degrees} degrees` : `${word} ${String(limit.count)}`;
+}
+
+export function listSources(): readonly SourceLine[] {
+  return GEAR.flatMap((kind) =>
+    kind.criteria.map((c) => ({
+      basis: c.basis,
+      document: cite({ document: c.source.document, clause: "" }),
+      clause: c.source.clause,
+      gear: kind.id,
+      check: c.check,
+      figure: limitInWords(c.limit),
+      status: c.status,
+      criterion: c.id,
+    })),
+  );
+}

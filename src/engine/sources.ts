@@ -1,0 +1,42 @@
+/** Every document behind a limit, once. A citation names a key of this list, a clause, and inherits the edition. */
+import type { Citation } from "./model";
+
+export interface Source {
+  readonly name: string;
+  readonly edition: string;
+  /** What the document is, for the list of sources. */
+  readonly about: string;
+}
+
+export const SOURCES = {
+  "CFR 1910.179": { name: "29 CFR 1910.179", edition: "1972 text, in force", about: "US federal law, overhead and gantry cranes" },
+  "CFR 1910.184": { name: "29 CFR 1910.184", edition: "as amended 2011", about: "US federal law, slings in general industry" },
+  "CFR 1926.1413": { name: "29 CFR 1926.1413", edition: "2010", about: "US federal law, wire rope on cranes in construction" },
+  "CFR 1926.251": { name: "29 CFR 1926.251", edition: "as amended 2011", about: "US federal law, rigging equipment in construction" },
+  "WAC 33705": { name: "WAC 296-155-33705", edition: "2016", about: "Washington State law, rigging in construction; adopts ASME B30.9, B30.10 and B30.26" },
+  "WAC 33900": { name: "WAC 296-155-33900, Table 19", edition: "2016", about: "Washington State law, rigging hardware (text of ASME B30.26-2010)" },
+  "WAC 33905": { name: "WAC 296-155-33905", edition: "2016", about: "Washington State law, shackles" },
+  "WAC 55800": { name: "WAC 296-155-55800, Table 12", edition: "2013", about: "Washington State law, chain slings and the hooks on them (text of ASME B30.9)" },
+  "WAC 55820": { name: "WAC 296-155-55820, Table 25", edition: "2013", about: "Washington State law, synthetic web slings (text of ASME B30.9)" },
+  "WAC 24-29425": { name: "WAC 296-24-29425", edition: "2016", about: "Washington State law, wire rope slings in general industry" },
+  "WAC 304-07005": { name: "WAC 296-304-07005", edition: "2016", about: "Washington State law, shipyard gear" },
+  "EM 385": { name: "EM 385-1-1, section 15.E", edition: "2014", about: "US Army Corps of Engineers safety manual, restating ASME B30.10" },
+  "B30.9": { name: "ASME B30.9", edition: "as restated on public pages", about: "Consensus standard, slings" },
+  "B30.9 T3": { name: "ASME B30.9, Table 9-1.9.5-1", edition: "as restated on a component sheet", about: "Consensus standard, least thickness of chain links" },
+  "B30.10": { name: "ASME B30.10", edition: "2005 excerpt", about: "Consensus standard, hooks" },
+  "B30.26": { name: "ASME B30.26", edition: "2010", about: "Consensus standard, rigging hardware" },
+  "CFR 1910.184 T": { name: "29 CFR 1910.184(e)(8), Table N-184-1", edition: "as kept 2011; text read in Mich. R 408.14923 (2021)", about: "US federal law, least chain size at any point of a link" },
+  practice: { name: "common practice, no published source", edition: "", about: "What the trade does without a text behind it" },
+  "34 Pa 25.43": { name: "34 Pa. Code § 25.43(a)", edition: "in force", about: "Pennsylvania law, idle hoisting chains" },
+} as const satisfies Record<string, Source>;
+
+export type SourceKey = keyof typeof SOURCES;
+
+/** A citation in words: document, clause, edition. */
+export function cite(citation: Citation): string {
+  const source: Source | undefined = (SOURCES as Record<string, Source>)[citation.document];
+  if (!source) throw new Error(`No source "${citation.document}" in sources.ts`);
+  const clause = citation.clause === "" ? "" : ` ${citation.clause}`;
+  const edition = source.edition === "" ? "" : ` (${source.edition})`;
+  return `${source.name}${clause}${edition}`;
+}

@@ -1,0 +1,90 @@
+/** What the pane can ask of the workbook. `excel.ts` does it through the client library; tests use a stand-in of their own. */
+import type { BasisId } from "../engine/bases";
+import type { FieldId } from "../engine/fields";
+import type { Report } from "../engine/model";
+
+/** Where a log stands. */
+export interface LogPlace {
+  readonly sheet: string;
+  /** Address inside the sheet, such as A4:R96. */
+  readonly address: string;
+  readonly how: "table" | "selection" | "found" | "register";
+  /** Table name, or "". */
+  readonly table: string;
+}
+
+/** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
+export type HeadingChoices = Readonly<Record<string, FieldId | null>>;
+
+export interface ReadRequest {
+  /** "auto" finds the log; "selection" takes the selected range; a place reads that place again. */
+  readonly from: "auto" | "selection" | LogPlace;
+  readonly basis: readonly BasisId[];
+  readonly asOf: number;
+  readonly choices: HeadingChoices;
+}
+
+export interface ReadLog {
+  readonly place: LogPlace;
+  readonly report: Report;
+}
+
+/** A failure in one sentence with the next step; `kind` lets the pane design the state. */
+export class WorkbookError extends Error {
+  readonly kind: "no log" | "protected" | "editing" | "other shape" | "duplicate" | "too large" | "stopped" | "host";
+
+  constructor(kind: WorkbookError["kind"], message: string) {
+    super(message);
+    this.name = "WorkbookError";
+    this.kind = kind;
+  }
+}
+
+export interface Progress {
+  readonly done: number;
+  readonly of: number;
+  readonly step: string;
+}
+
+export interface BuildResult {
+  readonly sheet: string;
+  readonly items: number;
+  readonly added: number;
+  readonly kept: number;
+  /** Cells where the register already held another value than the log; the register's value was kept. */
+  readonly differing: readonly { readonly id: string; readonly heading: string; readonly register: string; readonly log: string }[];
+  /** Ids in the register that are no longer in the log; their rows were kept. */
+  readonly onlyInRegister: readonly string[];
+  readonly sentences: readonly string[];
+}
+
+export interface RegisterCheck {
+  /** Rows of the register whose verdict cell says something else than the readings do. */
+  readonly disagreeing: readonly { readonly id: string; readonly cell: string; readonly judged: string }[];
+  /** True when the verdict cells show #NAME?: the functions are not loaded. */
+  readonly functionsMissing: boolean;
+}
+
+export interface SavedState {
+  readonly basis: readonly BasisId[];
+  readonly choices: HeadingChoices;
+  readonly place: LogPlace | null;
+}
+
+export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string } | { readonly kind: "selected"; readonly sheet: string; readonly row: number };
+
+export interface WorkbookPort {
+  read(request: ReadRequest): Promise<ReadLog>;
+  /** Builds or rebuilds the register from a log that was read; `signal` stops it before anything is written. */
+  build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult>;
+  /** Judges the register's own rows; null when there is no register. */
+  checkRegister(basis: readonly BasisId[], asOf: number): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
+  /** Filters the register to the decisions given; an empty list shows all rows. */
+  filterRegister(decisions: readonly string[]): Promise<void>;
+  /** Selects the row of an item in the sheet; `row` counts inside the place. */
+  show(place: LogPlace, row: number): Promise<void>;
+  load(): Promise<SavedState>;
+  save(state: SavedState): Promise<void>;
+  /** Calls back when cells change or the selection moves; the returned function ends it. */
+  watch(listener: (event: WorkbookEvent) => void): Promise<() => Promise<void>>;
+}

@@ -1,0 +1,16 @@
+import "@testing-library/jest-dom/vitest";
+import { cleanup } from "@testing-library/react";
+import { afterEach, expect, vi } from "vitest";
+
+const complaints: string[] = [];
+const complain = console.error.bind(console);
+vi.spyOn(console, "error").mockImplementation((...parts: unknown[]) => {
+  complaints.push(parts.map(String).join(" "));
+  complain(...parts);
+});
+
+afterEach(() => {
+  cleanup();
+  const seen = complaints.splice(0);
+  expect(seen, "a component wrote to the error console").toEqual([]);
+});
