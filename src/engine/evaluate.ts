@@ -131,6 +131,53 @@ function comesOutAt(figure: Figure, allowed: Allowance): Exact {
   return figure.comesOut === "larger" ? figure.base.add(allowed.allowance) : figure.base.sub(allowed.allowance);
 }
 
+/** Where a part of a given as-new size comes out, by every criterion in force that sets a size. */
+export interface ComesOut {
+  readonly at: Exact;
+  readonly criterion: Criterion;
+}
+
+export type ComesOutResult = { readonly ok: true; readonly limits: readonly ComesOut[]; readonly passedOver: readonly string[] } | { readonly ok: false; readonly why: string };
+
+/**
+ * Sizes at which a part comes out, in `unit`: above them for an opening or a clearance, below them for a section.
+ * `base` is the as-new size, the nominal chain size, or null where the limit needs none.
+ */
+export function comesOutOf(check: Check, base: Length | null, unit: Unit, situation: Situation, stress: StressClass): ComesOutResult {
+  const larger = check.kind === "growth" || check.kind === "gap";
+  const figure: Figure = {
+    used: ZERO, base: base === null ? null : convert(base.size, base.unit, unit), comesOut: larger ? "larger" : "smaller", unit, show: lengthShow(unit),
+    measured: "", original: null, blur: ZERO, gauge: "", ...(check.kind === "least" && base !== null ? { size: base } : {}),
+  };
+  const limits: ComesOut[] = [];
+  const passedOver: string[] = [];
+  for (const criterion of criteriaFor(check, situation, stress, false)) {
+    if (criterion.beyond === "WATCH") continue;
+    const allowed = allowanceOf(criterion.limit, figure);
+    if ("none" in allowed) {
+      if (!allowed.passOver) return { ok: false, why: allowed.none };
+      passedOver.push(allowed.none);
+    } else limits.push({ at: comesOutAt(figure, allowed), criterion });
+  }
+  return { ok: true, limits, passedOver };
+}
+
+/** Depth that may still be ground off: the least that the criteria in force leave, or null when none sets an allowance. */
+export function dressLeft(original: Length, measured: Length, situation: Situation, stress: StressClass): Exact | null {
+  const check = situation.kind.checks.find((c) => c.kind === "nick");
+  if (check === undefined) return null;
+  const lost = original.size.sub(inUnit(measured, original.unit));
+  const gone = judge(lost, ZERO, "above").beyond ? lost : ZERO;
+  let left: Exact | null = null;
+  for (const { limit } of criteriaFor(check, situation, stress, false)) {
+    if (limit.word === "any" || limit.word === "below" || !("share" in limit)) continue;
+    const here = original.size.mul(exact(limit.share)).sub(gone);
+    const depth = judge(here, ZERO, "above").beyond ? here : ZERO;
+    left = left === null ? depth : lesser(left, depth);
+  }
+  return left;
+}
+
 /** Every criterion in force against one figure. */
 function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
   const notes: string[] = [];

@@ -19,7 +19,11 @@ export interface ReportRequest {
 /** Judges a log; null when no heading row of a log is found in the grid. */
 export function reportOn(grid: Grid, request: ReportRequest): Report | null {
   const found = findLog(grid, request.choices);
-  if (found === null) return null;
+  return found === null ? null : reportWith(grid, found, request);
+}
+
+/** The same for a grid whose headings are known. */
+export function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report {
   const { items: rows, passedOver } = itemRows(grid, found);
   const overloads = overloadDates(rows, found, request);
   const items = rows.map((row) => judgeRow(row, found, request, overloads.get(row.row) ?? null));

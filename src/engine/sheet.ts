@@ -59,7 +59,7 @@ export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | n
     if (one.filter((t) => t.trim() !== "").length === 0) continue;
     const tries: [string[], 1 | 2][] = [[one, 1]];
     const next = grid[row + 1];
-    if (next?.every((cell) => isBlank(cell) || typeof cell === "string") === true && next.some((cell) => !isBlank(cell))) tries.push([joined(grid[row] ?? [], next), 2]);
+    if (next !== undefined && looksLikeHeadings(next)) tries.push([joined(grid[row] ?? [], next), 2]);
     for (const [headings, rows] of tries) {
       const matched = matchHeadings(headings, choices);
       const score = matched.columns.size;
@@ -68,6 +68,14 @@ export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | n
     }
   }
   return best;
+}
+
+/** A second heading row holds words only; a row that names gear or is full of figures is an item. */
+function looksLikeHeadings(row: readonly CellValue[]): boolean {
+  const filled = row.filter((cell) => !isBlank(cell));
+  if (filled.length === 0 || !filled.every((cell) => typeof cell === "string")) return false;
+  const figures = filled.filter((cell) => /\d/.test(readText(cell))).length;
+  return figures * 3 <= filled.length && !filled.some((cell) => matchKind(readText(cell)).ok);
 }
 
 export interface ItemRow {

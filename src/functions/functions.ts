@@ -1,0 +1,258 @@
+/**
+ * The worksheet functions. Each is a few lines over the engine; the text above it is what the formula wizard shows.
+ * Ids and argument order are stored in people's workbooks and never change.
+ */
+import {
+  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, lengthIn, removeAt, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
+} from "../engine/ask";
+import { readText } from "../engine/cell";
+import { matchKind } from "../engine/gear/match";
+import { judgeRowOf, judgeRowsOf } from "../engine/rows";
+import { dueState, LEAD_DAYS, monthsOf, nextDue } from "../engine/schedule";
+import { asGrid } from "../engine/sheet";
+import { isDecision, worstOf } from "../engine/verdict";
+import { figure } from "./errors";
+
+/**
+ * Turns a length as the trade writes it, such as 1 7/8, 47.6 mm or 2' 1/2", into a number. Gives #N/A when the cell is blank and #VALUE! with the reason when it cannot be read.
+ * @customfunction LENGTH LENGTH
+ * @param value The cell with the length; text may carry its own unit.
+ * @param unit Unit of a bare number: in or mm.
+ * @param [to] Unit of the result: in or mm; the same as unit when left out.
+ * @returns The length as a number.
+ */
+export function length(value: any, unit: any, to?: any): number {
+  return figure(lengthIn(value, unit, to));
+}
+
+/**
+ * Share of a section that has worn away: 0.08 means 8 % of the as-new size. Up to 2 % larger than new counts as no change.
+ * @customfunction WEARPCT WEARPCT
+ * @param original Size when new.
+ * @param measured Size now, in the same unit, or each with its own unit in text.
+ * @returns Share lost.
+ */
+export function wearPct(original: any, measured: any): number {
+  return figure(changeShare(original, measured, "loss"));
+}
+
+/**
+ * Share by which an opening or a length has grown: 0.05 means 5 % of the as-new size. Up to 2 % smaller than new counts as no change.
+ * @customfunction GROWTHPCT GROWTHPCT
+ * @param original Size when new.
+ * @param measured Size now, in the same unit, or each with its own unit in text.
+ * @returns Share gained.
+ */
+export function growthPct(original: any, measured: any): number {
+  return figure(changeShare(original, measured, "growth"));
+}
+
+/**
+ * Decision for wear of a section: REMOVE, EXAMINE, NO VERDICT, WATCH or KEEP. Missing or unreadable readings are NO VERDICT. Supports an inspection by a competent person; the maker's limits come first.
+ * @customfunction WEARVERDICT WEARVERDICT
+ * @param gear Kind of gear: hook, shackle, link, swivel, block.
+ * @param part Part measured: on a hook saddle, eye, throat, shank, body or tip; on a shackle bow, pin or ear; on a link crown or side.
+ * @param original Section when new.
+ * @param measured Section now.
+ * @param [original_across] Section at right angles when new, where wear runs in two directions.
+ * @param [measured_across] Section at right angles now.
+ * @param [gauge] Resolution of the gauge, in the readings' unit; EXAMINE when the limit lies inside its uncertainty.
+ * @param [basis] Rule sets: law, standard, practice, strict, or several with commas; standard,practice when left out.
+ * @returns Decision.
+ */
+export function wearVerdictOf(gear: any, part: any, original: any, measured: any, original_across?: any, measured_across?: any, gauge?: any, basis?: any): string {
+  return wearVerdict({ gear, part, original, measured, originalAcross: original_across, measuredAcross: measured_across, gauge, basis });
+}
+
+/**
+ * Decision for the throat opening of a hook. Under standard the hook comes out above 5 % growth, at most 1/4 in (6 mm); under law above 15 %; under strict at any measurable growth.
+ * @customfunction THROATVERDICT THROATVERDICT
+ * @param original Throat opening when new.
+ * @param measured Throat opening now, at the same place.
+ * @param unit Unit of bare numbers: in or mm. The cap of 1/4 in or 6 mm follows it.
+ * @param [gauge] Resolution of the gauge, in the same unit.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function throatVerdictOf(original: any, measured: any, unit: any, gauge?: any, basis?: any): string {
+  return throatVerdict(original, measured, unit, gauge, basis);
+}
+
+/**
+ * Decision for the twist of a hook out of its plane. Under standard any visible twist takes it out; under law and practice more than 10 degrees. Type 0 when no twist is visible; a blank is NO VERDICT.
+ * @customfunction TWISTVERDICT TWISTVERDICT
+ * @param degrees Twist in degrees.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function twistVerdictOf(degrees: any, basis?: any): string {
+  return twistVerdict(degrees, basis);
+}
+
+/**
+ * Decision for the shoulder running clearance of a swivel: WATCH above 1/8 in, EXAMINE (strip down) above 3/16 in, by common practice.
+ * @customfunction SWIVELVERDICT SWIVELVERDICT
+ * @param clearance Clearance at the shoulder.
+ * @param unit Unit of a bare number: in or mm.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function swivelVerdictOf(clearance: any, unit: any, basis?: any): string {
+  return swivelVerdict(clearance, unit, basis);
+}
+
+/**
+ * Decision for the thinnest point of a chain link, from the published tables and the 10 % of common practice. A size that is not in the table is NO VERDICT; a neighbouring row is never used.
+ * @customfunction CHAINVERDICT CHAINVERDICT
+ * @param size Nominal chain size: "3/8", 0.375, "10 mm". A bare fraction is inches.
+ * @param measured Thickness at the thinnest point of the worst link.
+ * @param unit Unit of bare numbers: in or mm.
+ * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out.
+ * @returns Decision.
+ */
+export function chainVerdictOf(size: any, measured: any, unit: any, basis?: any): string {
+  return chainVerdict(size, measured, unit, basis);
+}
+
+/**
+ * Least thickness of a chain link at any point, from the published table in force. Gives #N/A for a size that is not in the table.
+ * @customfunction CHAINMIN CHAINMIN
+ * @param size Nominal chain size: "3/8", 0.375, "10 mm". A bare fraction is inches.
+ * @param unit Unit of a bare size and of the result: in or mm.
+ * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out.
+ * @returns Least thickness in the unit.
+ */
+export function chainMin(size: any, unit: any, basis?: any): number {
+  return figure(chainLeast(size, unit, basis));
+}
+
+/**
+ * Decision for broken wires. Type 0 when none was found; a blank is NO VERDICT. On rotation resistant rope give the counts in 6 and in 30 rope diameters; on standing rope the counts in a lay beyond and at the end connection.
+ * @customfunction WIREVERDICT WIREVERDICT
+ * @param construction strand laid, cable laid, braided under 8, braided 8 or more, running rope, rotation resistant or standing rope.
+ * @param per_lay Broken wires in the worst lay (braid length on braided slings).
+ * @param one_strand Broken wires in one strand of that lay.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function wireVerdictOf(construction: any, per_lay: any, one_strand: any, basis?: any): string {
+  return wireVerdict(construction, per_lay, one_strand, basis);
+}
+
+/**
+ * The size at which a part comes out: the opening above which, or the thickness below which (or at which). The strictest of the rule sets in force.
+ * @customfunction REMOVEAT REMOVEAT
+ * @param gear Kind of gear: hook, shackle, link, swivel, block, chain sling.
+ * @param part Part, such as saddle, eye, bow, pin, crown, link, or "throat opening" or "clearance".
+ * @param original Size when new; for a chain sling its nominal size.
+ * @param unit Unit of bare numbers and of the result: in or mm.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Size in the unit.
+ */
+export function removeAtSize(gear: any, part: any, original: any, unit: any, basis?: any): number {
+  return figure(removeAt(gear, part, original, unit, basis));
+}
+
+/**
+ * Depth that may still be ground off a nick or gouge, in the readings' unit; 0 when none. Grind lengthwise along the contour and measure again; a crack is never ground.
+ * @customfunction DRESSLEFT DRESSLEFT
+ * @param gear Kind of gear: hook, shackle, link, swivel, block.
+ * @param part Part with the nick.
+ * @param original Section when new.
+ * @param measured Section now, beside the nick.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Depth left.
+ */
+export function dressLeftDepth(gear: any, part: any, original: any, measured: any, basis?: any): number {
+  return figure(dressDepth(gear, part, original, measured, basis));
+}
+
+/**
+ * The item's decision from a whole row, read by its headings: every check that its kind of gear needs must be there before KEEP is possible. Guard blanks: =GEAR.VERDICT(A$1:T$1, IF(ISBLANK(A2:T2),"",A2:T2)).
+ * @customfunction VERDICT VERDICT
+ * @param headers The heading row of the log.
+ * @param row The item's row, over the same columns.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function verdict(headers: any[][], row: any[][], basis?: any): string {
+  return judgeRowOf(asGrid(headers), asGrid(row), basis).decision;
+}
+
+/**
+ * The sentence behind the decision of a row: readings, limit, unit and source, what is missing and what to type.
+ * @customfunction REASON REASON
+ * @param headers The heading row of the log.
+ * @param row The item's row, over the same columns.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Reason.
+ */
+export function reason(headers: any[][], row: any[][], basis?: any): string {
+  return judgeRowOf(asGrid(headers), asGrid(row), basis).reason;
+}
+
+/**
+ * Judges many rows at once and spills a row for each: decision, reason, share of the allowance used, where it comes out, source. Parts of an assembly in which one part was found stretched are EXAMINE.
+ * @customfunction JUDGE JUDGE
+ * @param headers The heading row of the log.
+ * @param rows The items' rows, over the same columns.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Five columns for each row.
+ */
+export function judge(headers: any[][], rows: any[][], basis?: any): any[][] {
+  return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [v.decision, v.reason, v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over", v.comesOut, v.source]);
+}
+
+/**
+ * The worst decision in a range, such as an assembly's. A blank cell or any other text counts as NO VERDICT, so give the cells of the parts only.
+ * @customfunction WORST WORST
+ * @param verdicts Cells with decisions.
+ * @returns Decision.
+ */
+export function worst(verdicts: any[][]): string {
+  return worstOf(asGrid(verdicts).flat().map((cell) => (isDecision(cell) ? cell : "NO VERDICT")));
+}
+
+/**
+ * Date of the next periodic inspection: calendar months after the last, as EDATE counts. Normal service 12 months, severe 3, idle 1; or an interval as written.
+ * @customfunction NEXTDUE NEXTDUE
+ * @param gear Kind of gear.
+ * @param service normal, severe, idle, monthly, quarterly, 6 monthly, yearly, or special with an interval.
+ * @param last Date of the last periodic inspection.
+ * @param [basis] Rule sets; kept for intervals that differ by rule set.
+ * @returns Date as the workbook's day number; format the cell as a date.
+ */
+export function nextDueDate(gear: any, service: any, last: any, basis?: any): number {
+  void basis;
+  const kind = matchKind(readText(gear));
+  if (!kind.ok) return figure({ ok: false, kind: "missing", why: `The gear kind is not known: ${kind.why}.` });
+  const months = monthsOf(readText(service));
+  if (typeof months !== "number") return figure({ ok: false, kind: "missing", why: `No interval: ${months.why}.` });
+  return nextDue(figure(dateOf(last, "date of the last inspection")), months);
+}
+
+/**
+ * OVERDUE, DUE SOON, CURRENT or NO DATE. Due on the day itself or within the lead days is DUE SOON.
+ * @customfunction DUESTATE DUESTATE
+ * @param next_due Date of the next inspection.
+ * @param as_of The day to judge by, such as TODAY().
+ * @param [lead_days] Days ahead that count as due soon; 30 when left out.
+ * @returns State.
+ */
+export function dueStateOf(next_due: any, as_of: any, lead_days?: any): string {
+  const due = dateOf(next_due, "next due date");
+  const asOf = dateOf(as_of, "day to judge by");
+  if (!due.ok || !asOf.ok) return "NO DATE";
+  const lead = typeof lead_days === "number" && lead_days >= 0 ? lead_days : LEAD_DAYS;
+  return dueState(due.value, asOf.value, lead);
+}
+
+/**
+ * Document, clause, edition and status behind a criterion, such as hook.throat-opening.standard; the beginning of an id lists all that fit.
+ * @customfunction SOURCE SOURCE
+ * @param criterion Id of the criterion.
+ * @returns Source.
+ */
+export function source(criterion: any): string {
+  return figure(sourceOf(criterion));
+}
