@@ -141,7 +141,7 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
   if (options.zero === true && /^(nil|none|no)$/i.test(text)) return { kind: "value", value: { size: exact(0), unit: options.assume ?? "mm" }, text };
   if (NOT_MEASURED.test(text)) return missing(text);
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the reading of the gauge");
-  if (/^-/.test(text)) return refused(text, "a size cannot be negative");
+  if (text.startsWith("-")) return refused(text, "a size cannot be negative");
   if (JUDGEMENT.test(text)) return refused(text, "it is a judgement, not a measurement; type what the gauge reads");
 
   const feet = /^(\d+(?:\.\d+)?) ?(?:'(?!')|ft\.?|feet|foot)(?![a-z])[ -]*(.*)$/i.exec(text);
@@ -212,7 +212,7 @@ function readPlain(cell: CellValue): Read<Exact> {
   if (/^(nil|none|zero|no)$/i.test(text)) return { kind: "value", value: exact(0), text };
   if (NOT_MEASURED.test(text)) return missing(text);
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the number");
-  if (/^-/.test(text)) return refused(text, "it cannot be negative");
+  if (text.startsWith("-")) return refused(text, "it cannot be negative");
   const figure = readFigure(text, undefined);
   if (figure === null) return refused(text, "it is not a number");
   if ("why" in figure) return refused(text, figure.why);

@@ -162,6 +162,36 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
   return { ok: true, limits, passedOver };
 }
 
+/** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
+export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
+  if (check.kind === "seen" || check.kind === "nick") return null;
+  if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return null;
+  if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
+  const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
+  const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
+  const base = check.kind === "gap" ? null : check.kind === "least" ? readChainSize(cells.value(check.size), cells.unit(check.size)) : length(cells, check.original);
+  if (base !== null && base.kind !== "value") return null;
+  const measured = length(cells, check.measured, true);
+  const unit = base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in"));
+  const result = comesOutOf(check, base?.value ?? null, unit, situation, stress);
+  if (!result.ok || result.limits.length === 0) return null;
+  const larger = check.kind === "growth" || check.kind === "gap";
+  const [strictest] = [...result.limits].sort((a, b) => (larger ? a.at.compare(b.at) : b.at.compare(a.at)) || Number(b.criterion.limit.word === "from") - Number(a.criterion.limit.word === "from"));
+  if (strictest === undefined) return null;
+  const from = strictest.criterion.limit.word === "from";
+  const size = showLength(strictest.at, unit);
+  return `${check.name} ${larger ? `${from ? "from" : "above"} ${size}` : from ? `at ${size} or less` : `below ${size}`}`;
+}
+
+function plainComesOut(check: Check, situation: Situation): string | null {
+  const limits = criteriaFor(check, situation, "high", false)
+    .map(({ limit }) => ("degrees" in limit ? { at: exact(limit.degrees), word: limit.word, unit: " degrees" } : "count" in limit ? { at: exact(limit.count), word: limit.word, unit: "" } : null))
+    .filter((l) => l !== null)
+    .sort((a, b) => a.at.compare(b.at));
+  const [first] = limits;
+  return first ? `${check.name} ${first.word} ${showDecimal(first.at, 2)}${first.unit}` : null;
+}
+
 /** Depth that may still be ground off: the least that the criteria in force leave, or null when none sets an allowance. */
 export function dressLeft(original: Length, measured: Length, situation: Situation, stress: StressClass): Exact | null {
   const check = situation.kind.checks.find((c) => c.kind === "nick");

@@ -1,6 +1,6 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
 import { readDate, readLength, readText, tidy, type Length } from "./cell";
-import { evaluate, missingFinding, type Cells, type Situation } from "./evaluate";
+import { comesOutWords, evaluate, missingFinding, type Cells, type Situation } from "./evaluate";
 import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";
@@ -91,7 +91,8 @@ function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], tagF
   if (gauge === null && gaugeFinding === null && kind.checks.some((c) => c.kind === "loss" || c.kind === "growth" || c.kind === "least"))
     notes.push("No gauge resolution is recorded, so the readings were taken as they stand");
   if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));
-  return conclude(findings, notes, missingOf(kind, cells, findings));
+  const comesOut = kind.checks.map((check) => comesOutWords(check, cells, situation)).filter((words) => words !== null);
+  return { ...conclude(findings, notes, missingOf(kind, cells, findings)), comesOut: comesOut.join("; ") };
 }
 
 /** Required readings that are not there, as "throat opening (Throat now)". */

@@ -53,6 +53,7 @@ export interface ItemVerdict {
   readonly deciding: Finding | null;
   /** Greatest share of an allowance used, or null. */
   readonly share: number | null;
+  /** Where each part comes out, as far as its as-new size is known: "throat opening above 2.1 in; section wear below 1.7813 in". */
   readonly comesOut: string;
   readonly source: string;
   /** What has to be typed before the item can be kept, in words. */

@@ -79,7 +79,7 @@ function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overloa
   const cells = cellsOf(values, found.headings);
   const gearText = readText(row.cells.get("gear"));
   const match = matchKind(gearText);
-  const due = dueOf(row.cells);
+  const due = match.ok ? dueOf(row.cells) : { day: null, note: "the gear kind is not known" };
   return {
     row: row.row,
     id: readText(row.cells.get("id")),

@@ -33,7 +33,7 @@ export function rank(decision: Decision): number {
 }
 
 export function worse(a: Decision, b: Decision): Decision {
-  return DECISIONS[Math.min(rank(a), rank(b))] as Decision;
+  return rank(a) <= rank(b) ? a : b;
 }
 
 /** The worst of several decisions; nothing at all is no verdict. */

@@ -8,3 +8,11 @@ export const SHEET_COLORS = {
   OVERDUE: { fill: "#FBD092", font: "#5A3200" },
   "DUE SOON": { fill: "#EAF1C0", font: "#3A4A00" },
 } as const;
+
+/** Tints of the flag and verdict cells where the row itself is not tinted. */
+export const SIGN_COLORS = {
+  EXAMINE: SHEET_COLORS.EXAMINE,
+  "NO VERDICT": { fill: "#DFE3E8", font: "#1F2933" },
+  DRESS: { fill: "#D3E9F6", font: "#0B3A57" },
+  WATCH: { fill: "#FFF3C4", font: "#4A3B00" },
+} as const;

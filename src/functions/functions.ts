@@ -5,6 +5,7 @@
 import {
   chainLeast, chainVerdict, changeShare, dateOf, dressDepth, lengthIn, removeAt, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
 } from "../engine/ask";
+import { readBasis } from "../engine/bases";
 import { readText } from "../engine/cell";
 import { matchKind } from "../engine/gear/match";
 import { judgeRowOf, judgeRowsOf } from "../engine/rows";
@@ -219,11 +220,12 @@ export function worst(verdicts: any[][]): string {
  * @param gear Kind of gear.
  * @param service normal, severe, idle, monthly, quarterly, 6 monthly, yearly, or special with an interval.
  * @param last Date of the last periodic inspection.
- * @param [basis] Rule sets; kept for intervals that differ by rule set.
+ * @param [basis] Rule sets; the longest intervals are the same in all of them.
  * @returns Date as the workbook's day number; format the cell as a date.
  */
 export function nextDueDate(gear: any, service: any, last: any, basis?: any): number {
-  void basis;
+  const rules = readBasis(basis);
+  if (!rules.ok) return figure({ ok: false, kind: "unreadable", why: rules.why });
   const kind = matchKind(readText(gear));
   if (!kind.ok) return figure({ ok: false, kind: "missing", why: `The gear kind is not known: ${kind.why}.` });
   const months = monthsOf(readText(service));

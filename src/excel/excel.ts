@@ -1,0 +1,201 @@
+/** The workbook as the pane sees it, through the spreadsheet's client library. */
+import * as z from "zod/mini";
+import { BASIS_IDS, DEFAULT_BASIS, type BasisId } from "../engine/bases";
+import { readText } from "../engine/cell";
+import { FIELD_IDS, type FieldId } from "../engine/fields";
+import { key } from "../engine/headings";
+import type { CellValue } from "../engine/model";
+import { reportOn } from "../engine/report";
+import { asGrid } from "../engine/sheet";
+import { withoutSheet } from "./address";
+import { asWorkbookError, inWorkbook } from "./host";
+import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE } from "./layout";
+import { planRegister, shapeOf, type OldRegister } from "./plan";
+import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
+import { readLog } from "./read";
+import { otherShape, writeRegister } from "./write";
+
+interface Standing {
+  readonly sheet: boolean;
+  readonly notes: boolean;
+  readonly table: (OldRegister & { readonly rows: number; readonly columns: number; readonly row: number; readonly column: number; readonly address: string }) | null;
+  readonly why: string;
+}
+
+/** The register as it stands; two round trips. */
+async function standing(context: Excel.RequestContext): Promise<Standing> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
+  const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
+  const elsewhere = context.workbook.tables.getItemOrNullObject(REGISTER_TABLE);
+  sheet.load("name");
+  table.load("name");
+  elsewhere.load("name");
+  sheet.protection.load("protected");
+  const notes = context.workbook.worksheets.getItemOrNullObject(NOTES_SHEET);
+  notes.load("name");
+  notes.protection.load("protected");
+  await context.sync();
+  if (!notes.isNullObject && notes.protection.protected) throw new WorkbookError("protected", `The sheet "${NOTES_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
+  if (sheet.isNullObject) {
+    if (!elsewhere.isNullObject) throw otherShape(`a table named "${REGISTER_TABLE}" stands on another sheet`);
+    return { sheet: false, notes: !notes.isNullObject, table: null, why: "" };
+  }
+  if (sheet.protection.protected) throw new WorkbookError("protected", `The sheet "${REGISTER_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
+  if (table.isNullObject) return { sheet: true, notes: !notes.isNullObject, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
+  const range = table.getRange();
+  range.load("values,formulas,rowIndex,columnIndex,rowCount,columnCount,address");
+  await context.sync();
+  const [headings = [], ...values] = range.values as CellValue[][];
+  return {
+    sheet: true, notes: !notes.isNullObject, why: "",
+    table: { headings: headings.map(readText), values, formulas: (range.formulas as CellValue[][]).slice(1), rows: range.rowCount - 1, columns: range.columnCount, row: range.rowIndex, column: range.columnIndex, address: withoutSheet(range.address) },
+  };
+}
+
+async function build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult> {
+  if (log.report.problems.length > 0) throw new WorkbookError("duplicate", `${log.report.problems.join(" ")} Put that right, then build again; nothing was written.`);
+  return inWorkbook(async (context) => {
+    onProgress({ done: 0, of: log.report.items.length, step: "Looking for a register" });
+    const now = await standing(context);
+    if (now.sheet && now.table === null) throw otherShape(now.why);
+    if (now.table !== null) {
+      const shape = shapeOf(now.table);
+      if (!shape.ok) throw otherShape(shape.why);
+      if (now.table.row !== HEADING_ROW - 1 || now.table.column !== 0) throw otherShape(`its headings do not stand in row ${String(HEADING_ROW)} from column A on`);
+    }
+    const plan = planRegister(log.report, now.table);
+    if (signal.aborted) throw new WorkbookError("stopped", "Stopped before anything was written.");
+    const today = Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440) + 25569;
+    await writeRegister(context, plan, {
+      basis: log.report.basis, asOf: log.report.asOf === today ? null : log.report.asOf, exists: now.table !== null, notesExist: now.notes,
+      oldRows: now.table?.rows ?? 0, oldColumns: now.table?.columns ?? 0, onProgress,
+    });
+    return { sheet: REGISTER_SHEET, items: plan.rows.length, added: plan.added, kept: plan.kept, differing: plan.differing, onlyInRegister: plan.onlyInRegister, sentences: plan.sentences };
+  });
+}
+
+async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnType<WorkbookPort["checkRegister"]> {
+  return inWorkbook(async (context) => {
+    const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
+    const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
+    sheet.load("name");
+    table.load("name");
+    await context.sync();
+    if (sheet.isNullObject || table.isNullObject) return null;
+    const range = table.getRange();
+    range.load("values,address");
+    await context.sync();
+    const grid = asGrid(range.values);
+    const report = reportOn(grid, { basis, asOf });
+    if (report === null) return null;
+    const verdictColumn = (grid[0] ?? []).findIndex((cell) => key(readText(cell)) === "verdict");
+    const cells = report.items.map((item) => ({ item, says: readText(grid[item.row]?.[verdictColumn]) }));
+    const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
+    const disagree = cells.filter(({ item, says }) => says !== item.verdict.decision && !says.startsWith("#"));
+    return {
+      log: { place, report: { ...report, items: cells.map(({ item, says }) => (says === item.verdict.decision ? item : { ...item, cellSays: says })) } },
+      check: {
+        disagreeing: disagree.map(({ item, says }) => ({ id: item.id, cell: says, judged: item.verdict.decision })),
+        functionsMissing: cells.some(({ says }) => says.startsWith("#NAME")),
+      },
+    };
+  });
+}
+
+async function filterRegister(decisions: readonly string[]): Promise<void> {
+  await inWorkbook(async (context) => {
+    const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
+    const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
+    table.load("name");
+    await context.sync();
+    if (table.isNullObject) throw new WorkbookError("no log", "There is no register yet. Press Build register first, then filter it.");
+    if (decisions.length === 0) table.clearFilters();
+    else table.columns.getItem("Verdict").filter.applyValuesFilter([...decisions]);
+    sheet.activate();
+    await context.sync();
+  });
+}
+
+async function show(place: LogPlace, row: number): Promise<void> {
+  await inWorkbook(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(place.sheet);
+    sheet.activate();
+    sheet.getRange(place.address).getRow(row).select();
+    await context.sync();
+  });
+}
+
+const SETTING = "gearVerdicts";
+
+const SAVED = z.object({
+  basis: z.array(z.enum(BASIS_IDS as [BasisId, ...BasisId[]])),
+  choices: z.record(z.string(), z.union([z.enum(FIELD_IDS as [FieldId, ...FieldId[]]), z.null()])),
+  place: z.union([z.object({ sheet: z.string(), address: z.string(), how: z.enum(["table", "selection", "found", "register"]), table: z.string() }), z.null()]),
+});
+
+const FRESH: SavedState = { basis: DEFAULT_BASIS, choices: {}, place: null };
+
+/** What an earlier version or another program left in the settings is checked before it is used. */
+function load(): Promise<SavedState> {
+  const parsed = SAVED.safeParse(Office.context.document.settings.get(SETTING));
+  return Promise.resolve(parsed.success && parsed.data.basis.length > 0 ? parsed.data : FRESH);
+}
+
+function save(state: SavedState): Promise<void> {
+  const { settings } = Office.context.document;
+  settings.set(SETTING, JSON.parse(JSON.stringify(state)));
+  return new Promise((resolve, reject) => {
+    settings.saveAsync((result) => {
+      if (result.status === Office.AsyncResultStatus.Succeeded) resolve();
+      else reject(new WorkbookError("host", `The choices could not be kept in the workbook (${result.error.message}). They hold until the pane is closed.`));
+    });
+  });
+}
+
+/** Where the selection stands; null while a cell is edited, since the move is told again when editing ends. */
+async function selectedRow(): Promise<WorkbookEvent | null> {
+  try {
+    return await Excel.run(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.load("rowIndex");
+      const sheet = context.workbook.worksheets.getActiveWorksheet();
+      sheet.load("name");
+      await context.sync();
+      return { kind: "selected", sheet: sheet.name, row: cell.rowIndex };
+    });
+  } catch (fault) {
+    if (asWorkbookError(fault).kind === "editing") return null;
+    throw fault;
+  }
+}
+
+async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Promise<void>> {
+  return inWorkbook(async (context) => {
+    const { workbook } = context;
+    const names = new Map<string, string>();
+    workbook.worksheets.load("items/id,items/name");
+    const changed = workbook.worksheets.onChanged.add((event) => {
+      listener({ kind: "changed", remote: event.source === Excel.EventSource.remote, sheet: names.get(event.worksheetId) ?? "" });
+      return Promise.resolve();
+    });
+    const selected = workbook.onSelectionChanged.add(async () => {
+      const event = await selectedRow();
+      if (event !== null) listener(event);
+    });
+    await context.sync();
+    for (const sheet of workbook.worksheets.items) names.set(sheet.id, sheet.name);
+    return async () => {
+      await Excel.run(changed.context, async (own) => {
+        changed.remove();
+        await own.sync();
+      });
+      await Excel.run(selected.context, async (own) => {
+        selected.remove();
+        await own.sync();
+      });
+    };
+  });
+}
+
+export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, load, save, watch };
+

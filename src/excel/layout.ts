@@ -1,0 +1,89 @@
+/** Names and places of the add-in's own sheets. Nothing outside them is ever written. */
+import { field, type FieldId } from "../engine/fields";
+
+export const REGISTER_SHEET = "Gear register";
+export const NOTES_SHEET = "Gear notes";
+export const REGISTER_TABLE = "Gear";
+
+/** One-based row of the headings; above it stand the title, the rules in force with the day, and the caution. */
+export const HEADING_ROW = 4;
+/** Cells that the formulas read: rule sets in force and the day to judge by. */
+export const BASIS_CELL = "$B$2";
+export const AS_OF_CELL = "$D$2";
+
+export const CAUTION =
+  "This supports an inspection by a competent person. It does not replace the maker's instructions, local codes or licensed practice.";
+
+export interface ResultColumn {
+  readonly heading: string;
+  readonly formula: string;
+  readonly format: string;
+  readonly width: number;
+  readonly note: string;
+}
+
+/** Structured reference to headings or to this row over a block of columns. */
+const block = (from: string, to: string): { readonly headings: string; readonly row: string } => ({
+  headings: `${REGISTER_TABLE}[[#Headers],[${from}]:[${to}]]`,
+  row: `IF(ISBLANK(${REGISTER_TABLE}[@[${from}]:[${to}]]),"",${REGISTER_TABLE}[@[${from}]:[${to}]])`,
+});
+
+const name = (id: FieldId): string => field(id).heading;
+const typed = block(name("id"), name("remarks"));
+const whole = block(name("id"), name("overload"));
+const args = (over: typeof typed): string => `${over.headings},${over.row},${BASIS_CELL}`;
+
+/**
+ * Columns that are worked out, in order. The first two carry an overload found in one part to the rest of its assembly;
+ * the verdict reads them together with the input columns. Blank cells are guarded, because some hosts hand them to
+ * functions as 0.
+ */
+export const RESULT_COLUMNS: readonly ResultColumn[] = [
+  {
+    heading: "Overload sign",
+    formula: `=IF(ISNUMBER(SEARCH("sign of overload",GEAR.REASON(${args(typed)}))),IF([@${name("inspected")}]="",${AS_OF_CELL},[@${name("inspected")}]),"")`,
+    format: "yyyy-mm-dd", width: 62, note: "Worked out: the day on which this part was found stretched or opened up.",
+  },
+  {
+    heading: name("overload"),
+    formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}])))`,
+    format: "yyyy-mm-dd", width: 62, note: field("overload").takes,
+  },
+  {
+    heading: "Flag",
+    formula: `=IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))`,
+    format: "General", width: 92, note: "What needs doing first, as a symbol and a word.",
+  },
+  { heading: "Verdict", formula: `=GEAR.VERDICT(${args(whole)})`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
+  { heading: "Reason", formula: `=GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
+  { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
+  { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
+  { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}],${BASIS_CELL}),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },
+  { heading: "Due state", formula: `=GEAR.DUESTATE([@[Next due]],${AS_OF_CELL})`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
+];
+
+export const RESULT_HEADINGS: readonly string[] = RESULT_COLUMNS.map((c) => c.heading);
+
+/** Width in points of an input column. */
+export function inputWidth(id: FieldId): number {
+  if (id === "id") return 72;
+  if (id === "gear") return 92;
+  if (id === "remarks") return 160;
+  switch (field(id).type) {
+    case "text": return 84;
+    case "choice": return 64;
+    case "date": return 68;
+    case "length": return 60;
+    case "sound": case "fault": return 66;
+    default: return 56;
+  }
+}
+
+/** Number format of an input column: text where people type fractions or marks, so that nothing turns into a date. */
+export function inputFormat(id: FieldId): string {
+  switch (field(id).type) {
+    case "date": return "yyyy-mm-dd";
+    case "count": case "angle": return "General";
+    default: return "@";
+  }
+}

@@ -1,0 +1,189 @@
+/** What a register will hold, as plain data. Pure: no workbook, no clock. */
+import { BASES, type BasisId } from "../engine/bases";
+import { isDateCell, readCount, readDate, readDegrees, readLength, readText } from "../engine/cell";
+import { showDate } from "../engine/dates";
+import { FIELD_IDS, field, type FieldId } from "../engine/fields";
+import { GEAR } from "../engine/gear/index";
+import { toNumber } from "../engine/exact";
+import { key } from "../engine/headings";
+import type { CellValue, HeadingMatch, Report } from "../engine/model";
+import { fieldsFor } from "../engine/report";
+import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
+import { namedUnit, type Unit } from "../engine/units";
+import { CAUTION, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
+
+/** A cell to write; text begins with an apostrophe where the column is not a text column. */
+export type Written = string | number | boolean;
+
+export interface RegisterPlan {
+  readonly fields: readonly FieldId[];
+  /** Headings of columns that people added to the register; kept at the right. */
+  readonly extras: readonly string[];
+  /** Input rows, in the order of `fields`. */
+  readonly rows: readonly (readonly Written[])[];
+  /** Rows of the extra columns, as formulas. */
+  readonly extraRows: readonly (readonly Written[])[];
+  readonly notes: readonly (readonly string[])[];
+  readonly added: number;
+  readonly kept: number;
+  readonly differing: readonly { readonly id: string; readonly heading: string; readonly register: string; readonly log: string }[];
+  readonly onlyInRegister: readonly string[];
+  readonly sentences: readonly string[];
+}
+
+/** The register as it stands: headings, values, and formulas where they differ. */
+export interface OldRegister {
+  readonly headings: readonly string[];
+  readonly values: readonly (readonly CellValue[])[];
+  readonly formulas: readonly (readonly CellValue[])[];
+}
+
+export type OldShape = { readonly ok: true; readonly columns: ReadonlyMap<FieldId, number>; readonly extras: readonly { readonly heading: string; readonly column: number }[] } | { readonly ok: false; readonly why: string };
+
+/** Whether a table is a register of this add-in: its own headings, with an Id and the result columns. */
+export function shapeOf(old: Pick<OldRegister, "headings">): OldShape {
+  const byHeading = new Map(FIELD_IDS.map((id) => [key(field(id).heading), id]));
+  const columns = new Map<FieldId, number>();
+  const extras: { heading: string; column: number }[] = [];
+  const results = new Set(RESULT_HEADINGS.map(key));
+  old.headings.forEach((heading, column) => {
+    const id = byHeading.get(key(heading));
+    if (results.has(key(heading))) return;
+    if (id !== undefined) columns.set(id, column);
+    else extras.push({ heading, column });
+  });
+  const missing = ["Verdict", "Reason"].filter((h) => !old.headings.some((o) => key(o) === key(h)));
+  if (!columns.has("id") || missing.length > 0) return { ok: false, why: `its table has no column ${[...(columns.has("id") ? [] : ["Id"]), ...missing].join(", ")}` };
+  return { ok: true, columns, extras };
+}
+
+/** Cell of a log as the register keeps it. */
+export function written(id: FieldId, cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | null): Written {
+  const { type } = field(id);
+  const text = readText(cell);
+  if (type === "date") {
+    const read = readDate(cell);
+    return read.kind === "value" ? read.value : text === "" ? "" : `'${text}`;
+  }
+  if (type === "count" || type === "angle") {
+    if (cell === 0) return 0;
+    const read = type === "count" ? readCount(cell) : readDegrees(cell);
+    return read.kind === "value" ? toNumber(read.value) : text === "" ? "" : `'${text}`;
+  }
+  if (type === "length") return lengthText(cell, columnUnit, rowUnit);
+  return isDateCell(cell) ? showDate(cell.serial) : (typeof cell === "string" ? cell.trim() : text);
+}
+
+/** A length keeps its words; a bare figure whose unit came from its heading carries the unit where the row says another. */
+function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | null): string {
+  if (isDateCell(cell)) return showDate(cell.serial);
+  const text = cell === 0 ? "0" : typeof cell === "string" ? cell.trim() : readText(cell);
+  if (text === "" || columnUnit === null || columnUnit === rowUnit) return text;
+  const bare = readLength(cell, { assume: null, zero: true }).kind === "refused" && readLength(cell, { assume: columnUnit, zero: true }).kind === "value";
+  return bare ? `${text} ${columnUnit}` : text;
+}
+
+/** Unit of a row in the register: its own, else the one that its length headings agree on. */
+function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly HeadingMatch[]): Unit | null {
+  const own = readText(cells.get("unit"));
+  if (own !== "") return namedUnit(own)?.unit ?? null;
+  const units = new Set(headings.filter((h) => h.field !== null && field(h.field).type === "length" && h.unit !== null && readText(cells.get(h.field)) !== "").map((h) => h.unit));
+  return units.size === 1 ? ([...units][0] ?? null) : null;
+}
+
+/** Ids and inspection state from a log into register rows; what people typed in the register stays. */
+export function planRegister(report: Report, old: OldRegister | null): RegisterPlan {
+  const shape = old === null ? null : shapeOf(old);
+  const oldColumns = shape?.ok === true ? shape.columns : new Map<FieldId, number>();
+  const extras = shape?.ok === true ? shape.extras : [];
+  const oldRows = new Map<string, number>();
+  old?.values.forEach((line, index) => {
+    const id = readText(line[oldColumns.get("id") ?? -1]);
+    if (id !== "") oldRows.set(id.toLowerCase(), index);
+  });
+  const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys()]);
+  const kinds = new Set(report.items.flatMap((item) => (item.gear === null ? [] : [item.gear])));
+  if (kinds.size === 0) for (const kind of GEAR) kinds.add(kind.id);
+  for (const line of old?.values ?? []) kinds.add(readText(line[oldColumns.get("gear") ?? -1]));
+  const fields = fieldsFor(kinds, present);
+  const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
+
+  const rows: Written[][] = [];
+  const extraRows: Written[][] = [];
+  const differing: RegisterPlan["differing"][number][] = [];
+  let added = 0, kept = 0, normal = 0;
+  const taken = new Set<string>();
+  const keepExtra = (index: number | undefined): Written[] => extras.map(({ column }) => (index === undefined ? "" : plain(old?.formulas[index]?.[column])));
+
+  for (const item of report.items) {
+    const index = oldRows.get(item.id.toLowerCase());
+    const before = index === undefined ? undefined : old?.values[index];
+    if (before === undefined) added += 1;
+    else kept += 1;
+    taken.add(item.id.toLowerCase());
+    const rowUnit = before === undefined ? rowUnitOf(item.cells, report.headings) : (namedUnit(readText(before[oldColumns.get("unit") ?? -1]))?.unit ?? rowUnitOf(item.cells, report.headings));
+    const line = fields.map((id): Written => {
+      const log = id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
+      const mine = before === undefined || !oldColumns.has(id) ? "" : registerCell(id, before[oldColumns.get(id) ?? -1]);
+      if (mine === "") {
+        if (id === "service" && log === "") {
+          normal += 1;
+          return "normal";
+        }
+        return log;
+      }
+      if (log !== "" && String(log).replace(/^'/, "") !== String(mine).replace(/^'/, ""))
+        differing.push({ id: item.id, heading: field(id).heading, register: shown(id, mine), log: shown(id, log) });
+      return mine;
+    });
+    rows.push(line);
+    extraRows.push(keepExtra(index));
+  }
+  const onlyInRegister: string[] = [];
+  old?.values.forEach((line, index) => {
+    const id = readText(line[oldColumns.get("id") ?? -1]);
+    if (taken.has(id.toLowerCase()) || line.every((cell, column) => ![...oldColumns.values()].includes(column) || readText(cell) === "")) return;
+    if (id !== "") onlyInRegister.push(id);
+    rows.push(fields.map((f) => (oldColumns.has(f) ? registerCell(f, line[oldColumns.get(f) ?? -1]) : "")));
+    extraRows.push(keepExtra(index));
+  });
+  return {
+    fields, extras: extras.map((e) => e.heading), rows, extraRows, notes: notesFor(fields, report.basis), added, kept, differing, onlyInRegister,
+    sentences: [
+      ...(normal === 0 ? [] : [`Service was blank for ${String(normal)} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),
+    ],
+  };
+}
+
+const plain = (cell: CellValue): Written => (cell === null || cell === undefined ? "" : isDateCell(cell) ? cell.serial : cell);
+
+function shown(id: FieldId, value: Written): string {
+  return field(id).type === "date" && typeof value === "number" ? showDate(value) : String(value).replace(/^'/, "");
+}
+
+/** What stands in the register is written back as it is; text in a column that is not text keeps its apostrophe. */
+function registerCell(id: FieldId, cell: CellValue): Written {
+  const value = plain(cell);
+  if (value === "") return "";
+  const { type } = field(id);
+  if (typeof value === "string" && (type === "date" || type === "count" || type === "angle")) return `'${value}`;
+  return value;
+}
+
+/** The note sheet: what each column takes, what the decisions mean, which rules are in force. */
+function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readonly (readonly string[])[] {
+  return [
+    ["Gear notes", ""],
+    [CAUTION, ""],
+    ["", ""],
+    ["Rules in force", ""],
+    ...basis.map((id) => [BASES[id].name, BASES[id].holds]),
+    ["", ""],
+    ["Decision", "What to do"],
+    ...DECISIONS.map((d) => [`${SYMBOLS[d]} ${d}`, ACTIONS[d]]),
+    ["", ""],
+    ["Column", "What it takes"],
+    ...fields.map((id) => [field(id).heading, field(id).takes]),
+    ...RESULT_COLUMNS.map((c) => [c.heading, c.note]),
+  ];
+}

@@ -1,0 +1,138 @@
+/** Finding and reading a log. The number of round trips does not depend on the number of rows. */
+import type { CellValue } from "../engine/model";
+import { reportOn, type ReportRequest } from "../engine/report";
+import { asGrid, findLog, type Grid } from "../engine/sheet";
+import { withoutSheet } from "./address";
+import { inWorkbook } from "./host";
+import { NOTES_SHEET, REGISTER_SHEET } from "./layout";
+import { WorkbookError, type LogPlace, type ReadLog, type ReadRequest } from "./port";
+
+/** Rows at the top of each sheet in which a heading row is looked for. */
+const HEAD = 45;
+
+const NO_LOG = "No gear log was found. Select the log with its headings, then press Use selection; it needs an Id or Gear heading and at least two others that are recognised.";
+
+interface Candidate {
+  readonly sheet: string;
+  readonly address: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** Finds the log, reads it, judges it. */
+export async function readLog(request: ReadRequest): Promise<ReadLog> {
+  return inWorkbook(async (context) => {
+    const place = request.from === "auto" ? await findPlace(context, request) : request.from === "selection" ? await selectionPlace(context) : request.from;
+    const grid = await readGrid(context, place);
+    const report = reportOn(grid, request satisfies ReportRequest);
+    if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
+    if (report.items.length === 0) throw new WorkbookError("no log", `The log on ${place.sheet} has headings and no items under them. Fill in a row, then read it again.`);
+    return { place, report };
+  });
+}
+
+/** The sheet whose top looks most like a log; sheets of the add-in itself only when there is no other. */
+async function findPlace(context: Excel.RequestContext, request: ReadRequest): Promise<LogPlace> {
+  const sheets = context.workbook.worksheets;
+  sheets.load("items/name,items/visibility");
+  const tables = context.workbook.tables;
+  tables.load("items/name");
+  await context.sync();
+
+  const used = sheets.items
+    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && sheet.name !== NOTES_SHEET)
+    .map((sheet) => {
+      const range = sheet.getUsedRangeOrNullObject(true);
+      range.load("address,rowIndex,columnIndex,rowCount,columnCount");
+      return { name: sheet.name, sheet, range };
+    });
+  const tableRanges = tables.items.map((table) => {
+    const range = table.getRange();
+    range.load("address,rowIndex,columnIndex,rowCount,columnCount");
+    table.worksheet.load("name");
+    return { table, range };
+  });
+  await context.sync();
+
+  const heads = used
+    .filter(({ range }) => !range.isNullObject)
+    .map(({ name, sheet, range }) => {
+      const head = sheet.getRangeByIndexes(range.rowIndex, range.columnIndex, Math.min(HEAD, range.rowCount), range.columnCount);
+      head.load("values");
+      return { candidate: { sheet: name, address: withoutSheet(range.address), row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount } satisfies Candidate, head };
+    });
+  await context.sync();
+
+  const scored = heads
+    .map(({ candidate, head }) => ({ candidate, found: findLog(asGrid(head.values), request.choices) }))
+    .filter(({ found }) => found !== null)
+    .sort((a, b) => Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) || (b.found?.score ?? 0) - (a.found?.score ?? 0) || b.candidate.rows - a.candidate.rows);
+  const best = scored[0];
+  if (!best?.found) throw new WorkbookError("no log", NO_LOG);
+  const headingRow = best.candidate.row + best.found.headingRow;
+  const table = tableRanges.find(({ table: t, range }) => t.worksheet.name === best.candidate.sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount);
+  const isRegister = best.candidate.sheet === REGISTER_SHEET;
+  if (table) return { sheet: best.candidate.sheet, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name };
+  return { sheet: best.candidate.sheet, address: best.candidate.address, how: isRegister ? "register" : "found", table: "" };
+}
+
+/** The selected range; a single cell stands for the table around it, else for all that its sheet holds. */
+async function selectionPlace(context: Excel.RequestContext): Promise<LogPlace> {
+  const selected = context.workbook.getSelectedRange();
+  selected.load("address,cellCount,rowCount,rowIndex,columnIndex");
+  // A selection is always on the active sheet.
+  const active = context.workbook.worksheets.getActiveWorksheet();
+  active.load("name");
+  const used = active.getUsedRangeOrNullObject(true);
+  used.load("address,rowIndex,rowCount");
+  const { tables } = context.workbook.worksheets.getActiveWorksheet();
+  tables.load("items/name");
+  await context.sync();
+  const ranges = tables.items.map((table) => {
+    const range = table.getRange();
+    range.load("address,rowIndex,columnIndex,rowCount,columnCount");
+    return { name: table.name, range };
+  });
+  const trimmed = used.isNullObject ? null : selected.getIntersectionOrNullObject(used);
+  trimmed?.load("address");
+  await context.sync();
+
+  const sheet = active.name;
+  if (used.isNullObject || trimmed === null) throw new WorkbookError("no log", "The sheet is empty. Open or type the log first, then select it.");
+  const around = ranges.find(({ range }) => selected.rowIndex >= range.rowIndex && selected.rowIndex < range.rowIndex + range.rowCount && selected.columnIndex >= range.columnIndex && selected.columnIndex < range.columnIndex + range.columnCount);
+  if (selected.rowCount > 1 && !trimmed.isNullObject) return { sheet, address: withoutSheet(trimmed.address), how: "selection", table: "" };
+  if (around) return { sheet, address: withoutSheet(around.range.address), how: "table", table: around.name };
+  return { sheet, address: withoutSheet(used.address), how: "selection", table: "" };
+}
+
+/** Whole days from 2000 to 2060: numbers that may be dates by their format. */
+const mayBeDate = (value: unknown): boolean => typeof value === "number" && value >= 36526 && value <= 58440;
+
+/** All cells of a place; numbers in date formats are told apart. */
+export async function readGrid(context: Excel.RequestContext, place: LogPlace): Promise<Grid> {
+  const range = context.workbook.worksheets.getItem(place.sheet).getRange(place.address);
+  range.load("values,rowCount,columnCount");
+  await context.sync();
+  const values = range.values as CellValue[][];
+  const columns = Array.from({ length: range.columnCount }, (_, column) => column).filter((column) => values.some((row) => mayBeDate(row[column])));
+  const formats = columns.map((column) => {
+    const cells = range.getColumn(column);
+    cells.load("numberFormat");
+    return { column, cells };
+  });
+  await context.sync();
+  for (const { column, cells } of formats)
+    for (const [index, row] of values.entries()) {
+      const value = row[column];
+      if (mayBeDate(value) && isDateFormat((cells.numberFormat as string[][])[index]?.[0] ?? "")) row[column] = { serial: value as number };
+    }
+  return asGrid(values);
+}
+
+/** A number format that shows a date: day, month or year outside quotes, brackets and escapes. */
+export function isDateFormat(format: string): boolean {
+  const bare = format.replace(/"[^"]*"|\\.|\[[^\]]*\]|_.|\*./g, "");
+  return !/^general$/i.test(bare) && /[dy]|m{3}|m[/.-]|[/.-]m/i.test(bare);
+}

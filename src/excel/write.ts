@@ -1,0 +1,207 @@
+/** Carrying out a register plan: own sheets only, one request for each few megabytes, progress as it goes. */
+import { columnLetters, areaAddress } from "./address";
+import { SHEET_COLORS, SIGN_COLORS } from "./colors";
+import { AS_OF_CELL, BASIS_CELL, CAUTION, HEADING_ROW, inputFormat, inputWidth, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
+import type { RegisterPlan, Written } from "./plan";
+import { WorkbookError, type Progress } from "./port";
+import { field, type FieldId } from "../engine/fields";
+import { GEAR } from "../engine/gear/index";
+
+/** Characters of cell text in one request: well below the 5 MB limit of the web host. */
+const REQUEST_SIZE = 2_500_000;
+
+export interface WriteOptions {
+  readonly basis: readonly string[];
+  /** Serial day to judge by, or null for today as the workbook counts it. */
+  readonly asOf: number | null;
+  readonly exists: boolean;
+  readonly notesExist: boolean;
+  /** Rows of the register before, to clear what is left over. */
+  readonly oldRows: number;
+  readonly oldColumns: number;
+  readonly onProgress: (progress: Progress) => void;
+}
+
+const HEAD = HEADING_ROW - 1;
+
+export async function writeRegister(context: Excel.RequestContext, plan: RegisterPlan, options: WriteOptions): Promise<void> {
+  const sheets = context.workbook.worksheets;
+  const sheet = options.exists ? sheets.getItem(REGISTER_SHEET) : sheets.add(REGISTER_SHEET);
+  const width = plan.fields.length + RESULT_COLUMNS.length + plan.extras.length;
+  const count = Math.max(1, plan.rows.length);
+  const say = (done: number, step: string): void => {
+    options.onProgress({ done, of: plan.rows.length, step });
+  };
+
+  say(0, "Setting up the sheet");
+  writeTop(sheet, options);
+  prepareColumns(sheet, plan, count);
+  const table = placeTable(sheet, plan, options, width, count);
+  await writeBody(context, sheet, plan, options.onProgress);
+  say(plan.rows.length, "Formulas, drop-downs and highlights");
+  clearLeftOver(sheet, plan, options, width, count);
+  writeResults(sheet, plan, count);
+  table.style = "TableStyleLight1";
+  dressSheet(sheet, plan, width, count);
+  writeNotes(context, plan, options);
+  sheet.activate();
+  sheet.getRange(`A${String(HEADING_ROW)}`).select();
+  await context.sync();
+  say(plan.rows.length, "Done");
+}
+
+function writeTop(sheet: Excel.Worksheet, options: WriteOptions): void {
+  const top = sheet.getRange("A1:D3");
+  top.numberFormat = [["@", "@", "@", "@"], ["@", "@", "@", "yyyy-mm-dd"], ["@", "@", "@", "@"]];
+  top.values = [["Gear register", "", "", ""], ["Rules in force", options.basis.join(","), "As of", ""], [CAUTION, "", "", ""]];
+  sheet.getRange(AS_OF_CELL).formulas = [[options.asOf ?? "=TODAY()"]];
+  const title = sheet.getRange("A1");
+  title.format.font.bold = true;
+  title.format.font.size = 14;
+  sheet.getRange("A2").format.font.bold = true;
+  sheet.getRange("C2").format.font.bold = true;
+  sheet.getRange(BASIS_CELL).format.horizontalAlignment = "Left";
+  sheet.getRange("A3").format.font.italic = true;
+}
+
+/** Formats come before values, so that no text turns into a date or a formula. */
+function prepareColumns(sheet: Excel.Worksheet, plan: RegisterPlan, count: number): void {
+  plan.fields.forEach((id, index) => {
+    const column = sheet.getRangeByIndexes(HEAD + 1, index, count, 1);
+    column.numberFormat = inputFormat(id) as unknown as string[][];
+    const { type } = field(id);
+    column.format.horizontalAlignment = type === "length" || type === "count" || type === "angle" ? "Right" : "Left";
+  });
+  sheet.getRangeByIndexes(HEAD, 0, 1, plan.fields.length + RESULT_COLUMNS.length + plan.extras.length).numberFormat = "@" as unknown as string[][];
+}
+
+function headingsOf(plan: RegisterPlan): string[] {
+  return [...plan.fields.map((id) => field(id).heading), ...RESULT_COLUMNS.map((c) => c.heading), ...plan.extras];
+}
+
+function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): Excel.Table {
+  const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
+  const area = areaAddress(HEAD, 0, count + 1, width);
+  if (!options.exists) {
+    headings.values = [headingsOf(plan)];
+    const table = sheet.tables.add(area, true);
+    table.name = REGISTER_TABLE;
+    return table;
+  }
+  const table = sheet.tables.getItem(REGISTER_TABLE);
+  table.clearFilters();
+  table.resize(area);
+  headings.values = [headingsOf(plan)];
+  return table;
+}
+
+async function writeBody(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: RegisterPlan, onProgress: (progress: Progress) => void): Promise<void> {
+  let start = 0;
+  while (start < plan.rows.length) {
+    let size = 0, end = start;
+    while (end < plan.rows.length && size < REQUEST_SIZE) size += sizeOf(plan.rows[end++] ?? []);
+    sheet.getRangeByIndexes(HEAD + 1 + start, 0, end - start, plan.fields.length).values = plan.rows.slice(start, end) as Written[][];
+    // One request for every few megabytes: the number does not depend on the rows of any log below that size.
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop
+    await context.sync();
+    start = end;
+    onProgress({ done: end, of: plan.rows.length, step: "Writing rows" });
+  }
+}
+
+const sizeOf = (row: readonly Written[]): number => row.reduce((sum: number, cell) => sum + (typeof cell === "string" ? cell.length + 3 : 8), 2);
+
+function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): void {
+  if (options.oldRows > count) sheet.getRangeByIndexes(HEAD + 1 + count, 0, options.oldRows - count, Math.max(width, options.oldColumns)).clear();
+  if (options.oldColumns > width) sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
+  if (plan.extras.length > 0 && plan.rows.length > 0) sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + RESULT_COLUMNS.length, plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
+}
+
+/** One formula for a whole column: structured references read the row they stand in. */
+function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, count: number): void {
+  RESULT_COLUMNS.forEach((result, index) => {
+    const column = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + index, count, 1);
+    column.numberFormat = result.format as unknown as string[][];
+    column.formulas = result.formula as unknown as string[][];
+    column.format.columnWidth = result.width;
+    column.format.horizontalAlignment = "Left";
+  });
+}
+
+function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
+  const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
+  headings.format.font.bold = true;
+  headings.format.wrapText = true;
+  headings.format.verticalAlignment = "Center";
+  headings.format.rowHeight = 45;
+  headings.format.fill.color = "#D9E2EC";
+  headings.format.font.color = "#102A43";
+  sheet.getRangeByIndexes(HEAD, plan.fields.length, 1, RESULT_COLUMNS.length).format.fill.color = "#BCCCDC";
+  plan.fields.forEach((id, index) => {
+    sheet.getRangeByIndexes(HEAD, index, 1, 1).format.columnWidth = inputWidth(id);
+    dropDown(sheet.getRangeByIndexes(HEAD + 1, index, count, 1), id);
+  });
+  highlight(sheet, plan, width, count);
+  sheet.freezePanes.freezeAt(sheet.getRange(`A1:A${String(HEADING_ROW)}`));
+  const page = sheet.pageLayout;
+  page.orientation = Excel.PageOrientation.landscape;
+  page.zoom = { horizontalFitToPages: 1, verticalFitToPages: 0 };
+  page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
+  page.headersFooters.defaultForAllPages.leftFooter = `Gear register. ${CAUTION}`;
+  page.headersFooters.defaultForAllPages.centerFooter = "&D";
+  page.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";
+}
+
+/** Drop-downs offer words and do not refuse others: the engine reads more than the list holds. */
+function dropDown(column: Excel.Range, id: FieldId): void {
+  column.dataValidation.clear();
+  const choices = id === "gear" ? GEAR.map((kind) => kind.id) : field(id).choices;
+  if (!choices) return;
+  column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
+  column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: field(id).takes };
+}
+
+function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
+  const first = String(HEADING_ROW + 1);
+  const letter = (heading: string): string => columnLetters(plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === heading));
+  const verdict = `$${letter("Verdict")}${first}`;
+  const due = `$${letter("Due state")}${first}`;
+  const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
+  body.conditionalFormats.clearAll();
+  const signs = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag"), count, 2);
+  signs.format.font.bold = true;
+  const tint = (range: Excel.Range, cell: string, word: string, color: { readonly fill: string; readonly font: string }): void => {
+    const rule = range.conditionalFormats.add(Excel.ConditionalFormatType.custom);
+    rule.custom.rule.formula = `=${cell}="${word}"`;
+    rule.custom.format.fill.color = color.fill;
+    rule.custom.format.font.color = color.font;
+  };
+  tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
+  tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
+  tint(body, due, "DUE SOON", SHEET_COLORS["DUE SOON"]);
+  for (const [word, color] of Object.entries(SIGN_COLORS)) tint(signs, verdict, word, color);
+}
+
+function writeNotes(context: Excel.RequestContext, plan: RegisterPlan, options: WriteOptions): void {
+  const sheets = context.workbook.worksheets;
+  const sheet = options.notesExist ? sheets.getItem(NOTES_SHEET) : sheets.add(NOTES_SHEET);
+  // The note sheet holds nothing that people type, so it is written anew.
+  if (options.notesExist) sheet.getRange().clear();
+  const area = sheet.getRangeByIndexes(0, 0, plan.notes.length, 2);
+  area.numberFormat = "@" as unknown as string[][];
+  area.values = plan.notes.map((line) => [line[0] ?? "", line[1] ?? ""]);
+  sheet.getRange("A:A").format.columnWidth = 130;
+  sheet.getRange("B:B").format.columnWidth = 520;
+  area.getColumn(1).format.wrapText = true;
+  area.format.verticalAlignment = "Top";
+  const title = sheet.getRange("A1");
+  title.format.font.bold = true;
+  title.format.font.size = 14;
+  plan.notes.forEach((line, index) => {
+    if (["Rules in force", "Decision", "Column"].includes(line[0] ?? "")) sheet.getRangeByIndexes(index, 0, 1, 2).format.font.bold = true;
+  });
+}
+
+export function otherShape(why: string): WorkbookError {
+  return new WorkbookError("other shape", `The sheet "${REGISTER_SHEET}" is no register of this add-in: ${why}. Rename that sheet, then build again; nothing was written.`);
+}
