@@ -11,7 +11,7 @@ const DEV_ORIGIN = "https://localhost:3000";
 
 const stamp = (text, at) => (at ? text.replaceAll(DEV_ADDRESS, at.replace(/\/$/, "")).replaceAll(DEV_ORIGIN, new URL(at).origin) : text);
 
-module.exports = (env, argv) => ({
+module.exports = Object.assign((env, argv) => ({
   context: root,
   target: ["web", "es2020"],
   devtool: argv.mode === "production" ? false : "source-map",
@@ -33,4 +33,4 @@ module.exports = (env, argv) => ({
       ],
     }),
   ],
-});
+}), { stamp });
