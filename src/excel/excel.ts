@@ -9,7 +9,7 @@ import { reportOn } from "../engine/report";
 import { asGrid } from "../engine/sheet";
 import { withoutSheet } from "./address";
 import { asWorkbookError, inWorkbook } from "./host";
-import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE } from "./layout";
+import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
 import { readLog } from "./read";
@@ -18,11 +18,11 @@ import { otherShape, writeRegister } from "./write";
 interface Standing {
   readonly sheet: boolean;
   readonly notes: boolean;
-  readonly table: (OldRegister & { readonly rows: number; readonly columns: number; readonly row: number; readonly column: number; readonly address: string }) | null;
+  readonly table: (OldRegister & { readonly rows: number; readonly columns: number; readonly row: number; readonly column: number }) | null;
   readonly why: string;
 }
 
-/** The register as it stands; two round trips. */
+/** The register as it stands; three round trips. */
 async function standing(context: Excel.RequestContext): Promise<Standing> {
   const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
   const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
@@ -43,13 +43,54 @@ async function standing(context: Excel.RequestContext): Promise<Standing> {
   if (sheet.protection.protected) throw new WorkbookError("protected", `The sheet "${REGISTER_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
   if (table.isNullObject) return { sheet: true, notes: !notes.isNullObject, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
   const range = table.getRange();
-  range.load("values,formulas,rowIndex,columnIndex,rowCount,columnCount,address");
+  range.load("rowIndex,columnIndex,rowCount,columnCount");
+  const first = table.getHeaderRowRange();
+  first.load("values");
   await context.sync();
-  const [headings = [], ...values] = range.values as CellValue[][];
+  const headings = ((first.values as CellValue[][])[0] ?? []).map(readText);
+  const { columns, formulas } = await readColumns(context, table, headings);
   return {
     sheet: true, notes: !notes.isNullObject, why: "",
-    table: { headings: headings.map(readText), values, formulas: (range.formulas as CellValue[][]).slice(1), rows: range.rowCount - 1, columns: range.columnCount, row: range.rowIndex, column: range.columnIndex, address: withoutSheet(range.address) },
+    table: { headings, values: columns, formulas, rows: range.rowCount - 1, columns: range.columnCount, row: range.rowIndex, column: range.columnIndex },
   };
+}
+
+const RESULTS = new Set(RESULT_HEADINGS.map(key));
+
+/**
+ * The typed columns of the register: values of the input columns, formulas of those that people added. The worked-out
+ * columns hold long sentences and are not read.
+ */
+async function readColumns(context: Excel.RequestContext, table: Excel.Table, headings: readonly string[]): Promise<{ columns: CellValue[][]; formulas: CellValue[][] }> {
+  const body = table.getDataBodyRange();
+  body.load("rowCount");
+  const runs = typedRuns(headings).map(({ from, count }) => {
+    const cells = body.getColumn(from).getResizedRange(0, count - 1);
+    cells.load("values,formulas");
+    return { from, cells };
+  });
+  await context.sync();
+  const columns: CellValue[][] = Array.from({ length: body.rowCount }, () => headings.map(() => ""));
+  const formulas: CellValue[][] = Array.from({ length: body.rowCount }, () => headings.map(() => ""));
+  for (const { from, cells } of runs)
+    for (const [row, values] of cells.values.entries())
+      for (const [column, value] of values.entries()) {
+        (columns[row] ?? [])[from + column] = value as CellValue;
+        (formulas[row] ?? [])[from + column] = cells.formulas[row]?.[column] as CellValue;
+      }
+  return { columns, formulas };
+}
+
+/** Runs of neighbouring columns that are not worked out. */
+function typedRuns(headings: readonly string[]): readonly { readonly from: number; readonly count: number }[] {
+  const runs: { from: number; count: number }[] = [];
+  headings.forEach((heading, column) => {
+    if (RESULTS.has(key(heading))) return;
+    const last = runs.at(-1);
+    if (last && last.from + last.count === column) last.count += 1;
+    else runs.push({ from: column, count: 1 });
+  });
+  return runs;
 }
 
 async function build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult> {
@@ -83,13 +124,20 @@ async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnTyp
     await context.sync();
     if (sheet.isNullObject || table.isNullObject) return null;
     const range = table.getRange();
-    range.load("values,address");
+    range.load("address");
+    const first = table.getHeaderRowRange();
+    first.load("values");
     await context.sync();
-    const grid = asGrid(range.values);
+    const headings = ((first.values as CellValue[][])[0] ?? []).map(readText);
+    if (!headings.some((heading) => key(heading) === "verdict")) return null;
+    const verdicts = table.columns.getItem("Verdict").getDataBodyRange();
+    verdicts.load("values");
+    await context.sync();
+    const { columns } = await readColumns(context, table, headings);
+    const grid = asGrid([headings, ...columns]);
     const report = reportOn(grid, { basis, asOf });
     if (report === null) return null;
-    const verdictColumn = (grid[0] ?? []).findIndex((cell) => key(readText(cell)) === "verdict");
-    const cells = report.items.map((item) => ({ item, says: readText(grid[item.row]?.[verdictColumn]) }));
+    const cells = report.items.map((item) => ({ item, says: readText((verdicts.values as CellValue[][])[item.row - 1]?.[0]) }));
     const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
     const disagree = cells.filter(({ item, says }) => says !== item.verdict.decision && !says.startsWith("#"));
     return {

@@ -90,9 +90,17 @@ function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOp
   }
   const table = sheet.tables.getItem(REGISTER_TABLE);
   table.clearFilters();
-  table.resize(area);
+  if (Office.context.requirements.isSetSupported("ExcelApi", "1.13")) {
+    // Keeps the table itself, and with it references that people made to it.
+    table.resize(area);
+    headings.values = [headingsOf(plan)];
+    return table;
+  }
+  table.convertToRange();
   headings.values = [headingsOf(plan)];
-  return table;
+  const again = sheet.tables.add(area, true);
+  again.name = REGISTER_TABLE;
+  return again;
 }
 
 async function writeBody(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: RegisterPlan, onProgress: (progress: Progress) => void): Promise<void> {

@@ -1,0 +1,252 @@
+import { describe, expect, it } from "vitest";
+import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { excelPort } from "../../src/excel/excel";
+import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET } from "../../src/excel/layout";
+import type { BuildResult, ReadLog } from "../../src/excel/port";
+import type { Book } from "../../src/trial/book";
+import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host";
+import { openBook } from "../setup-excel";
+import { AS_OF, book, calculator, fill, HOOK_HEADINGS, hookLog, hookRow, records, type Value } from "./books";
+
+const read = (): Promise<ReadLog> => excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+const build = async (): Promise<BuildResult> => excelPort.build(await read(), () => undefined, new AbortController().signal);
+const register = (made: Book): Record<string, unknown>[] => records(made.sheet(REGISTER_SHEET)!, HEADING_ROW - 1);
+const snapshot = (made: Book, name: string): string => JSON.stringify([...made.sheet(name)!.rows].map(([r, cells]) => [r, [...cells]]));
+
+describe("building a register", () => {
+  it("writes verdicts, dates and due states as live formulas beside the inputs", async () => {
+    const made = book({ "Gear log": [["Tern Point Yard"], [], ...hookLog(3), ["Total", 3]] });
+    const before = snapshot(made, "Gear log");
+    openBook(made, { calculator: calculator() });
+    const result = await build();
+    expect(result).toMatchObject({ sheet: REGISTER_SHEET, items: 3, added: 3, kept: 0 });
+    const rows = register(made);
+    // 2.15 in from 2 in is 7.5 % (above 5 %); 2.01 in is 0.5 %.
+    expect(rows.map((r) => [r["Id"], r["Verdict"], r["Due state"], r["Flag"]])).toEqual([
+      ["H-1", "REMOVE", "CURRENT", "✖ REMOVE"], ["H-2", "KEEP", "CURRENT", "✔ KEEP"], ["H-3", "KEEP", "CURRENT", "✔ KEEP"],
+    ]);
+    // 5 October 2026 (46300) plus 12 months is 5 October 2027.
+    expect(rows[0]!["Next due"]).toBe(46300 + 365);
+    expect(rows[0]!["Reason"]).toMatch(/2\.15 in.*above 2\.1 in.*standard/);
+    expect(String(rows[1]!["Comes out at"])).toContain("throat opening above 2.1 in");
+    expect(rows[1]!["Used"]).toBeCloseTo(0.16, 6);
+    expect(snapshot(made, "Gear log")).toBe(before);
+    expect(made.sheet(NOTES_SHEET)).toBeDefined();
+  });
+
+  it("follows a reading that is typed in the register", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    await build();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const column = Array.from({ length: 60 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Throat now");
+    sheet.at(HEADING_ROW + 1, column).value = "2.2";
+    await calc.recalculate(made);
+    expect(register(made)[1]!["Verdict"]).toBe("REMOVE");
+  });
+
+  it("carries an overload to the other parts of the assembly, in the sheet as in the pane", async () => {
+    const rows: Value[][] = [[...HOOK_HEADINGS], hookRow("H-1", "2.15", { assembly: "Gantry" }), hookRow("H-2", "2", { assembly: "Gantry" }), hookRow("H-3", "2", { assembly: "Gantry", inspected: { date: 46301 } }), hookRow("H-4", "2", { assembly: "Slipway" })];
+    const made = book({ "Gear log": rows });
+    openBook(made, { calculator: calculator() });
+    const log = await read();
+    expect(log.report.items.map((i) => i.verdict.decision)).toEqual(["REMOVE", "EXAMINE", "KEEP", "KEEP"]);
+    await excelPort.build(log, () => undefined, new AbortController().signal);
+    expect(register(made).map((r) => r["Verdict"])).toEqual(["REMOVE", "EXAMINE", "KEEP", "KEEP"]);
+    const checked = await excelPort.checkRegister(DEFAULT_BASIS, AS_OF);
+    expect(checked?.check).toEqual({ disagreeing: [], functionsMissing: false });
+  });
+
+  it("keeps text as text: =1+1, 3/4, 1-2 and @x in ids and remarks", async () => {
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], ...["=1+1", "3/4", "1-2", "@x"].map((id) => hookRow(id, "2.01", { remarks: `${id} see file` }))] });
+    openBook(made, { calculator: calculator() });
+    await build();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    expect(register(made).map((r) => [r["Id"], r["Remarks"]])).toEqual(["=1+1", "3/4", "1-2", "@x"].map((id) => [id, `${id} see file`]));
+    for (let row = 0; row < 4; row += 1) expect(sheet.cell(HEADING_ROW + row, 0)?.formula).toBeUndefined();
+  });
+
+  it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    openBook(made, { calculator: calculator() });
+    await build();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    expect(sheet.rules.map((r) => r.formula)).toEqual(expect.arrayContaining([expect.stringMatching(/="REMOVE"$/), expect.stringMatching(/="OVERDUE"$/), expect.stringMatching(/="DUE SOON"$/)]));
+    expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([HEADING_ROW, 1]);
+    expect(sheet.validations.length).toBeGreaterThan(3);
+    expect(sheet.page).toMatchObject({ orientation: "Landscape", fitWide: 1, titleRows: "$1:$4" });
+    expect(made.tables.map((t) => [t.name, t.sheet.name])).toEqual([["Gear", REGISTER_SHEET]]);
+  });
+});
+
+describe.each(["1.12", "1.14"])("rebuilding a register where the workbook has ExcelApi %s", (version) => {
+  const typed = async (): Promise<{ made: Book; host: Host }> => {
+    const made = book({ "Gear log": hookLog(3), Other: [["private"]] });
+    const host = openBook(made, { calculator: calculator(), requirements: { ...MINIMUM_REQUIREMENTS, ExcelApi: version } });
+    await build();
+    return { made, host };
+  };
+  const at = (made: Book, heading: string): number => Array.from({ length: 80 }, (_, c) => made.sheet(REGISTER_SHEET)!.cell(HEADING_ROW - 1, c)?.value).indexOf(heading);
+
+  it("keeps what people typed, matched by id, and says where the log differs", async () => {
+    const { made } = await typed();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    sheet.at(HEADING_ROW + 1, at(made, "Throat now")).value = "2.2";
+    sheet.at(HEADING_ROW + 1, at(made, "Remarks")).value = "seen on the bench";
+    const log = made.sheet("Gear log")!;
+    fill(log, [hookRow("H-9", "2.02")], 4);
+    // The log is sorted the other way round: rows are matched by id, not by place.
+    const second = log.rows.get(1), third = log.rows.get(2);
+    log.rows.set(1, third!);
+    log.rows.set(2, second!);
+    const result = await build();
+    expect(result).toMatchObject({ items: 4, added: 1, kept: 3 });
+    expect(result.differing).toEqual([{ id: "H-2", heading: "Throat now", register: "2.2", log: "2.01" }]);
+    const row = register(made).find((r) => r["Id"] === "H-2")!;
+    expect([row["Throat now"], row["Remarks"], row["Verdict"]]).toEqual(["2.2", "seen on the bench", "REMOVE"]);
+  });
+
+  it("keeps items that left the log, and columns that people added", async () => {
+    const { made } = await typed();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const table = made.tables[0]!;
+    const extra = table.box.column + table.box.columns;
+    sheet.at(HEADING_ROW - 1, extra).value = "Crate";
+    sheet.at(HEADING_ROW, extra).value = "red";
+    table.box = { ...table.box, columns: table.box.columns + 1 };
+    made.sheet("Gear log")!.rows.delete(3);
+    const result = await build();
+    expect(result.onlyInRegister).toEqual(["H-3"]);
+    const rows = register(made);
+    expect(rows.map((r) => r["Id"])).toEqual(["H-1", "H-2", "H-3"]);
+    expect(rows[0]!["Crate"]).toBe("red");
+  });
+
+  it("never touches another sheet", async () => {
+    const { made } = await typed();
+    const before = [snapshot(made, "Gear log"), snapshot(made, "Other")];
+    await build();
+    expect([snapshot(made, "Gear log"), snapshot(made, "Other")]).toEqual(before);
+  });
+});
+
+describe("round trips", () => {
+  it("are as many for 5,000 rows as for 50, each request under 5 MB", { timeout: 240_000 }, async () => {
+    const counts: number[] = [];
+    for (const size of [50, 5000]) {
+      const made = book({ "Gear log": hookLog(size) });
+      const host = openBook(made);
+      await build();
+      const once = host.requests.length;
+      await build();
+      expect(Math.max(...host.requests.map((r) => r.bytes))).toBeLessThan(5_000_000);
+      expect(Math.max(...host.requests.map((r) => r.answered))).toBeLessThan(5_000_000);
+      counts.push(once, host.requests.length - once);
+    }
+    expect(counts.slice(2)).toEqual(counts.slice(0, 2));
+  });
+});
+
+describe("bad input gives one sentence with the next step, and nothing is written", () => {
+  const refused = async (made: Book, step: () => Promise<unknown> = build): Promise<{ kind: string; message: string }> => {
+    const before = made.sheets.map((s) => [s.name, snapshot(made, s.name)]);
+    const fault = await step().then(() => { throw new Error("was not refused"); }, (e: unknown) => e as { kind: string; message: string });
+    expect(made.sheets.map((s) => [s.name, snapshot(made, s.name)])).toEqual(before);
+    return fault;
+  };
+
+  it("no log", async () => {
+    const made = book({ Phones: [["Crane foreman", "ext. 12"]] });
+    openBook(made);
+    expect(await refused(made)).toMatchObject({ kind: "no log", message: expect.stringContaining("Use selection") });
+  });
+
+  it("a selection without headings", async () => {
+    const made = book({ Phones: [["Crane foreman", "ext. 12"]], "Gear log": hookLog(3) });
+    openBook(made);
+    expect(await refused(made, () => excelPort.read({ from: "selection", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} }))).toMatchObject({ kind: "no log" });
+  });
+
+  it("headings without items", async () => {
+    const made = book({ "Gear log": hookLog(0) });
+    openBook(made);
+    expect(await refused(made)).toMatchObject({ kind: "no log", message: expect.stringContaining("no items") });
+  });
+
+  it("an id that stands twice, a heading that stands twice", async () => {
+    const twice = book({ "Gear log": [...hookLog(2), hookRow("H-1", "2")] });
+    openBook(twice);
+    expect(await refused(twice)).toMatchObject({ kind: "duplicate", message: expect.stringContaining('"H-1"') });
+    const heading = book({ "Gear log": hookLog(2).map((row, i) => [...row, i === 0 ? "Throat now" : "2.01"]) });
+    openBook(heading);
+    expect(await refused(heading)).toMatchObject({ kind: "duplicate", message: expect.stringContaining('"Throat now"') });
+  });
+
+  it("a protected register, a protected note sheet", async () => {
+    for (const name of [REGISTER_SHEET, NOTES_SHEET]) {
+      const made = book({ "Gear log": hookLog(2) });
+      openBook(made);
+      await build();
+      made.sheet(name)!.protected = true;
+      expect(await refused(made)).toMatchObject({ kind: "protected", message: expect.stringContaining(name) });
+    }
+  });
+
+  it("a sheet of the register's name that is no register", async () => {
+    const made = book({ "Gear log": hookLog(2), [REGISTER_SHEET]: [["my own notes"]] });
+    openBook(made);
+    expect(await refused(made)).toMatchObject({ kind: "other shape", message: expect.stringContaining("Rename") });
+  });
+
+  it("a cell that is being edited", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    const host = openBook(made);
+    const log = await read();
+    host.editing = true;
+    expect(await refused(made, () => excelPort.build(log, () => undefined, new AbortController().signal))).toMatchObject({ kind: "editing", message: expect.stringContaining("Esc") });
+  });
+
+  it("stopped before anything is written", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    openBook(made);
+    const log = await read();
+    const stop = new AbortController();
+    stop.abort();
+    expect(await refused(made, () => excelPort.build(log, () => undefined, stop.signal))).toMatchObject({ kind: "stopped" });
+  });
+});
+
+describe("finding the log", () => {
+  it("prefers the sheet that looks most like a log, and its table where there is one", async () => {
+    const made = book({ Phones: [["Id", "Place", "Unit"], ["1", "x", "y"]], "Gear log": hookLog(3) });
+    const sheet = made.sheet("Gear log")!;
+    made.tables.push({ id: "7", name: "Log", sheet, box: { row: 0, column: 0, rows: 4, columns: HOOK_HEADINGS.length }, style: "", showBanded: true, filters: new Map() });
+    openBook(made);
+    expect((await read()).place).toMatchObject({ sheet: "Gear log", address: "A1:O4", how: "table", table: "Log" });
+  });
+
+  it("remembers corrected headings with the workbook", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    openBook(made);
+    await excelPort.save({ basis: ["strict"], choices: { "throat now": null }, place: null });
+    const state = await excelPort.load();
+    expect(state).toEqual({ basis: ["strict"], choices: { "throat now": null }, place: null });
+    const log = await excelPort.read({ from: "auto", basis: state.basis, asOf: AS_OF, choices: state.choices });
+    expect(log.report.headings.find((h) => h.heading === "Throat now")?.field).toBeNull();
+    expect(log.report.items[0]?.verdict.decision).toBe("NO VERDICT");
+  });
+
+  it("shows an item's row and filters the register to removals", async () => {
+    const made = book({ "Gear log": hookLog(12) });
+    openBook(made, { calculator: calculator() });
+    const log = await read();
+    await excelPort.show(log.place, log.report.items[4]!.row);
+    expect([made.active.name, made.selection.row]).toEqual(["Gear log", 5]);
+    await build();
+    await excelPort.filterRegister(["REMOVE"]);
+    expect(12 - made.sheet(REGISTER_SHEET)!.hiddenRows.size).toBe(2);
+    await excelPort.filterRegister([]);
+    expect(made.sheet(REGISTER_SHEET)!.hiddenRows.size).toBe(0);
+  });
+});
