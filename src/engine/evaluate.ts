@@ -54,17 +54,37 @@ function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { readonl
   return plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), read.text, read.why));
 }
 
+/** Criteria of each kind by check, without those that nobody read in a source; prepared once. */
+const BY_CHECK = new WeakMap<GearKind, ReadonlyMap<string, readonly Criterion[]>>();
+
+function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
+  let byCheck = BY_CHECK.get(kind);
+  if (!byCheck) {
+    const made = new Map<string, Criterion[]>();
+    for (const c of kind.criteria) if (c.status !== "unconfirmed") made.set(c.check, [...(made.get(c.check) ?? []), c]);
+    BY_CHECK.set(kind, (byCheck = made));
+  }
+  return byCheck.get(check) ?? [];
+}
+
 /** Criteria of a check that are in force here. */
 function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
-  return situation.kind.criteria.filter(
+  return criteriaOf(situation.kind, check.name).filter(
     (c) =>
-      c.check === check.name &&
       situation.bases.has(c.basis) &&
-      c.status !== "unconfirmed" &&
       (c.stress === undefined || c.stress.includes(stress)) &&
       (c.twoWays !== true || twoWays) &&
       (c.onlyFor === undefined || (situation.construction !== null && c.onlyFor.includes(situation.construction))),
   );
+}
+
+const FIGURES = new Map<string, Exact>();
+
+/** Exact value of a limit's literal; made once. */
+function literal(text: string): Exact {
+  let value = FIGURES.get(text);
+  if (!value) FIGURES.set(text, (value = exact(text)));
+  return value;
 }
 
 /** A figure ready to be met with limits. */
@@ -105,17 +125,17 @@ function allowanceOf(limit: Limit, figure: Figure): Allowed {
   }
   if ("share" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
-    const share = figure.base.mul(exact(limit.share));
-    const rule = `${percent(toNumber(exact(limit.share)))} of ${figure.size === undefined ? "as-new" : "nominal"}`;
+    const share = figure.base.mul(literal(limit.share));
+    const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.size === undefined ? "as-new" : "nominal"}`;
     if (limit.cap === undefined || figure.unit === null) return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
-    const cap = exact(figure.unit === "in" ? limit.cap.in : limit.cap.mm);
+    const cap = literal(figure.unit === "in" ? limit.cap.in : limit.cap.mm);
     return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${figure.unit === "in" ? limit.cap.in : limit.cap.mm} ${figure.unit}` };
   }
   if ("length" in limit) {
     if (figure.unit === null) throw new Error("A length limit needs a length");
-    return { allowance: convert(exact(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.word} ${limit.length} ${limit.unit}` };
+    return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.word} ${limit.length} ${limit.unit}` };
   }
-  if ("degrees" in limit) return { allowance: exact(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word === "above" ? "more than" : "from"} ${limit.degrees} degrees` };
+  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word === "above" ? "more than" : "from"} ${limit.degrees} degrees` };
   return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word === "above" ? "more than" : "from"} ${String(limit.count)}` };
 }
 
@@ -185,7 +205,7 @@ export function comesOutWords(check: Check, cells: Cells, situation: Situation):
 
 function plainComesOut(check: Check, situation: Situation): string | null {
   const limits = criteriaFor(check, situation, "high", false)
-    .map(({ limit }) => ("degrees" in limit ? { at: exact(limit.degrees), word: limit.word, unit: " degrees" } : "count" in limit ? { at: exact(limit.count), word: limit.word, unit: "" } : null))
+    .map(({ limit }) => ("degrees" in limit ? { at: literal(limit.degrees), word: limit.word, unit: " degrees" } : "count" in limit ? { at: exact(limit.count), word: limit.word, unit: "" } : null))
     .filter((l) => l !== null)
     .sort((a, b) => a.at.compare(b.at));
   const [first] = limits;
@@ -201,7 +221,7 @@ export function dressLeft(original: Length, measured: Length, situation: Situati
   let left: Exact | null = null;
   for (const { limit } of criteriaFor(check, situation, stress, false)) {
     if (limit.word === "any" || limit.word === "below" || !("share" in limit)) continue;
-    const here = original.size.mul(exact(limit.share)).sub(gone);
+    const here = original.size.mul(literal(limit.share)).sub(gone);
     const depth = judge(here, ZERO, "above").beyond ? here : ZERO;
     left = left === null ? depth : lesser(left, depth);
   }
@@ -293,35 +313,52 @@ function changeOf(check: Check, cells: Cells, original: Length, measured: Length
   return { used: fit === "noise" ? ZERO : difference, unit, base: original.size, note: fit === "noise" ? `${capital(check.name)}: ${pair} is within 2 % gauge noise and counts as no change` : null };
 }
 
-function loss(check: Check & { kind: "loss" }, cells: Cells, situation: Situation): CheckResult {
+/**
+ * A share of a size needs no unit: where nothing names one and both figures are bare, they are taken to be in the same.
+ */
+function withoutUnit(cells: Cells, ids: readonly FieldId[]): { readonly cells: Cells; readonly free: boolean } {
+  const given = ids.filter((id) => length(cells, id).kind !== "missing");
+  const bare = given.every((id) => cells.unit(id) === null && length(cells, id).kind === "refused" && readLength(cells.value(id), { assume: "in" }).kind === "value");
+  if (given.length === 0 || !bare) return { cells, free: false };
+  return { cells: { ...cells, unit: (id) => (ids.includes(id) ? "in" : cells.unit(id)) }, free: true };
+}
+
+type Pair = Exclude<ReturnType<typeof readPair>, null>;
+
+function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situation): CheckResult {
+  const { acrossOriginal, acrossMeasured } = check;
+  const ids = [check.original, check.measured, ...(acrossOriginal && acrossMeasured ? [acrossOriginal, acrossMeasured] : [])];
+  const { cells, free } = withoutUnit(asGiven, ids);
   const named = cells.part === undefined || check.original !== "sectionNew" ? null : matchPart(situation.kind, cells.part);
   const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
   const at: Check = { ...check, part: part.part };
-  const pair = readPair(at, cells, check.original, check.measured, check.required);
-  const across = check.acrossOriginal === undefined || check.acrossMeasured === undefined ? null : readPair({ ...at, name: `${check.name} across` }, cells, check.acrossOriginal, check.acrossMeasured, false);
-  if (pair === null && across === null) return NOTHING;
-  const results: CheckResult[] = [];
-  const changes = [
-    { read: pair, measuredId: check.measured },
-    { read: across, measuredId: check.acrossMeasured ?? check.measured },
-  ].map(({ read, measuredId }) => {
-    if (read === null) return null;
-    if (!("texts" in read)) return { read, change: read };
-    return { read, change: changeOf(at, cells, read.original, read.measured, read.texts, "loss", measuredId) };
-  });
-  const worn = changes.filter((c) => c !== null && "used" in c.change && judge(c.change.used, ZERO, "above").beyond);
-  for (const change of changes) {
-    if (change === null) continue;
-    if (!("used" in change.change) || !("texts" in change.read)) {
-      if (!("used" in change.change)) results.push({ findings: [change.change], notes: [] });
+  const pairs: { readonly read: Pair | null; readonly measured: FieldId }[] = [{ read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured }];
+  if (acrossOriginal && acrossMeasured) pairs.push({ read: readPair({ ...at, name: `${check.name} across` }, cells, acrossOriginal, acrossMeasured, false), measured: acrossMeasured });
+
+  const findings: Finding[] = [];
+  const notes: string[] = [];
+  const figures: Figure[] = [];
+  for (const { read, measured } of pairs) {
+    if (read === null) continue;
+    const change = "texts" in read ? changeOf(at, cells, read.original, read.measured, read.texts, "loss", measured) : read;
+    if (!("texts" in read) || !("used" in change)) {
+      findings.push(change as Finding);
       continue;
     }
-    const { used, unit, base, note } = change.change;
-    const figure: Figure = { used, base, comesOut: "smaller", unit, show: lengthShow(unit), measured: change.read.texts[1], original: change.read.texts[0], ...blurOf(situation, unit, 2) };
-    const result = against(at, figure, criteriaFor(check, situation, part.stress, worn.length > 1));
-    results.push({ findings: result.findings, notes: [...result.notes, ...change.read.notes, ...(note === null ? [] : [note])] });
+    const { used, unit, base, note } = change;
+    notes.push(...read.notes, ...(note === null ? [] : [note]));
+    const show = free ? (value: Exact): string => showDecimal(value, 4) : lengthShow(unit);
+    const [original, now] = free ? [show(read.original.size), show(read.measured.size)] : read.texts;
+    figures.push({ used, base, comesOut: "smaller", unit: free ? null : unit, show, measured: now, original, ...blurOf(situation, unit, 2) });
   }
-  return { findings: results.flatMap((r) => r.findings), notes: results.flatMap((r) => r.notes) };
+  if (free && figures.length > 0) notes.push(`${capital(check.name)}: no unit is recorded, so the sizes were taken to be in the same one`);
+  const worn = figures.filter((figure) => judge(figure.used, ZERO, "above").beyond).length;
+  for (const figure of figures) {
+    const result = against(at, figure, criteriaFor(check, situation, part.stress, worn > 1));
+    findings.push(...result.findings);
+    notes.push(...result.notes);
+  }
+  return { findings, notes };
 }
 
 function growth(check: Check & { kind: "growth" }, cells: Cells, situation: Situation): CheckResult {

@@ -34,6 +34,16 @@ export type SourceKey = keyof typeof SOURCES;
 
 /** A citation in words: document, clause, edition. */
 export function cite(citation: Citation): string {
+  const known = CITED.get(citation);
+  if (known !== undefined) return known;
+  const words = inWords(citation);
+  CITED.set(citation, words);
+  return words;
+}
+
+const CITED = new WeakMap<Citation, string>();
+
+function inWords(citation: Citation): string {
   const source: Source | undefined = (SOURCES as Record<string, Source>)[citation.document];
   if (!source) throw new Error(`No source "${citation.document}" in sources.ts`);
   const clause = citation.clause === "" ? "" : ` ${citation.clause}`;
