@@ -26,7 +26,7 @@ export function isDateCell(value: CellValue): value is DateCell {
 const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
 /** Words of judgement, which are no measurement. */
 const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
-const DOUBT = /\?|\b(approx|about|around|circa|ca|est|estimated|maybe|roughly|say)\b|[~≈<>≤≥±]/i;
+const DOUBT = /\?|\b(approx|about|abt|around|circa|ca|est|estimated?|maybe|roughly|say|or so|guess(ed|ing)?|unsure|not sure|unclear|tbc)\b|[~≈<>≤≥±]/i;
 const VULGAR: Record<string, string> = {
   "¼": "1/4", "½": "1/2", "¾": "3/4", "⅐": "1/7", "⅑": "1/9", "⅒": "1/10", "⅓": "1/3", "⅔": "2/3", "⅕": "1/5", "⅖": "2/5",
   "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
@@ -36,6 +36,8 @@ const VULGAR: Record<string, string> = {
 export function tidy(text: string): string {
   return text
     .replace(/[¼½¾⅐-⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)
+    // Raised digits are a fraction's top or a footnote, never further digits of the number before them.
+    .replace(/[⁰¹²³⁴-⁹]+/g, (digits) => ` ${digits}`)
     .normalize("NFKC")
     .replace(/[\u2044\u2215]/g, "/")
     .replace(/[\u2010-\u2015\u2212]/g, "-")
@@ -59,7 +61,7 @@ function plainDecimal(text: string, decimalComma: boolean | undefined): string |
   const points = text.split(".").length - 1;
   if (commas === 0) {
     if (points > 1) return { why: "it has more than one decimal point" };
-    if (decimalComma === true && /^\d{1,3}\.\d{3}$/.test(text)) return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
+    if (decimalComma === true && /^[1-9]\d{0,2}\.\d{3}$/.test(text)) return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
     return text;
   }
   if (points === 0 && commas === 1) {
@@ -101,19 +103,32 @@ function readFigure(text: string, decimalComma: boolean | undefined): Figure | {
 export interface LengthOptions {
   /** Unit of a bare number; null when nothing tells it. */
   readonly assume: Unit | null;
+  /** What a bare number is multiplied with to be in that unit: 10 where centimetres are assumed. */
+  readonly times?: Exact;
   /** True where the workbook's locale writes a decimal comma, false where it writes a decimal point; undefined when unknown. */
   readonly decimalComma?: boolean;
   /** True where 0 can be a real reading (a clearance, a nick). */
   readonly zero?: boolean;
 }
 
-/** Whole numbers that are days from 2000 to 2060: a size that the spreadsheet turned into a date. */
-const isDaySerial = (value: number): boolean => Number.isInteger(value) && value >= 36526 && value <= 58440;
+/**
+ * Whole numbers that are days from 1930 to 2059: a size that the spreadsheet turned into a date. 3/4 becomes a day of
+ * this year, but 3/32 the first of March 1932 and 5/64 the first of May 1964. No gear measures 10 m.
+ */
+const isDaySerial = (value: number): boolean => Number.isInteger(value) && value >= 10959 && value <= 58440;
 
 const becameDate = (serial: number): string =>
   `this cell is a date (${showDate(serial)}); type a fraction as 0 3/4, or format the column as text first`;
 
-const NO_UNIT = `it has no unit; name the unit in the heading, in a Unit column or behind the number`;
+const SHOWN_DATE = "it looks like a date; type a fraction as 0 3/4, or format the column as text first";
+
+/** The rest of a size that became a date and was copied as text: 4-Mar, 04 March. */
+const MONTH = /^[ -]*(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b/i;
+
+/** Units that stand behind other figures of a log. */
+const OTHER_UNIT = /^(kgs?|g|lbs?|t|te|tons?|tonnes?|kn|n|deg|degrees?|thou|mils?|yds?|yards?|km|dm|ga|swg|pts?|pcs?|psi|off)$/i;
+
+const NO_UNIT = `it has no unit; name in or mm in the heading, in a Unit column or behind the number`;
 
 /** A length as the trade writes it. */
 export function readLength(cell: CellValue, options: LengthOptions): Read<Length> {
@@ -131,7 +146,10 @@ function lengthOfNumber(cell: number, options: LengthOptions): Read<Length> {
   if (cell < 0) return refused(text, "a size cannot be negative");
   if (isDaySerial(cell)) return refused(text, becameDate(cell));
   if (options.assume === null) return refused(text, NO_UNIT);
-  return { kind: "value", value: { size: fromCell(cell), unit: options.assume }, text };
+  const size = fromCell(cell).mul(options.times ?? 1);
+  // Too small to be shown, so no gauge read it.
+  if (size.equals(0) && options.zero !== true) return missing(text);
+  return { kind: "value", value: { size, unit: options.assume }, text };
 }
 
 function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
@@ -149,11 +167,12 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
     const [, whole = "", inches = ""] = feet;
     const start = exact(whole).mul(12);
     if (inches === "") return { kind: "value", value: { size: start, unit: "in" }, text };
-    const rest = lengthOfText(inches, { ...options, assume: "in" });
+    const rest = lengthOfText(inches, { assume: "in", ...(options.decimalComma === undefined ? {} : { decimalComma: options.decimalComma }), ...(options.zero === undefined ? {} : { zero: options.zero }) });
     if (rest.kind !== "value" || rest.value.unit !== "in") return refused(text, "the inches after the feet cannot be read");
     return { kind: "value", value: { size: start.add(rest.value.size), unit: "in" }, text };
   }
 
+  if (/^\d{5}$/.test(text) && isDaySerial(Number(text))) return refused(text, becameDate(Number(text)));
   const figure = readFigure(text, options.decimalComma);
   if (figure === null) return refused(text, "it is not a measurement");
   if ("why" in figure) return refused(text, figure.why);
@@ -165,13 +184,15 @@ function lengthWithRest(text: string, figure: Figure, options: LengthOptions): R
   const behind = /^ ?("|''|'|[a-z]+\.?)?(.*)$/i.exec(figure.rest);
   const word = behind?.[1] ?? "";
   const named = word === "" ? null : namedUnit(word);
+  if (!named && MONTH.test(figure.rest)) return refused(text, SHOWN_DATE);
+  if (!named && (/^[a-z]/i.test(figure.rest) || OTHER_UNIT.test(word))) return refused(text, `"${word}" is no unit of length that is read here; type in or mm`);
   const note = (named ? (behind?.[2] ?? "") : figure.rest).replace(/^[\s,;:(-]+|[\s)]+$/g, "").trim();
   if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, ""))) return refused(text, "more than one figure stands there; type one reading");
   if (note !== "" && !/^[a-z(]/i.test(note)) return refused(text, "what follows the number cannot be read");
   if (/^x\b/i.test(note)) return refused(text, "more than one figure stands there; type one reading");
   const unit = named?.unit ?? options.assume;
   if (unit === null) return refused(text, NO_UNIT);
-  const size = named ? figure.value.mul(named.times) : figure.value;
+  const size = figure.value.mul(named?.times ?? options.times ?? 1);
   if (size.equals(0) && options.zero !== true) return missing(text);
   const reading = { kind: "value" as const, value: { size, unit }, text };
   return note === "" ? reading : { ...reading, note: `"${note}" stands beside the reading` };
@@ -188,7 +209,8 @@ export function readCount(cell: CellValue): Read<Exact> {
 /** An angle in degrees from 0. */
 export function readDegrees(cell: CellValue): Read<Exact> {
   if (typeof cell === "string") {
-    const text = tidy(cell).replace(/ ?(°|º|deg\.?|degrees?)$/i, "");
+    // The ordinal sign and the ring are what some keyboards have for the degree sign.
+    const text = tidy(cell.replace(/[º˚]/g, "°")).replace(/ ?(°|deg\.?|degrees?)$/i, "");
     const plain = readPlain(text);
     return plain.kind === "value" && plain.value.compare(180) > 0 ? refused(text, "a twist cannot be more than 180 degrees") : plain;
   }
@@ -223,18 +245,27 @@ function readPlain(cell: CellValue): Read<Exact> {
 /** "sound" when what was looked at is in order, "fault" when it is not. */
 export type Seen = "sound" | "fault";
 
-const ALWAYS_SOUND = /^(ok|okay|o\.k\.|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
+const ALWAYS_SOUND = /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
 const ALWAYS_FAULT = /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
 const NOT_FOUND = /^(no|none|n|nil|not found|none (found|seen|visible)|no (cracks?|damage|defects?|visible \w+)|nothing|absent|not visible|not seen|free)( (seen|found|visible))?$/i;
 const FOUND = /^(yes|y|found|present|seen|visible|cracked|bent|stretched|twisted|kinked|crushed|cut|torn|worn|burnt|burned|corroded|pitted|welded|heavy|severe|slight|minor|some|light|hairline|deformed|distorted|elongated|modified|melted)\b/i;
-const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|free|freely|turns|tight|true|closes|not required|none required|none fitted,? none required|no latch required|n\/?r)$/i;
-const NOT_IN_ORDER = /^(no|n|none|missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
+const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|free|freely|turns|tight|true|closes)$/i;
+const NOT_IN_ORDER =
+  /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
+/** Nothing is fitted and nothing has to be: a latch on a hook without one, fittings on a plain sling. */
+const NOT_REQUIRED = /^((none|not|no latch) required|none fitted[,;]? none required|n\/?r)$/i;
+/** What may stand beside a good word without taking it back. */
+const HARMLESS = /^(checked|inspected|cleaned|new|as new|today)$/i;
+
+/** Parts of what was typed, as a clerk sets them off: by comma, semicolon, colon, brackets or a dash. */
+const partsOf = (text: string): string[] => text.split(/\s*[;,:()]\s*|\s+-\s+/).map((part) => part.replace(/\.$/, "")).filter((part) => part !== "");
 
 /**
  * An observation. In a "fault" column yes means that the fault is there; in a "sound" column yes means that it is in
  * order. A bare tick or cross is refused: it can mean either. 0 is a blank cell on some hosts, so it is missing.
+ * `mayBeAbsent` is true where "none required" is in order.
  */
-export function readSeen(cell: CellValue, column: "fault" | "sound"): Read<Seen> {
+export function readSeen(cell: CellValue, column: "fault" | "sound", mayBeAbsent = false): Read<Seen> {
   if (cell === null || cell === undefined || cell === "") return missing();
   if (isDateCell(cell)) return refused(showDate(cell.serial), `it is a date; type ${column === "fault" ? "none or found" : "yes or no"}`);
   if (typeof cell === "boolean") return seen(cell !== (column === "fault") ? "sound" : "fault", cell ? "TRUE" : "FALSE");
@@ -243,28 +274,20 @@ export function readSeen(cell: CellValue, column: "fault" | "sound"): Read<Seen>
   if (text === "") return missing();
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; type what was seen");
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; look again and type what was seen");
-  const first = text.split(/ ?[;,:(]| - /)[0]?.trim() ?? text;
-  const whole = [text, first];
-  if (column === "fault") {
-    if (whole.some((t) => ALWAYS_FAULT.test(t) || FOUND.test(t))) return seen("fault", text);
-    if (onlyThat(text, first, [ALWAYS_SOUND, NOT_FOUND])) return seen("sound", text);
-  } else {
-    if (/^(none|not|no latch) (required|fitted,? none required)|^none fitted,? none required$/i.test(text)) return seen("sound", text);
-    if (whole.some((t) => ALWAYS_FAULT.test(t) || NOT_IN_ORDER.test(t))) return seen("fault", text);
-    if (onlyThat(text, first, [ALWAYS_SOUND, IN_ORDER])) return seen("sound", text);
-  }
-  if (/^(n\/?a|na|n\.a\.?|-+|not (checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
+  if (/^(n\/?a|n\.a\.?|-+|not (checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
+  if (mayBeAbsent && NOT_REQUIRED.test(text)) return seen("sound", text);
+  const parts = partsOf(text);
+  const [first = text] = parts;
+  const faults = column === "fault" ? [ALWAYS_FAULT, FOUND] : [ALWAYS_FAULT, NOT_IN_ORDER];
+  if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);
+  // A good word counts only when nothing beside it could take it back.
+  const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
+  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part));
+  if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
   return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
 }
 
 const seen = (value: Seen, text: string): Read<Seen> => ({ kind: "value", value, text });
-
-/** Good words count only when nothing follows that could take them back. */
-function onlyThat(text: string, first: string, patterns: readonly RegExp[]): boolean {
-  if (patterns.some((pattern) => pattern.test(text))) return true;
-  const after = text.slice(first.length);
-  return patterns.some((pattern) => pattern.test(first)) && !/\b(but|except|crack|bent|worn|missing|broken|damage|fault|loose|slight|some|no|not)/i.test(after) && after.length < 60;
-}
 
 /** Text of a cell, trimmed; "" when blank. A zero in a text column is a blank cell on some hosts. */
 export function readText(cell: CellValue): string {
@@ -281,6 +304,7 @@ export function readDate(cell: CellValue): Read<number> {
   if (isDateCell(cell) || typeof cell === "number") {
     const serial = Math.floor(isDateCell(cell) ? cell.serial : cell);
     if (!(serial >= 61 && serial <= 2958465)) return refused(String(serial), "it is not a date");
+    if (serial >= 1900 && serial <= 2100) return refused(String(serial), "it looks like a year without day and month; write it as 2026-03-31");
     return { kind: "value", value: serial, text: showDate(serial) };
   }
   const text = tidy(cell);

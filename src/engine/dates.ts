@@ -50,8 +50,12 @@ export function addMonths(serial: number, months: number): number {
   return toSerial({ year: y, month: m, day: Math.min(day, daysInMonth(y, m)) });
 }
 
-/** 2026-03-31 */
+/** Last day that the workbook can hold, 31 December 9999. */
+export const LAST_DAY = 2958465;
+
+/** 2026-03-31; a number that is no day of the workbook stays a number. */
 export function showDate(serial: number): string {
+  if (!(serial >= 1 && serial <= LAST_DAY + 1)) return String(serial);
   const { year, month, day } = fromSerial(serial);
   return `${String(year)}-${String(month).padStart(2, "0")}-${String(day).padStart(2, "0")}`;
 }

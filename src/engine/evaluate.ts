@@ -2,7 +2,7 @@
 import type { BasisId } from "./bases";
 import { readCount, readDegrees, readLength, readSeen, readText, tidy, type Length, type Read } from "./cell";
 import { exact, toNumber, ZERO, type Exact } from "./exact";
-import { field, type FieldId } from "./fields";
+import { field, NONE_REQUIRED, type FieldId } from "./fields";
 import type { Check, Criterion, GearKind, Limit, StressClass } from "./gear/kind";
 import { matchPart } from "./gear/match";
 import { fitOf, judge, lesser, type Word } from "./judge";
@@ -10,7 +10,7 @@ import type { CellValue, Finding } from "./model";
 import { percent, tell, tellMissing, tellRefused, tellSeen, tellSound, tellUncertain, tellUnruled, type Told } from "./sentence";
 import { cite } from "./sources";
 import { leastThickness, tableName } from "./tables/chain";
-import { convert, showDecimal, showLength, type Unit } from "./units";
+import { convert, showDecimal, showFloor, showLength, type Unit } from "./units";
 import type { Decision } from "./verdict";
 
 /** Where an item's cells come from: a row of a log, or the arguments of a worksheet function. */
@@ -22,6 +22,8 @@ export interface Cells {
   heading(id: FieldId): string;
   /** Part that the section columns stand for, when the sheet names one. */
   readonly part?: string;
+  /** What bare numbers are multiplied with to be in their unit, such as 10 for centimetres; 1 when left out. */
+  readonly times?: Exact;
 }
 
 export interface Situation {
@@ -133,10 +135,10 @@ function allowanceOf(limit: Limit, figure: Figure): Allowed {
   }
   if ("length" in limit) {
     if (figure.unit === null) throw new Error("A length limit needs a length");
-    return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.word} ${limit.length} ${limit.unit}` };
+    return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.length} ${limit.unit}` };
   }
-  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word === "above" ? "more than" : "from"} ${limit.degrees} degrees` };
-  return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word === "above" ? "more than" : "from"} ${String(limit.count)}` };
+  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word} ${limit.degrees} degrees` };
+  return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word} ${String(limit.count)}` };
 }
 
 /** "above 2.1 in", "from 10", "below 0.342 in", "at 0.9 in or less". */
@@ -189,7 +191,7 @@ export function comesOutWords(check: Check, cells: Cells, situation: Situation):
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
-  const base = check.kind === "gap" ? null : check.kind === "least" ? readChainSize(cells.value(check.size), cells.unit(check.size)) : length(cells, check.original);
+  const base = check.kind === "gap" ? null : check.kind === "least" ? readChainSize(cells.value(check.size), cells.unit(check.size), cells.times) : length(cells, check.original);
   if (base !== null && base.kind !== "value") return null;
   const measured = length(cells, check.measured, true);
   const unit = base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in"));
@@ -258,7 +260,7 @@ function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allow
   const told: Told = { label: check.name, measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
   const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
   const decision: Decision = met.uncertain ? (criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE") : met.beyond ? criterion.beyond : watched ? "WATCH" : (criterion.inside ?? "KEEP");
-  const settledBy = met.settledBy === null || figure.unit === null ? null : showLength(met.settledBy, figure.unit);
+  const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
   const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : tell(decision, told);
   return {
     check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
@@ -269,25 +271,42 @@ function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allow
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => readLength(cells.value(id), { assume: cells.unit(id), zero });
+const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) });
 
 const lengthShow = (unit: Unit) => (value: Exact): string => showLength(value, unit);
 
+/** The reading as a decimal with its unit, and as it was typed where that is a fraction or in feet. */
 const typed = (read: { readonly text: string; readonly value: Length }): string => {
   const figure = showLength(read.value.size, read.value.unit);
-  return /[/'"a-z]/i.test(read.text) && !figure.startsWith(read.text) ? `${figure} (${read.text})` : figure;
+  return /\/|\d ?'(?!')/.test(read.text) ? `${figure} (${read.text})` : figure;
 };
 
-/** As-new and measured size of one place; what stands in the way comes back as a finding. */
-function readPair(check: Check, cells: Cells, originalId: FieldId, measuredId: FieldId, required: boolean): { readonly original: Length; readonly measured: Length; readonly texts: readonly [string, string]; readonly notes: readonly string[] } | Finding | null {
+interface Pair {
+  readonly original: Length;
+  readonly measured: Length;
+  readonly texts: readonly [string, string];
+  readonly notes: readonly string[];
+}
+
+/** Findings that stand in the way of a judgement. */
+interface InTheWay {
+  readonly inTheWay: readonly Finding[];
+}
+
+/** As-new and measured size of one place; what stands in the way comes back as findings, each missing cell by its heading. */
+function readPair(check: Check, cells: Cells, originalId: FieldId, measuredId: FieldId, required: boolean): Pair | InTheWay | null {
   const original = length(cells, originalId);
   const measured = length(cells, measuredId);
-  if (original.kind === "refused") return refusedFinding(check, cells, originalId, original);
-  if (measured.kind === "refused") return refusedFinding(check, cells, measuredId, measured);
-  if (measured.kind === "missing") return required ? missingFinding(check, cells, measuredId) : null;
-  if (original.kind === "missing") return missingFinding(check, cells, originalId);
+  if (!required && measured.kind === "missing" && original.kind !== "refused") return null;
+  if (original.kind !== "value" || measured.kind !== "value")
+    return { inTheWay: [...unread(check, cells, originalId, original), ...unread(check, cells, measuredId, measured)] };
   const notes = [original.note, measured.note].filter((n) => n !== undefined);
   return { original: original.value, measured: measured.value, texts: [typed(original), typed(measured)], notes };
+}
+
+function unread(check: Check, cells: Cells, id: FieldId, read: Read<Length>): readonly Finding[] {
+  if (read.kind === "value") return [];
+  return [read.kind === "missing" ? missingFinding(check, cells, id) : refusedFinding(check, cells, id, read)];
 }
 
 const inUnit = (value: Length, unit: Unit): Exact => convert(value.size, value.unit, unit);
@@ -315,24 +334,24 @@ function changeOf(check: Check, cells: Cells, original: Length, measured: Length
 
 /**
  * A share of a size needs no unit: where nothing names one and both figures are bare, they are taken to be in the same.
+ * Not with a gauge, whose resolution is in a unit.
  */
-function withoutUnit(cells: Cells, ids: readonly FieldId[]): { readonly cells: Cells; readonly free: boolean } {
+function withoutUnit(cells: Cells, ids: readonly FieldId[], situation: Situation): { readonly cells: Cells; readonly free: boolean } {
+  if (situation.gauge !== null) return { cells, free: false };
   const given = ids.filter((id) => length(cells, id).kind !== "missing");
   const bare = given.every((id) => cells.unit(id) === null && length(cells, id).kind === "refused" && readLength(cells.value(id), { assume: "in" }).kind === "value");
   if (given.length === 0 || !bare) return { cells, free: false };
   return { cells: { ...cells, unit: (id) => (ids.includes(id) ? "in" : cells.unit(id)) }, free: true };
 }
 
-type Pair = Exclude<ReturnType<typeof readPair>, null>;
-
 function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situation): CheckResult {
   const { acrossOriginal, acrossMeasured } = check;
   const ids = [check.original, check.measured, ...(acrossOriginal && acrossMeasured ? [acrossOriginal, acrossMeasured] : [])];
-  const { cells, free } = withoutUnit(asGiven, ids);
+  const { cells, free } = withoutUnit(asGiven, ids, situation);
   const named = cells.part === undefined || check.original !== "sectionNew" ? null : matchPart(situation.kind, cells.part);
   const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
   const at: Check = { ...check, part: part.part };
-  const pairs: { readonly read: Pair | null; readonly measured: FieldId }[] = [{ read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured }];
+  const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId }[] = [{ read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured }];
   if (acrossOriginal && acrossMeasured) pairs.push({ read: readPair({ ...at, name: `${check.name} across` }, cells, acrossOriginal, acrossMeasured, false), measured: acrossMeasured });
 
   const findings: Finding[] = [];
@@ -340,9 +359,13 @@ function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situat
   const figures: Figure[] = [];
   for (const { read, measured } of pairs) {
     if (read === null) continue;
-    const change = "texts" in read ? changeOf(at, cells, read.original, read.measured, read.texts, "loss", measured) : read;
-    if (!("texts" in read) || !("used" in change)) {
-      findings.push(change as Finding);
+    if ("inTheWay" in read) {
+      findings.push(...read.inTheWay);
+      continue;
+    }
+    const change = changeOf(at, cells, read.original, read.measured, read.texts, "loss", measured);
+    if (!("used" in change)) {
+      findings.push(change);
       continue;
     }
     const { used, unit, base, note } = change;
@@ -364,7 +387,7 @@ function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situat
 function growth(check: Check & { kind: "growth" }, cells: Cells, situation: Situation): CheckResult {
   const pair = readPair(check, cells, check.original, check.measured, check.required);
   if (pair === null) return NOTHING;
-  if (!("texts" in pair)) return { findings: [pair], notes: [] };
+  if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
   const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "growth", check.measured);
   if (!("used" in change)) return { findings: [change], notes: [...pair.notes] };
   const { used, unit, base, note } = change;
@@ -373,24 +396,25 @@ function growth(check: Check & { kind: "growth" }, cells: Cells, situation: Situ
   return { findings: result.findings, notes: [...result.notes, ...pair.notes, ...(note === null ? [] : [note])] };
 }
 
+const ONE = exact(1);
+
 /** Chain size as the trade writes it: a bare fraction is inches; a grade behind it is no part of the size. */
-export function readChainSize(cell: CellValue, assume: Unit | null): Read<Length> {
-  if (typeof cell !== "string") return readLength(cell, { assume });
+export function readChainSize(cell: CellValue, assume: Unit | null, times: Exact = ONE): Read<Length> {
+  if (typeof cell !== "string") return readLength(cell, { assume, times });
   const text = tidy(cell).replace(/[,;(]? ?\b(?:grade|gr|g)\.? ?-?(?:8|80|100|10|120|12)\b\)?/i, "").trim();
   const bareFraction = /^(\d+[ -])?\d+\/\d+$/.test(text);
-  return readLength(text, { assume: bareFraction ? "in" : assume });
+  return bareFraction ? readLength(text, { assume: "in" }) : readLength(text, { assume, times });
 }
 
 /** Links may measure somewhat more than their trade size: 3/8 chain is 10 mm. */
 const TRADE_SIZE_EXCESS = exact("1.1");
 
 function least(check: Check & { kind: "least" }, cells: Cells, situation: Situation): CheckResult {
-  const size = readChainSize(cells.value(check.size), cells.unit(check.size));
+  const size = readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
   const measured = length(cells, check.measured);
-  if (size.kind === "refused") return { findings: [refusedFinding(check, cells, check.size, size)], notes: [] };
-  if (measured.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, measured)], notes: [] };
-  if (measured.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
-  if (size.kind === "missing") return { findings: [missingFinding(check, cells, check.size)], notes: [] };
+  if (!check.required && measured.kind === "missing" && size.kind !== "refused") return NOTHING;
+  if (size.kind !== "value" || measured.kind !== "value")
+    return { findings: [...unread(check, cells, check.size, size), ...unread(check, cells, check.measured, measured)], notes: [] };
   const unit = measured.value.unit;
   const nominal = inUnit(size.value, unit);
   const texts = [typed(size), typed(measured)] as const;
@@ -428,6 +452,12 @@ function singleFigure(kind: "gap" | "angle" | "count", read: { readonly value: L
   return { ...common, used, unit: null, show, measured: show(used), blur: ZERO, gauge: "" };
 }
 
+/** The wear check by which a part is sized. A hook's load pin is told at its body and is no measure of the body. */
+export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "loss" }) | undefined {
+  const losses = kind.checks.filter((c): c is Check & { kind: "loss" } => c.kind === "loss");
+  return losses.find((c) => c.part === part && (c.original !== "pinNew" || part === "pin")) ?? losses[0];
+}
+
 /** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
 function nick(check: Check & { kind: "nick" }, cells: Cells, situation: Situation): CheckResult {
   const depth = length(cells, check.measured, true);
@@ -438,13 +468,12 @@ function nick(check: Check & { kind: "nick" }, cells: Cells, situation: Situatio
   const text = readText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
   if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
-  const losses = situation.kind.checks.filter((c) => c.kind === "loss");
-  const sized = losses.find((c) => part !== null && c.part === part.part) ?? losses[0];
+  const sized = lossAt(situation.kind, part?.part ?? null);
   const stress = part?.stress ?? "high";
   if (sized === undefined) return nickWithoutSection(check, depth);
   const pair = readPair({ ...check, part: part?.part ?? sized.part }, cells, sized.original, sized.measured, true);
   if (pair === null) return NOTHING;
-  if (!("texts" in pair)) return { findings: [pair], notes: [] };
+  if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
   const unit = pair.original.unit;
   const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", sized.measured);
   if (!("used" in change)) return { findings: [change], notes: [] };
@@ -466,7 +495,7 @@ const nickWithoutSection = (check: Check, depth: { readonly text: string }): Che
 
 function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
   const column = field(check.measured).type === "fault" ? "fault" : "sound";
-  const read = readSeen(cells.value(check.measured), column);
+  const read = readSeen(cells.value(check.measured), column, field(check.measured).choices?.includes(NONE_REQUIRED) === true);
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const criteria = criteriaFor(check, situation, "high", false);

@@ -22,6 +22,8 @@ export interface Field {
 
 const FAULT = ["none", "found"] as const;
 const SOUND = ["yes", "no"] as const;
+/** Drop-down entry of an observation that may rightly have nothing to look at. */
+export const NONE_REQUIRED = "none required";
 
 const length = (heading: string, takes: string, words: readonly string[]): Field => ({ heading, type: "length", takes, words });
 const fault = (heading: string, takes: string, words: readonly string[]): Field => ({ heading, type: "fault", takes, words, choices: FAULT });
@@ -59,13 +61,13 @@ export const FIELDS = {
   brokenStrand: { heading: "Broken wires in one strand", type: "count", takes: "Broken wires in one strand of that lay; 0 when none.", words: ["broken wires strand", "broken wires one|1 strand", "wires strand", "broken strand", "brk wires strand", "breaks strand", "one strand", "per strand"] },
   cracks: fault("Cracks", "none or found; any crack takes the item out.", ["cracks", "crack", "cracked", "cracks visible|found|seen", "visible cracks"]),
   deformed: fault("Bent or stretched", "none or found: bent, twisted, stretched, elongated, opened up.", ["bent|stretched|deformed|deformation|distorted|distortion|elongated|elongation|stretch", "bent stretched", "bent stretched links", "stretched bent links", "stretched links", "deformed bent", "bent twisted"]),
-  latch: sound("Latch works", "yes, no, missing, or none required.", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"], ["yes", "no", "missing", "none required"]),
+  latch: sound("Latch works", "yes, no, missing, or none required.", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"], ["yes", "no", "missing", NONE_REQUIRED]),
   tag: sound("Identification legible", "yes or no: the maker's marking or the sling's tag can be read.", ["identification", "identification legible|ok|present|tag", "tag", "tag legible|ok|present|readable|fitted", "marking|markings", "marking|markings legible", "id legible|tag|plate|readable", "legible", "nameplate", "swl|wll legible|marked"]),
   pinSeated: sound("Pin fully seated", "yes or no: the pin goes fully home, shoulder touching the body.", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
   turnsFreely: sound("Turns freely", "yes or no: the swivel turns freely when it is not loaded.", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]),
   sheaveTrue: sound("Sheave turns true", "yes or no: the sheave turns true, without wobble, groove not corrugated or worn out.", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]),
   fasteners: sound("Fasteners in place", "yes or no: nuts, bolts, cotters, keepers and retaining devices are there and tight.", ["fasteners", "fasteners ok|tight|place", "cotters|nuts|bolts", "retaining devices|device", "keepers", "fasteners retaining devices", "bolts nuts"]),
-  endFittings: sound("End fittings sound", "yes or no: fittings not cracked, bent or worn, no broken wire at the fitting.", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"]),
+  endFittings: sound("End fittings sound", "yes or no: fittings not cracked, bent or worn, no broken wire at the fitting; none required where the sling has none.", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"], ["yes", "no", NONE_REQUIRED]),
   stitching: sound("Stitching sound", "yes or no: load-bearing stitching is whole.", ["stitching", "stitches", "stitching sound|ok|condition", "seams"]),
   kinks: fault("Kinks or crushing", "none or found: kinked, crushed, birdcaged, core standing out.", ["kinks|kinked|kink", "crushing|crushed|birdcage|birdcaging", "kinks crushing", "kink crush|crushing|birdcage"]),
   heat: fault("Heat damage", "none or found: burns, weld spatter, arc strikes, heat colour, melting.", ["heat", "heat damage|marks|discolouration", "burns|burn|arc|spatter|charring|melting", "heat burns|arc|chemical"]),

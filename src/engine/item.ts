@@ -29,6 +29,9 @@ export interface TagState {
   readonly sentence: string;
 }
 
+/** What stands in "Released by" while nobody has released the item. */
+const NOBODY = /^(none|nobody|no[ -]?one|no|not (released|yet)|not yet released|tbd|tbc|to be \w+|pending|unknown|open|nil)$/i;
+
 /** A tagged-out item stays out until a release by a named qualified person is recorded, dated on or after the tag. */
 export function tagState(cells: Cells): TagState {
   const tagged = cells.value("tagged");
@@ -38,7 +41,9 @@ export function tagState(cells: Cells): TagState {
   const by = readText(cells.value("releasedBy"));
   const on = readDate(cells.value("releasedOn"));
   const since = taggedOn.kind === "value" ? ` on ${showDate(taggedOn.value)}` : "";
-  if (!/\p{L}{2}/u.test(by)) return { out: true, sentence: `Tagged out${since}: no release by a named qualified person is recorded; fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release.` };
+  if (taggedOn.kind === "refused" && /\d\D+\d/.test(text))
+    return { out: true, sentence: `Tagged out: "${text}" in "${cells.heading("tagged")}" cannot be read as a date (${taggedOn.why}), so no release can be told to be later.` };
+  if (!/\p{L}{2}/u.test(by) || NOBODY.test(by)) return { out: true, sentence: `Tagged out${since}: no release by a named qualified person is recorded; fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release.` };
   if (on.kind !== "value") return { out: true, sentence: `Tagged out${since}: the release by ${by} has no date; fill "${cells.heading("releasedOn")}".` };
   if (taggedOn.kind === "value" && on.value < taggedOn.value) return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, before the tag.` };
   return { out: false, sentence: `Was tagged out${since}; released by ${by} on ${showDate(on.value)}.` };

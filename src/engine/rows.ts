@@ -36,6 +36,9 @@ export function unjudged(why: string): ItemVerdict {
   return { decision: "NO VERDICT", reason: why, findings: [], deciding: null, share: null, comesOut: "", source: "", missing: [], notes: [] };
 }
 
+const widths = (headings: Headings, row: readonly CellValue[]): string =>
+  `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;
+
 /** Verdict of one row read by its headings. */
 export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdict {
   const choice = readBasis(basis);
@@ -44,7 +47,7 @@ export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdic
   if (line === undefined || row.length !== 1) return unjudged("Give one row; GEAR.JUDGE takes many.");
   const headings = headingsOf(headers);
   if (headings.problems.length > 0) return unjudged(headings.problems.join(" "));
-  if (headings.matches.length !== line.length) return unjudged(`The headings are ${String(headings.matches.length)} cells wide and the row ${String(line.length)}; give both over the same columns.`);
+  if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
   const values = new Map<FieldId, CellValue>();
   for (const [id, column] of headings.columns) values.set(id, line[column]);
   return judgeItem(values.get("gear"), cellsOf(values, headings), choice.ids);
@@ -56,6 +59,8 @@ export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly
   if (!choice.ok) return rows.map(() => unjudged(choice.why));
   const headings = headingsOf(headers);
   if (headings.problems.length > 0) return rows.map(() => unjudged(headings.problems.join(" ")));
+  const odd = rows.find((row) => row.length !== headings.matches.length);
+  if (odd) return rows.map(() => unjudged(widths(headings, odd)));
   const log: Grid = [headings.matches.map((m) => m.heading), ...rows];
   const found: FoundLog = { headings, headingRow: 0, headingRows: 1, score: headings.columns.size };
   const report = reportWith(log, found, { basis: choice.ids, asOf: NO_DAY });

@@ -25,7 +25,7 @@ export function percent(share: number): string {
 }
 
 const reading = (told: Told): string => `${capital(told.label)} ${told.measured}${told.original === null ? "" : `, as new ${told.original}`}`;
-const limit = (told: Told): string => `it comes out ${told.comesOut} (${told.rule})`;
+const limit = (told: Told): string => (told.comesOut.startsWith(told.rule) ? `it comes out ${told.comesOut}` : `it comes out ${told.comesOut} (${told.rule})`);
 const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
 const used = (told: Told): string => (told.share === null ? "" : `, ${percent(told.share)} of the allowance used`);
 
@@ -43,7 +43,7 @@ export function tell(decision: Decision, told: Told): string {
 }
 
 export function tellUncertain(told: Told, gauge: string, settledBy: string | null): string {
-  const next = settledBy === null ? "the reading lies on the limit, so no gauge can settle it; have it examined" : `measure again with a gauge that reads to ${settledBy} or finer`;
+  const next = settledBy === null ? "the reading lies on the limit, so no gauge can settle it; have it examined" : `measure again with a gauge that reads finer than ${settledBy}`;
   return `${reading(told)} cannot be told from the limit with a gauge that reads to ${gauge}: ${limit(told)}; ${next} ${cited(told)}.`;
 }
 

@@ -24,7 +24,7 @@ export const SOURCES = {
   "B30.9": { name: "ASME B30.9", edition: "as restated on public pages", about: "Consensus standard, slings" },
   "B30.9 T3": { name: "ASME B30.9, Table 9-1.9.5-1", edition: "as restated on a component sheet", about: "Consensus standard, least thickness of chain links" },
   "B30.10": { name: "ASME B30.10", edition: "2005 excerpt", about: "Consensus standard, hooks" },
-  "B30.26": { name: "ASME B30.26", edition: "2010", about: "Consensus standard, rigging hardware" },
+  "B30.26": { name: "ASME B30.26", edition: "2004 excerpt", about: "Consensus standard, rigging hardware" },
   "CFR 1910.184 T": { name: "29 CFR 1910.184(e)(8), Table N-184-1", edition: "as kept 2011; text read in Mich. R 408.14923 (2021)", about: "US federal law, least chain size at any point of a link" },
   practice: { name: "common practice, no published source", edition: "", about: "What the trade does without a text behind it" },
   "34 Pa 25.43": { name: "34 Pa. Code § 25.43(a)", edition: "in force", about: "Pennsylvania law, idle hoisting chains" },

@@ -42,6 +42,12 @@ export function showLength(value: Exact, unit: Unit): string {
   return `${showDecimal(value, DECIMALS[unit])} ${unit}`;
 }
 
+/** The same, rounded down, for a figure that has to be undercut; null when nothing is left to show. */
+export function showFloor(value: Exact, unit: Unit): string | null {
+  const shown = value.floor(DECIMALS[unit]);
+  return shown.equals(0) ? null : showLength(shown, unit);
+}
+
 export function showDecimal(value: Exact, decimals: number): string {
   const text = value.round(decimals).toString(decimals);
   return text.includes("(") ? value.valueOf().toFixed(decimals) : text;

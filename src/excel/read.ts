@@ -107,8 +107,8 @@ async function selectionPlace(context: Excel.RequestContext): Promise<LogPlace> 
   return { sheet, address: withoutSheet(used.address), how: "selection", table: "" };
 }
 
-/** Whole days from 2000 to 2060: numbers that may be dates by their format. */
-const mayBeDate = (value: unknown): boolean => typeof value === "number" && value >= 36526 && value <= 58440;
+/** Days from 1930 to 2059: numbers that may be dates by their format. */
+const mayBeDate = (value: unknown): boolean => typeof value === "number" && value >= 10959 && value <= 58440;
 
 /** All cells of a place; numbers in date formats are told apart. */
 export async function readGrid(context: Excel.RequestContext, place: LogPlace): Promise<Grid> {

@@ -17,7 +17,8 @@ export const block: GearKind = {
   ],
   criteria: [
     ...hardwareWear("block", ["section wear", "pin wear"]),
-    ...practiceWear("block", ["section wear", "pin wear"]),
+    ...practiceWear("block", ["section wear"], ["most", "two ways"]),
+    ...practiceWear("block", ["pin wear"], ["most"]),
     ...removedOnSight("block", "sheave", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...removedOnSight("block", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...hardwareOnSight("block"),

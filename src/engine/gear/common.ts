@@ -7,6 +7,9 @@ import type { Check, Criterion, Limit, StressClass } from "./kind";
 /** Day on which the figures were last compared with the sources. */
 export const CHECKED = "2026-11-25";
 
+/** Documents whose removal lists were read on pages that restate them. */
+const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.179"]);
+
 export function from(document: SourceKey, clause = ""): { readonly document: SourceKey; readonly clause: string } {
   return { document, clause };
 }
@@ -25,7 +28,7 @@ export function removedOnSight(kind: string, check: string, sources: Partial<Rec
     limit: { word: "any" },
     beyond: "REMOVE",
     source: from(document, clause),
-    status: basis === "practice" ? "practice" : "read",
+    status: basis === "practice" ? "practice" : RESTATED.has(document) ? "restated" : "read",
     checked: CHECKED,
   }));
 }
@@ -44,8 +47,14 @@ export function hardwareWear(kind: string, checks: readonly string[]): readonly 
   }));
 }
 
-/** Common practice for wear: 10 % in most areas, 5 % in highly stressed ones, 5 % each where wear runs in two directions. */
-export function practiceWear(kind: string, checks: readonly string[]): readonly Criterion[] {
+/** Areas for which common practice has a limit of wear. */
+type WearArea = "most" | "highly stressed" | "two ways";
+
+/**
+ * Common practice for wear: 10 % in most areas, 5 % in highly stressed ones, 5 % each where wear runs in two directions.
+ * `areas` are those that the checks can meet: a pin is measured in one direction, a shackle has no highly stressed part.
+ */
+export function practiceWear(kind: string, checks: readonly string[], areas: readonly WearArea[]): readonly Criterion[] {
   const record = (check: string, name: string, share: string, extra: Partial<Criterion>): Criterion => ({
     id: `${kind}.${check.replaceAll(" ", "-")}.practice${name}`,
     check,
@@ -57,11 +66,12 @@ export function practiceWear(kind: string, checks: readonly string[]): readonly 
     checked: CHECKED,
     ...extra,
   });
-  return checks.flatMap((check) => [
-    record(check, "", "0.10", { stress: ["moderate", "low"] }),
-    record(check, "-high", "0.05", { stress: ["high"] }),
-    record(check, "-two-ways", "0.05", { twoWays: true }),
-  ]);
+  const records: Record<WearArea, (check: string) => Criterion> = {
+    most: (check) => record(check, "", "0.10", { stress: ["moderate", "low"] }),
+    "highly stressed": (check) => record(check, "-high", "0.05", { stress: ["high"] }),
+    "two ways": (check) => record(check, "-two-ways", "0.05", { twoWays: true }),
+  };
+  return checks.flatMap((check) => areas.map((area) => records[area](check)));
 }
 
 /** How much of a section may be ground away to take out a nick. */

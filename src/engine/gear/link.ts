@@ -14,7 +14,7 @@ export const link: GearKind = {
   ],
   criteria: [
     ...hardwareWear("link", ["crown wear"]),
-    ...practiceWear("link", ["crown wear"]),
+    ...practiceWear("link", ["crown wear"], ["most", "two ways"]),
     ...hardwareOnSight("link"),
     dressing("link", "practice", "0.05", ["practice", ""]),
   ],

@@ -2,6 +2,9 @@
 import { GEAR } from "./index";
 import type { GearKind, StressClass } from "./kind";
 
+/** Words of four letters and more lose the s of the plural; "ss" is none. */
+const PLURAL = /^(.{2,}[^s])s$/;
+
 const words = (text: string): string[] =>
   text
     .toLowerCase()
@@ -9,7 +12,7 @@ const words = (text: string): string[] =>
     .trim()
     .split(" ")
     .filter((w) => w !== "")
-    .map((w) => (w.length > 3 && w.endsWith("s") && !w.endsWith("ss") ? w.slice(0, -1) : w));
+    .map((w) => w.replace(PLURAL, "$1"));
 
 interface Alias {
   readonly kind: GearKind;
@@ -44,9 +47,12 @@ function find(text: string): KindMatch {
   return { ok: false, why: `"${text}" is not a gear kind in this catalogue; nearest: ${nearest(said).join(", ")}` };
 }
 
+/** Words long enough for their first four letters to tell something. */
+const BEGINNING = /^.{4}/;
+
 /** Kinds that share a word with the text, else all of them. */
 function nearest(said: readonly string[]): string[] {
-  const sharing = GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (s.length > 3 && w.startsWith(s.slice(0, 4)))))));
+  const sharing = GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4)))))));
   return (sharing.length > 0 ? sharing : GEAR).map((kind) => kind.id);
 }
 

@@ -17,7 +17,8 @@ export const shackle: GearKind = {
   ],
   criteria: [
     ...hardwareWear("shackle", ["bow wear", "pin wear", "ear wear"]),
-    ...practiceWear("shackle", ["bow wear", "pin wear", "ear wear"]),
+    ...practiceWear("shackle", ["bow wear"], ["most", "two ways"]),
+    ...practiceWear("shackle", ["pin wear", "ear wear"], ["most"]),
     ...removedOnSight("shackle", "pin seating", { standard: ["WAC 33905", "(2)(a)"], practice: ["practice", ""] }),
     ...hardwareOnSight("shackle"),
     dressing("shackle", "practice", "0.05", ["practice", ""]),

@@ -68,8 +68,8 @@ export const wireRopeSling: GearKind = {
     ...removedOnSight("wire-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", "9-2.9.5"] }),
     ...removedOnSight("wire-rope-sling", "cracks", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"], practice: ["practice", ""] }),
     ...removedOnSight("wire-rope-sling", "deformation", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    { id: "wire-rope-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("EM 385", "15.E.07"), status: "read", checked: CHECKED },
+    { id: "wire-rope-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("EM 385", "15.E.07"), status: "restated", checked: CHECKED },
     { id: "wire-rope-sling.hook-throat-opening.strict", check: "hook throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
-    ...removedOnSight("wire-rope-sling", "hook latch", { standard: ["EM 385", "15.E.07"], practice: ["practice", ""] }),
+    ...removedOnSight("wire-rope-sling", "hook latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
   ],
 };

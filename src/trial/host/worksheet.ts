@@ -65,6 +65,10 @@ export class Worksheet extends HostObject {
     this.state.book.tell({ kind: "layout", sheet: this.sheet });
   }
 
+  /** The library reads `ShowGridlines` and writes `Gridlines`. */
+  get Gridlines(): boolean { return this.ShowGridlines; }
+  set Gridlines(show: boolean) { this.ShowGridlines = show; }
+
   get Tables(): TableCollection { return new TableCollection(this.state, this.sheet); }
   get Protection(): WorksheetProtection { return new WorksheetProtection(this.state, this.sheet); }
   get FreezePanes(): FreezePanes { return new FreezePanes(this.state, this.sheet); }

@@ -1,0 +1,54 @@
+/** One check of the item card: decision, bar, sentence, source, and the other limits it was held against. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { Finding } from "../../engine/model";
+import { BASES } from "../../engine/bases";
+import { DecisionChip } from "../shared/Chip";
+import { useDecisionTints } from "../shared/shade";
+import { capital } from "../words";
+import { CheckBar } from "./CheckBar";
+import type { CheckGroup } from "./checks";
+import { percentUsed } from "./percent";
+
+const useStyles = makeStyles({
+  check: { display: "flex", flexDirection: "column", gap: "6px", padding: "10px 0 10px 10px", borderLeft: "3px solid transparent" },
+  head: { display: "flex", alignItems: "center", justifyContent: "space-between", gap: "8px" },
+  title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  part: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
+  text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  others: { margin: 0, paddingLeft: "16px", color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+});
+
+export function CheckView({ group, number }: { group: CheckGroup; number: number | undefined }) {
+  const styles = useStyles();
+  const { first, others } = group;
+  const { mark } = useDecisionTints()[first.decision];
+  const part = group.part === "" ? "" : number === undefined ? ` (${group.part})` : ` (${number} ${group.part})`;
+  return (
+    <li className={styles.check} style={{ borderLeftColor: mark }}>
+      <div className={styles.head}>
+        <h3 className={styles.title}>
+          {capital(group.check)}
+          <span className={styles.part}>{part}</span>
+        </h3>
+        <DecisionChip decision={first.decision} />
+      </div>
+      <CheckBar finding={first} />
+      <p className={styles.text}>{first.sentence}</p>
+      {others.length > 0 && (
+        <ul className={styles.others} aria-label={`Other limits for ${group.check}`}>
+          {others.map((finding, index) => (
+            <li key={index}>{otherLine(finding)}</li>
+          ))}
+        </ul>
+      )}
+    </li>
+  );
+}
+
+/** A further limit in one line; a finding without a limit keeps its sentence. */
+function otherLine(finding: Finding): string {
+  if (finding.share === null || finding.comesOut === null) return finding.sentence;
+  const basis = finding.basis === null ? "" : `${BASES[finding.basis].name}: `;
+  const source = finding.source === null ? "" : `, ${finding.source}`;
+  return `${basis}${finding.measured ?? "no reading"}, out ${finding.comesOut}, ${percentUsed(finding.share)}, ${finding.decision}${source}`;
+}

@@ -1,0 +1,98 @@
+/** One item: what decides, the drawing, each check with its bar, what is missing, and when it is due. */
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
+import { useEffect, useRef } from "react";
+import type { ItemResult } from "../../engine/model";
+import { ACTIONS } from "../../engine/verdict";
+import { dueText } from "../due/DueRow";
+import { DecisionChip, DueChip } from "../shared/Chip";
+import { Section } from "../shared/Section";
+import { capital, count, kindOf, nameOf } from "../words";
+import { groupChecks, numberParts } from "./checks";
+import { CheckView } from "./CheckView";
+import { PartPicture } from "./PartPicture";
+
+const useStyles = makeStyles({
+  card: { display: "flex", flexDirection: "column", gap: "14px", padding: "8px 12px 16px" },
+  bar: { display: "flex", flexWrap: "wrap", justifyContent: "space-between", gap: "6px" },
+  back: { minWidth: 0, marginLeft: "-8px" },
+  head: { display: "flex", flexDirection: "column", gap: "6px" },
+  title: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere", ":focus": { outlineStyle: "none" } },
+  about: { margin: 0, color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  chips: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "6px" },
+  text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+  small: { margin: 0, paddingLeft: "18px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  checks: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
+});
+
+interface Props {
+  item: ItemResult;
+  asOf: number;
+  onBack: () => void;
+  onShow: () => void;
+}
+
+export function ItemCard({ item, asOf, onBack, onShow }: Props) {
+  const styles = useStyles();
+  const title = useRef<HTMLHeadingElement>(null);
+  const { verdict } = item;
+  const parts = numberParts(verdict);
+  const groups = groupChecks(verdict);
+  const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
+  useEffect(() => title.current?.focus(), []);
+  return (
+    <article className={styles.card} aria-labelledby="card-title" onKeyDown={(event) => event.key === "Escape" && onBack()}>
+      <div className={styles.bar}>
+        <Button appearance="subtle" className={styles.back} icon={<ArrowLeft16Regular />} onClick={onBack}>
+          Back
+        </Button>
+        <Button onClick={onShow}>Show in the sheet</Button>
+      </div>
+      <div className={styles.head}>
+        <h2 id="card-title" ref={title} tabIndex={-1} className={styles.title}>
+          {nameOf(item)}
+        </h2>
+        <p className={styles.about}>{about}</p>
+        <div className={styles.chips}>
+          <DecisionChip decision={verdict.decision} />
+          <DueChip state={item.dueState} />
+          {item.tagged && <b>Tagged out</b>}
+        </div>
+        <p className={styles.text}>
+          <b>{ACTIONS[verdict.decision]}</b>
+        </p>
+        <p className={styles.text}>{verdict.reason}</p>
+      </div>
+      <PartPicture gear={item.gear} parts={parts} />
+      {verdict.missing.length > 0 && (
+        <Section title="Still missing">
+          <ul className={styles.small}>
+            {verdict.missing.map((missing) => (
+              <li key={missing}>{capital(missing)}</li>
+            ))}
+          </ul>
+        </Section>
+      )}
+      <Section title="Checks" aside={count(groups.length, "check")}>
+        <ul className={styles.checks}>
+          {groups.map((group) => (
+            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} />
+          ))}
+        </ul>
+      </Section>
+      {verdict.notes.length > 0 && (
+        <Section title="Notes">
+          <ul className={styles.small}>
+            {verdict.notes.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </Section>
+      )}
+      <Section title="Next inspection">
+        <p className={styles.text}>{dueText(item, asOf)}</p>
+        {item.nextDue !== null && item.dueNote !== "" && <p className={styles.about}>{capital(item.dueNote)}.</p>}
+      </Section>
+    </article>
+  );
+}

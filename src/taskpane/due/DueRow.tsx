@@ -1,0 +1,51 @@
+/** One item of the due list: id, kind and place, and when it comes due. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { ItemResult } from "../../engine/model";
+import { showDay, showDistance } from "../days";
+import { Heard } from "../shared/Heard";
+import { DecisionChip } from "../shared/Chip";
+import { useDueTint } from "../shared/shade";
+import { capital, kindOf, nameOf } from "../words";
+
+export const DUE_ROW_HEIGHT = 58;
+
+const useStyles = makeStyles({
+  row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "2px" },
+  head: { display: "flex", alignItems: "center", gap: "8px", minWidth: 0 },
+  line: { flexGrow: 1, minWidth: 0, overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap" },
+  name: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  id: { fontWeight: tokens.fontWeightSemibold },
+  quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+});
+
+interface Props {
+  item: ItemResult;
+  /** Names of the group headings above it, for people who listen. */
+  group: string;
+  asOf: number;
+}
+
+export function DueRow({ item, group, asOf }: Props) {
+  const styles = useStyles();
+  const { mark } = useDueTint(item.dueState);
+  const when = dueText(item, asOf);
+  const where = item.place === "" ? when : `${when}, ${item.place}`;
+  return (
+    <div className={styles.row} style={{ borderLeftColor: mark }} title={where}>
+      <Heard>{group}: </Heard>
+      <div className={styles.head}>
+        <span className={`${styles.line} ${styles.name}`}>
+          <span className={styles.id}>{nameOf(item)}</span> {kindOf(item)}
+        </span>
+        <DecisionChip decision={item.verdict.decision} />
+      </div>
+      <span className={`${styles.line} ${styles.quiet}`}>{where}</span>
+    </div>
+  );
+}
+
+/** "31 Mar 2026, 12 days late", or why there is no date. */
+export function dueText(item: ItemResult, asOf: number): string {
+  if (item.nextDue === null) return item.dueNote === "" ? "No date" : capital(item.dueNote);
+  return `${showDay(item.nextDue)}, ${showDistance(item.nextDue, asOf)}`;
+}

@@ -1,0 +1,64 @@
+/** What is late and what comes due, by date; grouped by place or kind when asked. */
+import { Label, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { useMemo } from "react";
+import type { ReadLog } from "../../excel/port";
+import { showDay } from "../days";
+import type { Intentions } from "../intentions";
+import { EmptyFilter } from "../items/EmptyFilter";
+import { WindowedList } from "../items/WindowedList";
+import { dueEntries } from "../select";
+import type { Grouping, PaneState } from "../state";
+import { DUE_NAMES } from "../words";
+import { DueButtons } from "./DueButtons";
+import { DueRow, DUE_ROW_HEIGHT } from "./DueRow";
+
+const GROUPINGS: Record<Grouping, string> = { none: "date only", place: "place", kind: "kind of gear" };
+
+const useStyles = makeStyles({
+  view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
+  tools: { display: "flex", flexDirection: "column", gap: "8px", padding: "10px 12px" },
+  row: { display: "flex", alignItems: "center", gap: "8px" },
+  select: { flexGrow: 1, minWidth: 0 },
+  note: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+});
+
+export function DueView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
+  const styles = useStyles();
+  const { report } = shown;
+  const entries = useMemo(() => dueEntries(report, state.dueStates, state.grouping), [report, state.dueStates, state.grouping]);
+  const narrowed = state.dueStates.length > 0;
+  const chosen = state.dueStates.map((one) => DUE_NAMES[one].toLowerCase()).join(" or ");
+  return (
+    <div className={styles.view}>
+      <div className={styles.tools}>
+        <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => intentions.tell({ kind: "due state", state: one })} />
+        <p className={styles.note}>Next periodic inspection as of {showDay(report.asOf)}. Due soon means within 30 days.</p>
+        <div className={styles.row}>
+          <Label htmlFor="grouping">Group by</Label>
+          <Select id="grouping" size="small" className={styles.select} value={state.grouping} onChange={(_, data) => intentions.tell({ kind: "grouping", grouping: data.value as Grouping })}>
+            {Object.entries(GROUPINGS).map(([value, text]) => (
+              <option key={value} value={value}>
+                {text}
+              </option>
+            ))}
+          </Select>
+        </div>
+      </div>
+      {entries.length === 0 ? (
+        <EmptyFilter text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => intentions.tell({ kind: "all due states" }) } : {})} />
+      ) : (
+        <WindowedList
+          label="Due dates, earliest first"
+          entries={entries}
+          rowHeight={DUE_ROW_HEIGHT}
+          activeRow={state.activeRow}
+          takeFocus={state.returning}
+          onStandOn={(row) => intentions.tell({ kind: "stand on", row })}
+          onOpen={(row) => void intentions.open(row, "due")}
+        >
+          {(item, group) => <DueRow item={item} group={group} asOf={report.asOf} />}
+        </WindowedList>
+      )}
+    </div>
+  );
+}

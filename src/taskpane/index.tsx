@@ -1,0 +1,15 @@
+/** Entry of the add-in's page: mounts the pane and connects the ribbon's buttons once Office is ready. */
+import { createRoot } from "react-dom/client";
+import { excelPort } from "../excel/excel";
+import { createBell } from "./bell";
+import { connectRibbon } from "./commands";
+import { Pane } from "./Pane";
+
+const bell = createBell();
+
+void Office.onReady(() => {
+  connectRibbon(bell);
+  const host = document.getElementById("pane");
+  if (host === null) throw new Error("The page has no place for the pane.");
+  createRoot(host).render(<Pane port={excelPort} bell={bell} />);
+});

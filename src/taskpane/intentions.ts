@@ -1,0 +1,146 @@
+/** What the user can ask for, carried out through the workbook port. No React here. */
+import type { BasisId } from "../engine/bases";
+import type { FieldId } from "../engine/fields";
+import { DECISIONS, type Decision } from "../engine/verdict";
+import type { WorkbookPort } from "../excel/port";
+import { createReading, type Held } from "./reading";
+import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
+
+export interface Intentions {
+  start(): Promise<void>;
+  find(): Promise<boolean>;
+  useSelection(): Promise<boolean>;
+  readAgain(): Promise<boolean>;
+  build(): Promise<boolean>;
+  /** What the ribbon button does: find the log and write the register. */
+  rebuild(): Promise<boolean>;
+  stop(): void;
+  setBasis(basis: readonly BasisId[]): Promise<boolean>;
+  setHeading(heading: string, field: FieldId | null | "as found"): Promise<boolean>;
+  setAsOf(asOf: number, chosen: boolean): Promise<boolean>;
+  judge(judged: Judged): void;
+  filterRegister(decisions: readonly Decision[]): Promise<void>;
+  /** Selects the item's row in the sheet and opens its card. */
+  open(row: number, from: "items" | "due"): Promise<void>;
+  show(row: number): Promise<void>;
+  retry(what: Retry): Promise<unknown>;
+  tell(event: PaneEvent): void;
+  end(): Promise<void>;
+}
+
+export function createIntentions(port: WorkbookPort, held: Held): Intentions {
+  const { get, tell } = held;
+  const reading = createReading(port, held);
+  let stopper: AbortController | null = null;
+  let lastRow = 0;
+  let lastFilter: readonly Decision[] = [];
+
+  const find = (): Promise<boolean> => reading.read("auto", "find");
+  const useSelection = (): Promise<boolean> => reading.read("selection", "selection");
+  const readAgain = (): Promise<boolean> => reading.read(get().log?.place ?? get().savedPlace ?? "auto", "again");
+
+  const build = async (): Promise<boolean> => {
+    const { log, work } = get();
+    if (log === null || work.kind === "building" || log.report.problems.length > 0) return false;
+    const { signal } = (stopper = new AbortController());
+    tell({ kind: "building" });
+    try {
+      await reading.registerAfter(async () => tell({ kind: "built", result: await port.build(log, (progress) => tell({ kind: "progress", progress }), signal) }));
+      tell({ kind: "rest" });
+      return true;
+    } catch (error) {
+      return reading.fail(error, "build");
+    } finally {
+      stopper = null;
+    }
+  };
+
+  const filterRegister = async (decisions: readonly Decision[]): Promise<void> => {
+    lastFilter = DECISIONS.filter((decision) => decisions.includes(decision));
+    try {
+      await port.filterRegister(lastFilter);
+      tell({ kind: "filtered", decisions: lastFilter });
+    } catch (error) {
+      reading.fail(error, "filter");
+    }
+  };
+
+  const show = async (row: number): Promise<void> => {
+    const place = shownLog(get())?.place;
+    if (place === undefined) return;
+    lastRow = row;
+    try {
+      await port.show(place, row);
+    } catch (error) {
+      reading.fail(error, "show");
+    }
+  };
+
+  const start = async (): Promise<void> => {
+    reading.open();
+    tell({ kind: "reading" });
+    try {
+      tell({ kind: "started", saved: await port.load() });
+    } catch (error) {
+      reading.fail(error, "start");
+      return;
+    }
+    await reading.watch();
+    const { savedPlace } = get();
+    if (savedPlace !== null && (await reading.read(savedPlace, "again"))) return;
+    // The log's old place may be gone: then the pane looks for it, unless the user already did something else.
+    if (savedPlace === null || get().noLog !== "") await find();
+  };
+
+  const rebuild = async (): Promise<boolean> => {
+    if (get().work.kind === "building") return false;
+    if (!(await readAgain())) return false;
+    tell({ kind: "go", place: "log" });
+    return build();
+  };
+
+  const retries: Record<Retry, () => Promise<unknown>> = {
+    start,
+    find,
+    selection: useSelection,
+    again: readAgain,
+    build,
+    filter: () => filterRegister(lastFilter),
+    show: () => show(lastRow),
+    watch: reading.watch,
+    save: reading.save,
+  };
+
+  return {
+    start,
+    find,
+    useSelection,
+    readAgain,
+    build,
+    rebuild,
+    stop: () => {
+      if (stopper === null) return;
+      stopper.abort();
+      tell({ kind: "stopping" });
+    },
+    setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
+    setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
+    setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
+    judge: (judged) => tell({ kind: "judge", judged }),
+    filterRegister,
+    open: async (row, from) => {
+      tell({ kind: "open", card: { row, from } });
+      await show(row);
+    },
+    show,
+    retry: (what) => {
+      tell({ kind: "dismiss", what: "failure" });
+      return retries[what]();
+    },
+    tell,
+    end: () => {
+      stopper?.abort();
+      return reading.end();
+    },
+  };
+}

@@ -1,0 +1,83 @@
+/** All items, worst first: six decisions that filter, a search, and the list. */
+import { Button, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
+import { useDeferredValue, useMemo } from "react";
+import type { ReadLog } from "../../excel/port";
+import type { Intentions } from "../intentions";
+import { itemEntries, matching, worstFirst } from "../select";
+import type { PaneState } from "../state";
+import { showNumber } from "../words";
+import { DecisionButtons } from "./DecisionButtons";
+import { EmptyFilter } from "./EmptyFilter";
+import { ItemRow, ITEM_ROW_HEIGHT } from "./ItemRow";
+import { WindowedList } from "./WindowedList";
+
+const useStyles = makeStyles({
+  view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
+  tools: { display: "flex", flexDirection: "column", gap: "8px", padding: "10px 12px" },
+  row: { display: "flex", flexWrap: "wrap", gap: "6px", alignItems: "center" },
+  search: { width: "100%", maxWidth: "none" },
+  shown: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+});
+
+export function ItemsView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
+  const styles = useStyles();
+  const { report } = shown;
+  const search = useDeferredValue(state.search);
+  const sorted = useMemo(() => worstFirst(report.items), [report]);
+  const items = useMemo(() => matching(sorted, state.decisions, search), [sorted, state.decisions, search]);
+  const entries = useMemo(() => itemEntries(items), [items]);
+  const narrowed = state.decisions.length > 0 || state.search !== "";
+  return (
+    <div className={styles.view}>
+      <div className={styles.tools}>
+        <DecisionButtons counts={report.counts} pressed={state.decisions} onPress={(decision) => intentions.tell({ kind: "decision", decision })} />
+        <SearchBox
+          className={styles.search}
+          aria-label="Search the items"
+          placeholder="Search id, kind, place, reason"
+          value={state.search}
+          onChange={(_, data) => intentions.tell({ kind: "search", text: data.value })}
+        />
+        <div className={styles.row}>
+          <span role="status" className={styles.shown}>
+            {narrowed ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, worst first` : `${showNumber(items.length)} items, worst first`}
+          </span>
+          <RegisterFilter state={state} intentions={intentions} />
+        </div>
+      </div>
+      {items.length === 0 ? (
+        <EmptyFilter text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => intentions.tell({ kind: "all decisions" }) } : {})} />
+      ) : (
+        <WindowedList
+          label="Items, worst first"
+          entries={entries}
+          rowHeight={ITEM_ROW_HEIGHT}
+          activeRow={state.activeRow}
+          takeFocus={state.returning}
+          onStandOn={(row) => intentions.tell({ kind: "stand on", row })}
+          onOpen={(row) => void intentions.open(row, "items")}
+        >
+          {(item) => <ItemRow item={item} />}
+        </WindowedList>
+      )}
+    </div>
+  );
+}
+
+function RegisterFilter({ state, intentions }: { state: PaneState; intentions: Intentions }) {
+  if (state.register === null || (state.decisions.length === 0 && state.filtered.length === 0)) return null;
+  return (
+    <>
+      {state.decisions.length > 0 && (
+        <Button size="small" onClick={() => void intentions.filterRegister(state.decisions)}>
+          Show only these in the register
+        </Button>
+      )}
+      {state.filtered.length > 0 && (
+        <Button size="small" onClick={() => void intentions.filterRegister([])}>
+          Show all rows
+        </Button>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,141 @@
+/**
+ * A list that only draws the lines in sight, so that ten thousand items scroll as lightly as ten. The list itself holds the
+ * focus; arrows move, Enter opens.
+ */
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
+import { useEffect, useLayoutEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactNode } from "react";
+import type { ItemResult } from "../../engine/model";
+import type { Entry } from "../select";
+import { layOut, linesBetween, nextItem } from "./window";
+
+const HEADING_HEIGHT = 30;
+
+const useStyles = makeStyles({
+  list: {
+    position: "relative",
+    flex: "1 1 240px",
+    minHeight: "240px",
+    overflowY: "auto",
+    overflowX: "hidden",
+    outlineStyle: "none",
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  space: { position: "relative", width: "100%" },
+  line: { position: "absolute", left: 0, right: 0, boxSizing: "border-box", overflow: "hidden" },
+  item: { cursor: "pointer", borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover } },
+  active: { backgroundColor: tokens.colorNeutralBackground1Selected },
+  focused: { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "-2px" },
+  heading: {
+    display: "flex",
+    alignItems: "center",
+    justifyContent: "space-between",
+    padding: "0 12px",
+    fontSize: tokens.fontSizeBase200,
+    backgroundColor: tokens.colorNeutralBackground2,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  first: { fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase300 },
+  second: { paddingLeft: "20px", color: tokens.colorNeutralForeground2 },
+});
+
+interface Props {
+  label: string;
+  entries: readonly Entry[];
+  rowHeight: number;
+  activeRow: number | null;
+  /** Take the focus when the list appears. */
+  takeFocus: boolean;
+  onStandOn: (row: number) => void;
+  onOpen: (row: number) => void;
+  children: (item: ItemResult, group: string) => ReactNode;
+}
+
+export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
+  const styles = useStyles();
+  const list = useRef<HTMLDivElement>(null);
+  const [scroll, setScroll] = useState({ top: 0, height: 600 });
+  const [focused, setFocused] = useState(false);
+  const layout = useMemo(() => layOut(entries, rowHeight, HEADING_HEIGHT), [entries, rowHeight]);
+  const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
+  const active = found ?? layout.items[0] ?? -1;
+
+  useLayoutEffect(() => {
+    const box = list.current;
+    if (box === null) return;
+    const measure = (): void => setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
+    measure();
+    const observer = new ResizeObserver(measure);
+    observer.observe(box);
+    return () => observer.disconnect();
+  }, []);
+
+  useLayoutEffect(() => {
+    if (found !== undefined && list.current !== null) bringIntoSight(list.current, layout.tops[found] ?? 0, layout.tops[found + 1] ?? 0);
+  }, [found, layout]);
+
+  useEffect(() => {
+    if (takeFocus) list.current?.focus();
+  }, [takeFocus]);
+
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const entry = entries[active];
+    if (event.key === "Enter" && entry?.kind === "item") return onOpen(entry.item.row);
+    const page = Math.max(1, Math.floor(scroll.height / rowHeight) - 1);
+    const to = nextItem(layout.items, active, event.key, page);
+    const target = to === null ? undefined : entries[to];
+    if (target?.kind !== "item") return;
+    event.preventDefault();
+    onStandOn(target.item.row);
+  };
+
+  return (
+    <div
+      ref={list}
+      className={styles.list}
+      role="listbox"
+      tabIndex={0}
+      aria-label={label}
+      aria-activedescendant={active < 0 ? undefined : `line-${entries[active]?.key}`}
+      onScroll={(event) => setScroll({ top: event.currentTarget.scrollTop, height: event.currentTarget.clientHeight || 600 })}
+      onKeyDown={onKeyDown}
+      onFocus={() => setFocused(true)}
+      onBlur={() => setFocused(false)}
+    >
+      <div className={styles.space} role="presentation" style={{ height: layout.height }}>
+        {linesBetween(layout, scroll.top, scroll.top + scroll.height, active).map((index) => {
+          const entry = entries[index];
+          if (entry === undefined) return null;
+          const place = { top: layout.tops[index], height: (layout.tops[index + 1] ?? 0) - (layout.tops[index] ?? 0) };
+          if (entry.kind === "heading") {
+            return (
+              <div key={entry.key} aria-hidden="true" className={mergeClasses(styles.line, styles.heading, entry.level === 1 ? styles.first : styles.second)} style={place}>
+                <span>{entry.text}</span>
+                <span>{entry.count}</span>
+              </div>
+            );
+          }
+          return (
+            <div
+              key={entry.key}
+              id={`line-${entry.key}`}
+              role="option"
+              aria-selected={index === found}
+              aria-setsize={layout.items.length}
+              aria-posinset={(layout.position.get(index) ?? 0) + 1}
+              className={mergeClasses(styles.line, styles.item, index === found && styles.active, focused && index === active && styles.focused)}
+              style={place}
+              onClick={() => onOpen(entry.item.row)}
+            >
+              {children(entry.item, entry.group)}
+            </div>
+          );
+        })}
+      </div>
+    </div>
+  );
+}
+
+function bringIntoSight(box: HTMLElement, top: number, bottom: number): void {
+  if (top < box.scrollTop) box.scrollTop = top;
+  else if (bottom > box.scrollTop + box.clientHeight) box.scrollTop = bottom - box.clientHeight;
+}

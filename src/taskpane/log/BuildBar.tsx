@@ -1,0 +1,46 @@
+/** The button that writes the register, always in sight under the log. */
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import type { ReadLog } from "../../excel/port";
+import type { Intentions } from "../intentions";
+import type { PaneState } from "../state";
+
+const useStyles = makeStyles({
+  bar: {
+    position: "sticky",
+    bottom: 0,
+    display: "flex",
+    flexWrap: "wrap",
+    alignItems: "center",
+    columnGap: "10px",
+    rowGap: "4px",
+    padding: "8px 12px",
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    backgroundColor: tokens.colorNeutralBackground1,
+  },
+  hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+});
+
+export function BuildBar({ state, log, intentions }: { state: PaneState; log: ReadLog; intentions: Intentions }) {
+  const styles = useStyles();
+  const exists = state.register !== null;
+  const blocked = log.report.problems.length > 0;
+  const empty = log.report.items.length === 0;
+  const hint = blocked
+    ? "Put right what stands under “Put right first”, then press Read again."
+    : empty
+      ? "There is no item to write."
+      : exists
+        ? "What was typed in the register stays."
+        : "Nothing is written until you press it.";
+  return (
+    <div className={styles.bar}>
+      <Button appearance="primary" disabledFocusable={blocked || empty || state.work.kind !== "idle"} aria-describedby="build-hint" onClick={() => void intentions.build()}>
+        {exists ? "Rebuild register" : "Build register"}
+      </Button>
+      {blocked && <Button onClick={() => void intentions.readAgain()}>Read again</Button>}
+      <span id="build-hint" className={styles.hint}>
+        {hint}
+      </span>
+    </div>
+  );
+}

@@ -1,0 +1,93 @@
+/** Your heading on the left, what it is read as on the right; each can be changed. */
+import { makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { FIELD_IDS, field, type FieldId } from "../../engine/fields";
+import type { HeadingMatch, Report } from "../../engine/model";
+import type { HeadingChoices } from "../../excel/port";
+import { doubled } from "../select";
+import { Section } from "../shared/Section";
+
+/** Worked out by the add-in, so no heading of a log is read as it. */
+const CHOICES = FIELD_IDS.filter((id) => id !== "overload");
+
+const useStyles = makeStyles({
+  table: { width: "100%", borderCollapse: "collapse", tableLayout: "fixed", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  head: { textAlign: "left", fontWeight: tokens.fontWeightSemibold, padding: "2px 4px", color: tokens.colorNeutralForeground2 },
+  cell: { padding: "2px 4px", borderTop: `1px solid ${tokens.colorNeutralStroke3}`, overflowWrap: "anywhere", verticalAlign: "middle", textAlign: "left", fontWeight: tokens.fontWeightRegular },
+  unused: { color: tokens.colorNeutralForeground3 },
+  select: { width: "100%", minWidth: 0 },
+  warning: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorStatusWarningForeground3 },
+});
+
+interface Props {
+  report: Report;
+  choices: HeadingChoices;
+  used: number;
+  disabled: boolean;
+  onChoose: (heading: string, field: FieldId | null | "as found") => void;
+}
+
+export function HeadingList({ report, choices, used, disabled, onChoose }: Props) {
+  const styles = useStyles();
+  const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null);
+  const twice = doubled(report).map((id) => field(id as FieldId).heading);
+  return (
+    <Section title="Headings" aside={`${used} of ${named.length} read`}>
+      {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(" and as ")}. Choose which one counts.</p>}
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col" className={styles.head}>
+              Your heading
+            </th>
+            <th scope="col" className={styles.head}>
+              Read as
+            </th>
+          </tr>
+        </thead>
+        <tbody>
+          {named.map((heading) => (
+            <tr key={heading.column}>
+              <th scope="row" className={mergeClasses(styles.cell, heading.field === null && styles.unused)}>
+                {heading.heading === "" ? "(blank)" : heading.heading}
+              </th>
+              <td className={styles.cell}>
+                <Select
+                  size="small"
+                  className={styles.select}
+                  aria-label={`${heading.heading} is read as`}
+                  disabled={disabled}
+                  value={heading.field ?? "not used"}
+                  title={heading.field === null ? "Not used" : field(heading.field).takes}
+                  onChange={(_, data) => onChoose(heading.heading, chosen(data.value))}
+                >
+                  <Choices heading={heading} changed={heading.chosen || heading.heading.toLowerCase() in choices} />
+                </Select>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </Section>
+  );
+}
+
+function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean }) {
+  return (
+    <>
+      {changed && <option value="as found">Back to how it was found</option>}
+      <option value="not used">Not used</option>
+      {CHOICES.map((id) => (
+        <option key={id} value={id}>
+          {field(id).heading}
+          {heading.field === id && heading.unit !== null ? ` (${heading.unit})` : ""}
+        </option>
+      ))}
+      {heading.field === "overload" && <option value="overload">{field("overload").heading}</option>}
+    </>
+  );
+}
+
+function chosen(value: string): FieldId | null | "as found" {
+  if (value === "as found") return value;
+  return FIELD_IDS.find((id) => id === value) ?? null;
+}

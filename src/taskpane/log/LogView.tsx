@@ -1,0 +1,77 @@
+/** The log as it was read: where it stands, what its headings mean, what it lacks, and the button that writes the register. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { Intentions } from "../intentions";
+import { CappedList } from "../shared/CappedList";
+import { Notice } from "../shared/Notice";
+import { Folded, Section } from "../shared/Section";
+import { Start } from "../Start";
+import type { PaneState } from "../state";
+import { count, showCounts, showHow } from "../words";
+import { BuildBar } from "./BuildBar";
+import { BuildResultPanel } from "./BuildResultPanel";
+import { HeadingList } from "./HeadingList";
+
+const useStyles = makeStyles({
+  view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
+  text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+});
+
+export function LogView({ state, intentions }: { state: PaneState; intentions: Intentions }) {
+  const styles = useStyles();
+  const { log, result, register } = state;
+  if (log === null) {
+    return (
+      <>
+        <Start state={state} intentions={intentions} />
+        {register !== null && <p className={styles.text + " " + styles.view}>There is a register on sheet {register.log.place.sheet}; its items stand under Items and Due.</p>}
+      </>
+    );
+  }
+  const { report } = log;
+  const used = report.headings.filter((heading) => heading.field !== null).length;
+  const nothing = report.items.length === 0;
+  return (
+    <>
+      <div className={styles.view}>
+        {result !== null && <BuildResultPanel result={result} intentions={intentions} />}
+        {nothing && (
+          <Notice intent="warning" title="Nothing here reads as gear.">
+            {used === 0 ? "No heading was understood. " : "The headings were read, but no row below them holds an item. "}
+            Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top.
+          </Notice>
+        )}
+        <Section title="Log found">
+          <p className={styles.text}>{showHow(log.place)}</p>
+          {!nothing && (
+            <p className={styles.text}>
+              {count(report.items.length, "item")}: {showCounts(report)}.
+            </p>
+          )}
+        </Section>
+        {report.problems.length > 0 && (
+          <Section title="Put right first">
+            <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />
+          </Section>
+        )}
+        {report.missingChecks.length > 0 && (
+          <Section title="What this log does not hold">
+            <CappedList label="Missing checks" entries={report.missingChecks} render={(check) => check} />
+          </Section>
+        )}
+        <HeadingList report={report} choices={state.choices} used={used} disabled={state.work.kind === "building"} onChoose={(heading, field) => void intentions.setHeading(heading, field)} />
+        {report.passedOver.length > 0 && (
+          <Folded title="Rows passed over" aside={count(report.passedOver.length, "row")}>
+            <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${rowNumber(log.place.address, row)}: ${why}`} />
+          </Folded>
+        )}
+      </div>
+      <BuildBar state={state} log={log} intentions={intentions} />
+    </>
+  );
+}
+
+/** The row's number as the sheet shows it. */
+function rowNumber(address: string, row: number): number {
+  const first = /\d+/.exec(address);
+  return Number(first?.[0] ?? 1) + row;
+}

@@ -1,0 +1,154 @@
+/** Reading the log and the register: on request, and quietly when cells change. */
+import { WorkbookError, type ReadRequest, type WorkbookEvent, type WorkbookPort } from "../excel/port";
+import type { Failure, PaneEvent, PaneState, Retry } from "./state";
+
+/** Cells often change in bursts: wait for the burst to end before reading again. */
+export const SETTLE_MS = 700;
+/** While a cell is being edited the workbook does not answer: ask again after this time. */
+export const EDITING_MS = 2000;
+
+/** What the pane's work holds on to. */
+export interface Held {
+  readonly get: () => PaneState;
+  readonly tell: (event: PaneEvent) => void;
+  readonly today: () => number;
+}
+
+export interface Reading {
+  /** Reads log and register, showing that it works and what went wrong; false when no log was read. */
+  read(from: ReadRequest["from"], retry: Retry): Promise<boolean>;
+  /** Reads the register after it was written; earlier readings under way no longer count. */
+  registerAfter(work: () => Promise<void>): Promise<void>;
+  save(): Promise<void>;
+  watch(): Promise<void>;
+  fail(error: unknown, retry: Retry): false;
+  open(): void;
+  end(): Promise<void>;
+}
+
+export function createReading(port: WorkbookPort, { get, tell, today }: Held): Reading {
+  /** Only the newest reading counts; answers to earlier ones are dropped. */
+  let turn = 0;
+  let ended = false;
+  let timer: ReturnType<typeof setTimeout> | null = null;
+  let endWatch: (() => Promise<void>) | null = null;
+
+  const fail = (error: unknown, retry: Retry): false => {
+    tell({ kind: "failed", failure: failureOf(error, retry) });
+    return false;
+  };
+
+  const readRegister = async (mine: number, quiet: boolean): Promise<void> => {
+    const { basis, asOf } = get();
+    const found = await port.checkRegister(basis, asOf);
+    if (mine === turn) tell({ kind: "register read", found, quiet });
+  };
+
+  const readLog = async (from: ReadRequest["from"], mine: number, quiet: boolean): Promise<void> => {
+    if (!get().asOfChosen && get().asOf !== today()) tell({ kind: "as of", asOf: today(), chosen: false });
+    const { basis, asOf, choices } = get();
+    const log = await port.read({ from, basis, asOf, choices });
+    if (mine === turn) tell({ kind: "read", log, quiet });
+  };
+
+  /** Having no log yet is a state of its own; a selection without one is a failure. */
+  const isNoLog = (error: unknown, from: ReadRequest["from"]): error is WorkbookError => error instanceof WorkbookError && error.kind === "no log" && from !== "selection";
+
+  const read = async (from: ReadRequest["from"], retry: Retry): Promise<boolean> => {
+    const mine = ++turn;
+    tell({ kind: "reading" });
+    let found = true;
+    try {
+      await readLog(from, mine, false).catch((error: unknown) => {
+        if (!isNoLog(error, from)) throw error;
+        found = false;
+        if (mine === turn) tell({ kind: "no log", why: error.message });
+      });
+      if (mine === turn) await readRegister(mine, false);
+    } catch (error) {
+      return mine === turn && fail(error, retry);
+    }
+    if (mine !== turn) return false;
+    tell({ kind: "rest" });
+    await save();
+    return found;
+  };
+
+  const save = async (): Promise<void> => {
+    const { basis, choices, log, savedPlace } = get();
+    try {
+      await port.save({ basis, choices, place: log?.place ?? savedPlace });
+    } catch (error) {
+      fail(error, "save");
+    }
+  };
+
+  const readQuietly = async (sheet: string): Promise<void> => {
+    if (get().work.kind !== "idle") return settle(sheet, SETTLE_MS);
+    const mine = ++turn;
+    const { log, register } = get();
+    try {
+      if (log !== null && log.place.sheet === sheet) await readLog(log.place, mine, true);
+      if (register !== null && register.log.place.sheet === sheet && mine === turn) await readRegister(mine, true);
+      if (mine === turn) tell({ kind: "waiting", on: false });
+    } catch (error) {
+      if (mine !== turn) return;
+      if (error instanceof WorkbookError && error.kind === "editing") {
+        tell({ kind: "waiting", on: true });
+        settle(sheet, EDITING_MS);
+      } else fail(error, "again");
+    }
+  };
+
+  const settle = (sheet: string, after: number): void => {
+    if (timer !== null) clearTimeout(timer);
+    timer = setTimeout(() => {
+      timer = null;
+      void readQuietly(sheet);
+    }, after);
+  };
+
+  const onWorkbook = (event: WorkbookEvent): void => {
+    if (event.kind === "selected") return tell(event);
+    const { log, register } = get();
+    if (event.sheet !== log?.place.sheet && event.sheet !== register?.log.place.sheet) return;
+    if (event.remote) tell({ kind: "changed elsewhere", sheet: event.sheet });
+    else settle(event.sheet, SETTLE_MS);
+  };
+
+  return {
+    read,
+    registerAfter: async (work) => {
+      const mine = ++turn;
+      await work();
+      await readRegister(mine, false);
+    },
+    save,
+    watch: async () => {
+      try {
+        const stop = endWatch ?? (await port.watch(onWorkbook));
+        if (ended) await stop();
+        else endWatch = stop;
+      } catch (error) {
+        fail(error, "watch");
+      }
+    },
+    fail,
+    open: () => {
+      ended = false;
+    },
+    end: async () => {
+      ended = true;
+      turn += 1;
+      if (timer !== null) clearTimeout(timer);
+      const ending = endWatch;
+      endWatch = null;
+      await ending?.();
+    },
+  };
+}
+
+function failureOf(error: unknown, retry: Retry): Failure {
+  if (error instanceof WorkbookError) return { kind: error.kind, message: error.message, retry };
+  return { kind: "unknown", message: error instanceof Error ? error.message : String(error), retry };
+}

@@ -1,0 +1,44 @@
+/** A decision or a due state as a small coloured field: symbol and word, never colour alone. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import type { DueState } from "../../engine/model";
+import { SYMBOLS, type Decision } from "../../engine/verdict";
+import { DUE_NAMES, DUE_SYMBOLS } from "../words";
+import { useDecisionTints, useDueTint } from "./shade";
+
+const useStyles = makeStyles({
+  chip: {
+    display: "inline-flex",
+    alignItems: "center",
+    gap: "4px",
+    padding: "1px 6px",
+    borderRadius: tokens.borderRadiusMedium,
+    border: "1px solid transparent",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+    whiteSpace: "nowrap",
+    flexShrink: 0,
+  },
+});
+
+export function DecisionChip({ decision }: { decision: Decision }) {
+  const styles = useStyles();
+  const { fill, ink } = useDecisionTints()[decision];
+  return (
+    <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
+      <span aria-hidden="true">{SYMBOLS[decision]}</span>
+      {decision}
+    </span>
+  );
+}
+
+export function DueChip({ state }: { state: DueState }) {
+  const styles = useStyles();
+  const { fill, ink } = useDueTint(state);
+  return (
+    <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
+      <span aria-hidden="true">{DUE_SYMBOLS[state]}</span>
+      {DUE_NAMES[state]}
+    </span>
+  );
+}

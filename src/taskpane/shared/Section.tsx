@@ -1,0 +1,56 @@
+/** A titled part of a place; folded ones open and close with a press. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { useId, type ReactNode } from "react";
+
+const useStyles = makeStyles({
+  section: { display: "flex", flexDirection: "column", gap: "6px" },
+  title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
+  aside: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
+  summary: {
+    cursor: "pointer",
+    padding: "4px 2px",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    fontWeight: tokens.fontWeightSemibold,
+    borderRadius: tokens.borderRadiusMedium,
+    ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}` },
+  },
+  folded: { display: "inline", margin: 0, fontSize: "inherit", fontWeight: "inherit" },
+  body: { display: "flex", flexDirection: "column", gap: "6px", paddingTop: "4px" },
+});
+
+interface Props {
+  title: string;
+  /** Stands after the title in lighter type, such as a count. */
+  aside?: string;
+  children: ReactNode;
+}
+
+export function Section({ title, aside, children }: Props) {
+  const styles = useStyles();
+  const id = useId();
+  return (
+    <section className={styles.section} aria-labelledby={id}>
+      <h2 id={id} className={styles.title}>
+        {title}
+        {aside !== undefined && <span className={styles.aside}> {aside}</span>}
+      </h2>
+      {children}
+    </section>
+  );
+}
+
+export function Folded({ title, aside, children, open = false }: Props & { open?: boolean }) {
+  const styles = useStyles();
+  return (
+    <details open={open}>
+      <summary className={styles.summary}>
+        <h2 className={styles.folded}>
+          {title}
+          {aside !== undefined && <span className={styles.aside}> {aside}</span>}
+        </h2>
+      </summary>
+      <div className={styles.body}>{children}</div>
+    </details>
+  );
+}

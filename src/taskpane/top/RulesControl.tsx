@@ -1,0 +1,35 @@
+/** Chooses the rule sets in force; at least one stays. */
+import { Checkbox, makeStyles, tokens } from "@fluentui/react-components";
+import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
+
+const useStyles = makeStyles({
+  rule: { display: "flex", flexDirection: "column" },
+  text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  holds: { paddingLeft: "32px" },
+});
+
+export function RulesControl({ basis, onChange }: { basis: readonly BasisId[]; onChange: (basis: readonly BasisId[]) => void }) {
+  const styles = useStyles();
+  const last = basis.length === 1;
+  return (
+    <>
+      {BASIS_IDS.map((id) => (
+        <div key={id} className={styles.rule}>
+          <Checkbox
+            label={BASES[id].name}
+            checked={basis.includes(id)}
+            disabled={last && basis.includes(id)}
+            aria-describedby={`holds-${id}`}
+            onChange={(_, data) => onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one))))}
+          />
+          <p id={`holds-${id}`} className={`${styles.text} ${styles.holds}`}>
+            {BASES[id].holds}.
+          </p>
+        </div>
+      ))}
+      <p className={styles.text}>
+        {last ? "One set must stay in force. Tick another before you take this one off." : "With several in force, the strictest finding decides."}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,165 @@
+/** The trial page: a workbook without Excel around the add-in's own pane, functions and calls. */
+import { Book } from "../book";
+import type { Calculator } from "../book";
+import { addressOf, Host } from "../host/index";
+import { UniverCalculator } from "../univer/calculator";
+import { BookView } from "../univer/view";
+import type { BlankMode } from "../univer/worksheet-functions";
+import { loadFunctions } from "./add-in-functions";
+import type { AddInFunctions } from "./add-in-functions";
+import { element } from "./elements";
+import { clearMessages, say, sentenceOf } from "./messages";
+import { PaneFrame } from "./pane";
+import { followShade } from "./shade";
+import { movableEdge } from "./splitter";
+import { listSamples, openFile, openSample, saveBook, titleOf } from "./workbooks";
+import "./style.css";
+
+/** What tests of the page hold on to. `ready` resolves when workbook, formulas and pane stand. */
+interface Trial {
+  book: Book;
+  host: Host;
+  view: BookView;
+  ready: Promise<void>;
+}
+
+declare global {
+  interface Window {
+    trial?: Trial;
+  }
+}
+
+const NOTHING: AddInFunctions = { functions: new Map(), shapes: new Map(), described: [] };
+
+async function start(): Promise<void> {
+  let view: BookView | undefined;
+  const dark = followShade((on) => { view?.dark(on); });
+  movableEdge();
+  const pane = new PaneFrame();
+  const addIn = await loadFunctions("/addin/").catch((failure: unknown) => {
+    say(sentenceOf(failure));
+    return NOTHING;
+  });
+  const calculator = new UniverCalculator({ functions: addIn.functions, shapes: addIn.shapes, onRules: (sheet) => { view?.repaint(sheet); } });
+  const reporting = reported(calculator);
+
+  let book = new Book();
+  book.addSheet("Sheet1");
+  let host = new Host(book, { calculator: reporting });
+  const sheetView = new BookView(element("grid", HTMLElement), addIn.described, {
+    enter: (sheet, box, rows) => host.type(sheet.name, addressOf(box), rows),
+    recalculate: () => reporting.recalculate(book),
+    editing: (on) => { host.editing = on; },
+    say,
+    select: (sheet, box) => { host.select(sheet.name, addressOf(box)); },
+    rulesAt: (sheet, row, column) => calculator.rulesAt(sheet, row, column),
+  }, dark);
+  view = sheetView;
+
+  const show = async (opened: Book): Promise<void> => {
+    clearMessages();
+    host.close();
+    book = opened;
+    host = new Host(book, { calculator: reporting });
+    if (window.trial) Object.assign(window.trial, { book, host });
+    sheetView.open(book);
+    await reporting.recalculate(book);
+    await sheetView.settled();
+    if (book.notKept.length > 0) say(`Not shown and not saved here: ${book.notKept.join(", ")}.`);
+    if (!(await pane.load(host))) say("The pane did not come up within 20 seconds; look at the browser's console, or run npm run build and reload.");
+  };
+
+  const samples = await listSamples().catch((failure: unknown) => {
+    say(sentenceOf(failure));
+    return [];
+  });
+  const begin = (opening: Promise<Book>): Promise<void> => opening.then(show).catch((failure: unknown) => { say(sentenceOf(failure)); });
+  const wanted = new URLSearchParams(window.location.search).get("sample");
+  const first = samples.find((name) => name === wanted || name === `${wanted ?? ""}.xlsx`) ?? samples[0];
+  const ready = begin(first === undefined ? Promise.resolve(book) : openSample(first));
+  window.trial = { book, host, view: sheetView, ready };
+  connectControls({ samples, first, calculator, reporting, pane, view: sheetView, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
+  await ready;
+}
+
+interface Controls {
+  readonly samples: readonly string[];
+  readonly first: string | undefined;
+  readonly calculator: UniverCalculator;
+  readonly reporting: Calculator;
+  readonly pane: PaneFrame;
+  readonly view: BookView;
+  current(): Book;
+  open(opening: Promise<Book>): void;
+}
+
+function connectControls({ samples, first, calculator, reporting, pane, view, current, open }: Controls): void {
+  const sample = element("sample", HTMLSelectElement);
+  const ownFile = new Option("A file of yours", "");
+  ownFile.hidden = true;
+  sample.append(...samples.map((name) => new Option(titleOf(name), name)), ownFile);
+  sample.value = first ?? "";
+  sample.addEventListener("change", () => { open(openSample(sample.value)); });
+
+  const file = element("file", HTMLInputElement);
+  element("open", HTMLButtonElement).addEventListener("click", () => { file.click(); });
+  file.addEventListener("change", () => {
+    const chosen = file.files?.[0];
+    file.value = "";
+    if (!chosen) return;
+    open(openFile(chosen).then((book) => {
+      ownFile.hidden = false;
+      ownFile.text = chosen.name;
+      sample.value = "";
+      return book;
+    }));
+  });
+  element("save", HTMLButtonElement).addEventListener("click", () => { saveBook(current()).catch((failure: unknown) => { say(sentenceOf(failure)); }); });
+
+  const blank = element("blank", HTMLSelectElement);
+  blank.value = calculator.blank;
+  blank.addEventListener("change", () => {
+    calculator.blank = blank.value as BlankMode;
+    reporting.recalculate(current()).catch((failure: unknown) => { say(sentenceOf(failure)); });
+  });
+
+  const press = (button: HTMLButtonElement, name: string, failed: () => void): void => {
+    button.addEventListener("click", () => {
+      button.disabled = true;
+      pane.press(name).catch((failure: unknown) => {
+        failed();
+        say(sentenceOf(failure));
+      }).finally(() => { button.disabled = false; });
+    });
+  };
+  press(element("show-pane", HTMLButtonElement), "ShowPane", () => { pane.show(true); });
+  press(element("rebuild", HTMLButtonElement), "RebuildRegister", () => undefined);
+
+  element("grid", HTMLElement).addEventListener("keydown", (event) => {
+    if (!event.altKey || event.key !== "ArrowDown" || !view.openList()) return;
+    event.preventDefault();
+    event.stopPropagation();
+  }, true);
+}
+
+/** The calculator, with a line in the tool bar about each pass. */
+function reported(calculator: UniverCalculator): Calculator {
+  const status = element("status", HTMLOutputElement);
+  return {
+    recalculate: async (book) => {
+      const slow = setTimeout(() => { status.textContent = "Working out formulas…"; }, 150);
+      try {
+        await calculator.recalculate(book);
+        const { formulas, milliseconds } = calculator.last;
+        status.textContent = formulas === 0 ? "" : `${String(formulas)} ${formulas === 1 ? "formula" : "formulas"} worked out in ${milliseconds.toFixed(0)} ms`;
+      } finally {
+        clearTimeout(slow);
+      }
+    },
+  };
+}
+
+start().catch((failure: unknown) => {
+  say(`The trial page did not start: ${sentenceOf(failure)}`);
+  throw failure;
+});

@@ -1,0 +1,408 @@
+import { describe, expect, it } from "vitest";
+import { readCount, readDate, readDegrees, readLength, readSeen, readText, type LengthOptions, type Read } from "../../src/engine/cell";
+import { toNumber, type Exact } from "../../src/engine/exact";
+import type { CellValue } from "../../src/engine/model";
+
+/** Figure and unit of a length that was read, or the kind of refusal. */
+function length(cell: CellValue, options: Partial<LengthOptions> = {}): string {
+  const read = readLength(cell, { assume: "in", ...options });
+  return read.kind === "value" ? `${read.value.size.toFraction()} ${read.value.unit}` : read.kind;
+}
+
+function why(read: Read<unknown>): string {
+  return read.kind === "refused" ? read.why : `(${read.kind})`;
+}
+
+describe("a length as the trade writes it", () => {
+  const forms: [cell: CellValue, read: string][] = [
+    // From the list of forms that clerks type. 1 7/8 is 15/8; 47.6 is 238/5; 4.76 cm is 47.6 mm.
+    ["1 7/8", "15/8 in"],
+    ["1-7/8", "15/8 in"],
+    ['1-7/8"', "15/8 in"],
+    ["1⅞", "15/8 in"],
+    ["1 ⅞", "15/8 in"],
+    ["⅞", "7/8 in"],
+    ["47.6", "238/5 in"],
+    ["47,6", "238/5 in"],
+    ["47.6 mm", "238/5 mm"],
+    ["47.6mm", "238/5 mm"],
+    ["47,6 MM", "238/5 mm"],
+    ["4.76cm", "238/5 mm"],
+    ["4.76 cm", "238/5 mm"],
+    // Two feet and half an inch are 24 1/2 in.
+    ["2' 1/2\"", "49/2 in"],
+    ["2'1/2\"", "49/2 in"],
+    ["2 ft 1/2 in", "49/2 in"],
+    ["2' 1 1/2\"", "51/2 in"],
+    ["2'", "24 in"],
+    ["2′ ½″", "49/2 in"],
+    [".875", "7/8 in"],
+    ["0.875", "7/8 in"],
+    ["13/64 in", "13/64 in"],
+    ["13/64", "13/64 in"],
+    ['1.875"', "15/8 in"],
+    ["1.875”", "15/8 in"],
+    ["1.875″", "15/8 in"],
+    ["1.875''", "15/8 in"],
+    ["1.875 inches", "15/8 in"],
+    ["1.875 Inch", "15/8 in"],
+    ["1.875 in.", "15/8 in"],
+    ["3 / 4", "3/4 in"],
+    ["3⁄4", "3/4 in"],
+    ["1,234.5 mm", "2469/2 mm"],
+    ["1.234,5 mm", "2469/2 mm"],
+    ["0,875", "7/8 in"],
+    ["0.05 m", "50 mm"],
+    ["12 millimetres", "12 mm"],
+    // Superscript and subscript digits make a fraction; they are not further digits of the whole number.
+    ["³⁄₄", "3/4 in"],
+    ["1³⁄₁₆", "19/16 in"],
+    ["1¹⁵⁄₁₆\"", "31/16 in"],
+  ];
+  for (const [cell, read] of forms) it(`${JSON.stringify(cell)} is ${read}`, () => { expect(length(cell)).toBe(read); });
+
+  it("a written unit wins over the assumed one", () => {
+    expect(length("1 7/8 in", { assume: "mm" })).toBe("15/8 in");
+    expect(length("47.6 mm", { assume: "in" })).toBe("238/5 mm");
+    expect(length("47.6 mm", { assume: null })).toBe("238/5 mm");
+  });
+});
+
+describe("the cell ladder of a length", () => {
+  const ladder: [rung: string, cell: CellValue, read: string][] = [
+    ["number", 1.875, "15/8 in"],
+    ["whole number", 2, "2 in"],
+    ["number with binary dust", 0.1 + 0.2, "3/10 in"],
+    ["number with binary dust", 2.1000000000000005, "21/10 in"],
+    ["numeric text", "1.875", "15/8 in"],
+    ["numeric text with spaces", "  1.875  ", "15/8 in"],
+    ["text", "worn", "refused"],
+    ["true", true, "refused"],
+    ["false", false, "refused"],
+    ["null", null, "missing"],
+    ["undefined", undefined, "missing"],
+    ["empty text", "", "missing"],
+    ["spaces", "   ", "missing"],
+    ["non-breaking space", "\u00a0", "missing"],
+    ["zero width space", "\u200b", "missing"],
+    ["zero", 0, "missing"],
+    ["minus zero", -0, "missing"],
+    ["zero as text", "0", "missing"],
+    ["zero with unit", "0.0 mm", "missing"],
+    ["error", "#REF!", "refused"],
+    ["error", "#N/A", "refused"],
+    ["error", "#VALUE!", "refused"],
+    ["error", "#DIV/0!", "refused"],
+    ["date cell", { serial: 46089 }, "refused"],
+    ["serial of a date in this century", 46089, "refused"],
+    // 3/32 becomes 1 March 1932, 5/64 becomes 1 May 1964: two digits from 30 on are the last century.
+    ["serial that 3/32 becomes", 11749, "refused"],
+    ["serial that 5/64 becomes", 23498, "refused"],
+    ["serial of a date as text", "46089", "refused"],
+    ["a date as the cell shows it", "4-Mar", "refused"],
+    ["a date as the cell shows it", "04-Mar", "refused"],
+    ["a date as the cell shows it", "Mar-64", "refused"],
+    ["a date as text", "2026-03-04", "refused"],
+    ["a date as text", "3/4/2026", "refused"],
+    ["full-width digits", "１．８７５", "15/8 in"],
+    ["full-width fraction", "１ ７／８", "15/8 in"],
+    ["non-breaking space inside", "1\u00a07/8", "15/8 in"],
+    ["non-breaking space before the unit", "47.6\u00a0mm", "238/5 mm"],
+    ["thin space inside", "1\u20097/8", "15/8 in"],
+    ["negative number", -1.5, "refused"],
+    ["negative text", "-1.5", "refused"],
+    ["negative with a minus sign", "−1.5 mm", "refused"],
+    ["not a number", Number.NaN, "refused"],
+    ["infinite", Number.POSITIVE_INFINITY, "refused"],
+    ["number too small for a gauge", 1e-300, "missing"],
+    ["doubtful", "1.82?", "refused"],
+    ["doubtful", "~1.82", "refused"],
+    ["doubtful", "approx 1.82", "refused"],
+    ["doubtful", "1.82 approx.", "refused"],
+    ["doubtful", "about 1 7/8", "refused"],
+    ["doubtful", "1.82 est", "refused"],
+    ["doubtful", "1.82 or so", "refused"],
+    ["doubtful", "< 1.82", "refused"],
+    ["doubtful", "≥1.8", "refused"],
+    ["doubtful", "1.8 ± 0.1", "refused"],
+    ["doubtful", "1.82 (guess)", "refused"],
+    ["doubtful", "1.82 tbc", "refused"],
+    ["question mark alone", "?", "refused"],
+    ["two figures", "1.8 1.9", "refused"],
+    ["two figures", "1.8 / 1.9", "refused"],
+    ["two figures", "1.8 - 1.9", "refused"],
+    ["two figures", "1.8 to 1.9", "refused"],
+    ["two figures", "1.8, 1.9", "refused"],
+    ["two figures", "10 x 12", "refused"],
+    ["two figures", "10×12", "refused"],
+    ["two figures", "47.6 mm / 1.874 in", "refused"],
+    ["two figures", "1.82 (was 1.85)", "refused"],
+    ["a footnote", "1.82²", "refused"],
+    ["a formula", "=1.8", "refused"],
+    ["a fraction by zero", "1/0", "refused"],
+    ["no proper fraction", "1 8/7", "refused"],
+    ["a date-like triple", "1/2/3", "refused"],
+    ["two points", "1.8.2", "refused"],
+    ["an exponent", "1e3", "refused"],
+    ["judgement", "ok", "refused"],
+    ["judgement", "good", "refused"],
+    ["judgement", "OK - 1.82", "refused"],
+    ["judgement", "pass", "refused"],
+    ["judgement", "see remarks", "refused"],
+    ["not measured", "n/a", "missing"],
+    ["not measured", "N/A", "missing"],
+    ["not measured", "na", "missing"],
+    ["not measured", "-", "missing"],
+    ["not measured", "—", "missing"],
+    ["not measured", "--", "missing"],
+    ["not measured", "none", "missing"],
+    ["not measured", "nil", "missing"],
+    ["not measured", "not measured", "missing"],
+    ["not measured", "TBD", "missing"],
+    ["unit of another kind", "1.82 kg", "refused"],
+    ["unit of another kind", "1.82 lbs", "refused"],
+    ["unit of another kind", "1.82t", "refused"],
+    ["unit of another kind", "12 ton", "refused"],
+    ["unit of another kind", "47.6 thou", "refused"],
+    ["unit that is none", "47.6mn", "refused"],
+    ["unit that is none", "5 %", "refused"],
+    ["unit of angle", "5°", "refused"],
+  ];
+  for (const [rung, cell, read] of ladder)
+    it(`${rung}, ${typeof cell === "string" ? JSON.stringify(cell) : String(cell)}: ${read}`, () => { expect(length(cell)).toBe(read); });
+});
+
+describe("what a refused length says", () => {
+  it("a size that became a date names the day and what to type", () => {
+    // 46089 is 8 March 2026: 45658 is 1 January 2025, 365 days on is 1 January 2026 (46023), 66 days on is 8 March.
+    for (const cell of [{ serial: 46089 }, 46089]) {
+      const said = why(readLength(cell, { assume: "mm" }));
+      expect(said).toContain("this cell is a date (2026-03-08)");
+      expect(said).toContain("0 3/4");
+      expect(said).toContain("format the column as text");
+    }
+    expect(why(readLength("4-Mar", { assume: "in" }))).toContain("date");
+  });
+  it("a figure of two readings shows both", () => {
+    const said = why(readLength("1,875", { assume: "mm" }));
+    expect(said).toContain("1.875");
+    expect(said).toContain("1875");
+  });
+  it("a bare number where nothing tells the unit asks for one", () => {
+    for (const cell of [1.875, "1.875", "1 7/8"]) expect(why(readLength(cell, { assume: null }))).toContain("no unit");
+  });
+  it("a unit of another kind is named", () => {
+    expect(why(readLength("1.82 kg", { assume: "in" }))).toContain("kg");
+  });
+});
+
+describe("a comma in a length", () => {
+  const cases: [text: string, unknown: string, comma: string, point: string][] = [
+    // text, locale unknown, decimal comma, decimal point
+    ["47,6", "238/5 in", "238/5 in", "238/5 in"],
+    ["1,875", "refused", "15/8 in", "1875 in"],
+    ["12,500", "refused", "25/2 in", "12500 in"],
+    ["0,875", "7/8 in", "7/8 in", "7/8 in"],
+    ["1,87", "187/100 in", "187/100 in", "187/100 in"],
+    ["1.875", "15/8 in", "refused", "15/8 in"],
+    ["0.875", "7/8 in", "7/8 in", "7/8 in"],
+    ["1,2,3", "refused", "refused", "refused"],
+    ["1,234,567", "1234567 in", "1234567 in", "1234567 in"],
+    ["1 7/8", "15/8 in", "15/8 in", "15/8 in"],
+  ];
+  for (const [text, unknown, comma, point] of cases)
+    it(`"${text}": ${unknown}; with a decimal comma ${comma}; with a decimal point ${point}`, () => {
+      expect(length(text)).toBe(unknown);
+      expect(length(text, { decimalComma: true })).toBe(comma);
+      expect(length(text, { decimalComma: false })).toBe(point);
+    });
+});
+
+describe("a length with a note behind it", () => {
+  it("keeps the figure and repeats the note", () => {
+    for (const text of ["1.82 see note", "1.82 in see note", "1.82 in. (at the saddle)"]) {
+      const read = readLength(text, { assume: "in" });
+      expect(read.kind, text).toBe("value");
+      if (read.kind !== "value") return;
+      expect(toNumber(read.value.size)).toBe(1.82);
+      expect(read.note).toMatch(/see note|at the saddle/);
+    }
+  });
+});
+
+describe("a length that can be nothing at all", () => {
+  it("0 and none are readings of a clearance or a nick", () => {
+    for (const cell of [0, "0", "none", "nil", "0 mm"]) expect(length(cell, { zero: true }), String(cell)).toMatch(/^0 /);
+  });
+  it("a blank is not", () => {
+    for (const cell of [null, undefined, "", " ", "n/a", "-"]) expect(length(cell, { zero: true }), String(cell)).toBe("missing");
+  });
+});
+
+const plain = (read: Read<Exact>): string => (read.kind === "value" ? read.value.toFraction() : read.kind);
+
+describe("a count", () => {
+  const ladder: [cell: CellValue, read: string][] = [
+    [0, "0"], [7, "7"], ["7", "7"], ["７", "7"], [" 7 ", "7"], ["7.0", "7"], ["none", "0"], ["nil", "0"], ["zero", "0"],
+    [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"], ["-", "missing"],
+    [2.5, "refused"], ["2,5", "refused"], ["3 or 4", "refused"], ["3-4", "refused"], ["3?", "refused"], ["about 3", "refused"], [">3", "refused"], ["several", "refused"],
+    [-1, "refused"], ["-1", "refused"], [true, "refused"], ["#REF!", "refused"], [{ serial: 46089 }, "refused"], [Number.NaN, "refused"], ["5 per lay", "refused"], ["1/2", "refused"],
+  ];
+  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readCount(cell))).toBe(read); });
+});
+
+describe("an angle in degrees", () => {
+  const ladder: [cell: CellValue, read: string][] = [
+    [0, "0"], [10, "10"], [10.5, "21/2"], ["10", "10"], ["10°", "10"], ["10º", "10"], ["10˚", "10"], ["10 deg", "10"], ["10 deg.", "10"], ["10 degrees", "10"], ["1 degree", "1"], ["10,5", "21/2"], ["none", "0"], ["no", "0"], [180, "180"],
+    [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"],
+    [181, "refused"], ["200 deg", "refused"], [-5, "refused"], ["slight", "refused"], ["yes", "refused"], ["10?", "refused"], ["5 to 10", "refused"], [true, "refused"], [{ serial: 46089 }, "refused"], ["#N/A", "refused"],
+  ];
+  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readDegrees(cell))).toBe(read); });
+});
+
+const look = (cell: CellValue, column: "fault" | "sound"): string => {
+  const read = readSeen(cell, column);
+  return read.kind === "value" ? read.value : read.kind;
+};
+
+describe("an observation", () => {
+  // cell, read in a column of faults (Cracks), read in a column that asks whether all is well (Stitching sound)
+  const ladder: [cell: CellValue, fault: string, sound: string][] = [
+    ["none", "sound", "fault"],
+    ["None", "sound", "fault"],
+    ["no", "sound", "fault"],
+    ["N", "sound", "fault"],
+    ["nil", "sound", "refused"],
+    ["none found", "sound", "refused"],
+    ["none seen", "sound", "refused"],
+    ["no cracks", "sound", "refused"],
+    ["no damage", "sound", "refused"],
+    ["not found", "sound", "refused"],
+    ["found", "fault", "refused"],
+    ["yes", "fault", "sound"],
+    ["Y", "fault", "sound"],
+    ["ok", "sound", "sound"],
+    ["OK.", "sound", "sound"],
+    ["good", "sound", "sound"],
+    ["pass", "sound", "sound"],
+    ["Satisfactory", "sound", "sound"],
+    ["fail", "fault", "fault"],
+    ["bad", "fault", "fault"],
+    ["damaged", "fault", "fault"],
+    ["not ok", "fault", "fault"],
+    ["hairline", "fault", "refused"],
+    ["slight", "fault", "refused"],
+    ["cracked", "fault", "fault"],
+    ["missing", "refused", "fault"],
+    ["illegible", "refused", "fault"],
+    ["legible", "refused", "sound"],
+    ["fitted", "refused", "sound"],
+    ["works", "refused", "sound"],
+    ["loose", "refused", "fault"],
+    ["seized", "refused", "fault"],
+    ["not seated", "refused", "fault"],
+    ["fully seated", "refused", "sound"],
+    [true, "fault", "sound"],
+    [false, "sound", "fault"],
+    [1, "refused", "refused"],
+    [0, "missing", "missing"],
+    [null, "missing", "missing"],
+    [undefined, "missing", "missing"],
+    ["", "missing", "missing"],
+    ["\u00a0", "missing", "missing"],
+    ["n/a", "missing", "missing"],
+    ["N/A", "missing", "missing"],
+    ["na", "missing", "missing"],
+    ["-", "missing", "missing"],
+    ["not checked", "missing", "missing"],
+    ["not inspected", "missing", "missing"],
+    ["tbd", "missing", "missing"],
+    ["?", "refused", "refused"],
+    ["ok?", "refused", "refused"],
+    ["none?", "refused", "refused"],
+    ["maybe", "refused", "refused"],
+    ["x", "refused", "refused"],
+    ["✓", "refused", "refused"],
+    ["✔", "refused", "refused"],
+    ["#REF!", "refused", "refused"],
+    [{ serial: 46089 }, "refused", "refused"],
+  ];
+  for (const [cell, fault, sound] of ladder)
+    it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${fault} among the faults, ${sound} where yes is well`, () => {
+      expect(look(cell, "fault")).toBe(fault);
+      expect(look(cell, "sound")).toBe(sound);
+    });
+
+  describe("a good word that something takes back is not good", () => {
+    for (const text of [
+      "ok but hairline at eye", "ok, hairline at eye", "OK; twisted", "good - elongated", "none, slight gouge", "none; hairline at saddle", "ok, pitted at crown", "ok (kinked)", "OK, stretched a little",
+      "clean, torn at the end", "ok, replace soon", "ok until next month", "ok, recheck", "good, illegible in part", "no: see photo", "none, 2 found",
+    ])
+      it(`"${text}"`, () => { expect(look(text, "fault")).not.toBe("sound"); });
+    for (const text of ["yes, illegible in part", "yes but loose", "ok, faded", "yes, bent", "legible, half of it", "works, sticks at times", "present - does not close", "fitted, sprung", "yes, replace soon"])
+      it(`"${text}"`, () => { expect(look(text, "sound")).not.toBe("sound"); });
+  });
+
+  it("a good word with a harmless remark stays good", () => {
+    for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"]) expect(look(text, "fault"), text).toBe("sound");
+    for (const text of ["yes, legible", "yes (new)", "ok, checked", "fitted; works"]) expect(look(text, "sound"), text).toBe("sound");
+  });
+});
+
+describe("text of a cell", () => {
+  const cases: [cell: CellValue, text: string][] = [
+    ["  Tern  Point\u00a0Yard ", "Tern Point Yard"], [12, "12"], [0, ""], [null, ""], [undefined, ""], [true, "TRUE"], [{ serial: 46089 }, "2026-03-08"], ["Ｈ－１２", "H-12"],
+  ];
+  for (const [cell, text] of cases) it(`${JSON.stringify(cell)} is "${text}"`, () => { expect(readText(cell)).toBe(text); });
+});
+
+const date = (cell: CellValue): string => {
+  const read = readDate(cell);
+  return read.kind === "value" ? `${read.text} ${String(read.value)}` : read.kind;
+};
+
+describe("a date", () => {
+  const ladder: [cell: CellValue, read: string][] = [
+    [46089, "2026-03-08 46089"],
+    [46089.75, "2026-03-08 46089"],
+    [{ serial: 46089.5 }, "2026-03-08 46089"],
+    ["2026-03-08", "2026-03-08 46089"],
+    ["2026-03-08T10:30", "2026-03-08 46089"],
+    ["2026/3/8", "2026-03-08 46089"],
+    ["8 Mar 2026", "2026-03-08 46089"],
+    ["8-Mar-26", "2026-03-08 46089"],
+    ["8th March 2026", "2026-03-08 46089"],
+    ["March 8, 2026", "2026-03-08 46089"],
+    // 31 March 2026 is 23 days later.
+    ["31/03/2026", "2026-03-31 46112"],
+    ["03/31/2026", "2026-03-31 46112"],
+    ["31.3.26", "2026-03-31 46112"],
+    // Day and month are the same: 3 March 2026 is 5 days before the 8th.
+    ["3/3/2026", "2026-03-03 46084"],
+    ["3/8/2026", "refused"],
+    ["08-03-26", "refused"],
+    ["2026-02-30", "refused"],
+    ["31/04/2026", "refused"],
+    ["2025-02-29", "refused"],
+    ["soon", "refused"],
+    ["March 2026", "refused"],
+    [2026, "refused"],
+    ["2026", "refused"],
+    [0, "missing"],
+    [null, "missing"],
+    [undefined, "missing"],
+    ["", "missing"],
+    ["n/a", "missing"],
+    ["-", "missing"],
+    [true, "refused"],
+    [-5, "refused"],
+    [3000000, "refused"],
+    [Number.NaN, "refused"],
+    [Number.POSITIVE_INFINITY, "refused"],
+    ["#REF!", "refused"],
+  ];
+  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(date(cell)).toBe(read); });
+  it("two readings of one date are refused with how to write it", () => {
+    expect(why(readDate("3/8/2026"))).toContain("2026-03-31");
+  });
+});

@@ -1,0 +1,113 @@
+import { describe, expect, it } from "vitest";
+import { CHAIN_NEW_TABLE } from "../../fixtures/chain-new";
+import { CHAIN_OLD_TABLE } from "../../fixtures/chain-old";
+import { good, judged, kindTests, onSight, PRACTICE } from "../helpers";
+
+const TABLE_12 = "WAC 296-155-55800 Table 12";
+const OLD = "29 CFR 1910.184(e)(8) Table N-184-1";
+const NEW = "ASME B30.9 Table 9-1.9.5-1";
+
+kindTests(
+  "chain sling",
+  [
+    // 3/8 in: old table 19/64 in (0.296875 in), allowance 5/64 in; 0.35 in uses 0.025 in, a third of it.
+    { criterion: "chain-sling.link-thickness.law", source: OLD, inside: [{ sectionNow: 0.35 }, "KEEP"], edge: [{ sectionNow: "19/64" }, "WATCH"], past: [{ sectionNow: 0.2968 }, "REMOVE"] },
+    // Newer table 0.342 in, allowance 0.033 in; 0.36 in uses 0.015 in, less than half of it.
+    { criterion: "chain-sling.link-thickness.standard", source: NEW, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.342 }, "WATCH"], past: [{ sectionNow: 0.3419 }, "REMOVE"] },
+    // 10 % of 0.375 in is 0.0375 in: out below 0.3375 in.
+    { criterion: "chain-sling.link-thickness.practice", source: PRACTICE, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.3375 }, "WATCH"], past: [{ sectionNow: 0.3374 }, "REMOVE"] },
+    // Hook on the sling: 5 % of 1.5 in is 0.075 in.
+    { criterion: "chain-sling.hook-throat-opening.standard", source: TABLE_12, inside: [{ throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
+    { criterion: "chain-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },
+    { criterion: "chain-sling.hook-twist.standard", source: TABLE_12, inside: [{ twist: "none" }, "KEEP"], edge: [{ twist: 0 }, "KEEP"], past: [{ twist: 1 }, "REMOVE"] },
+    { criterion: "chain-sling.hook-twist.practice", source: PRACTICE, inside: [{ twist: 5 }, "KEEP"], edge: [{ twist: 10 }, "WATCH"], past: [{ twist: 10.5 }, "REMOVE"] },
+  ],
+  [
+    ...onSight("chain-sling", "stretched or bent links", "deformed", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12, practice: PRACTICE }),
+    ...onSight("chain-sling", "cracks", "cracks", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12, practice: PRACTICE }),
+    ...onSight("chain-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: TABLE_12 }),
+    ...onSight("chain-sling", "hook latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
+    ...onSight("chain-sling", "end fittings", "endFittings", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12 }),
+    ...onSight("chain-sling", "heat damage", "heat", { standard: TABLE_12 }),
+    ...onSight("chain-sling", "corrosion", "corrosion", { standard: TABLE_12 }),
+    ...onSight("chain-sling", "field weld or change", "fieldChange", { law: "29 CFR 1910.184(e)(2): makeshift links, bolts, rods", practice: PRACTICE }),
+  ],
+);
+
+const chain = good("chain sling");
+const decimal = (nominal: string): number => nominal.split("-").reduce((sum, part) => sum + (part.includes("/") ? Number(part.split("/")[0]) / Number(part.split("/")[1]) : Number(part)), 0);
+
+describe("the old chain table", () => {
+  for (const { nominal, least, decimal: figure, status } of CHAIN_OLD_TABLE) {
+    if (status === "read") {
+      it(`${nominal} in: ${least} in passes, a ten-thousandth less is REMOVE (${OLD})`, () => {
+        expect(judged({ ...chain, size: nominal, sectionNow: least }, "law").decision).toBe("WATCH");
+        expect(judged({ ...chain, size: nominal, sectionNow: figure }, "law").decision).toBe("WATCH");
+        expect(judged({ ...chain, size: nominal, sectionNow: figure - 0.0001 }, "law").decision).toBe("REMOVE");
+      });
+    } else {
+      it(`${nominal} in: its row was not read and decides nothing (${OLD})`, () => {
+        const verdict = judged({ ...chain, size: nominal, sectionNow: decimal(nominal) }, "law");
+        expect(verdict.decision).toBe("NO VERDICT");
+        expect(verdict.reason).toContain("unconfirmed");
+      });
+    }
+  }
+  for (const size of ["5/16", "7/32", "9/32", "10 mm"])
+    it(`has no entry for ${size}: NO VERDICT, never the neighbour's row (${OLD})`, () => {
+      const verdict = judged({ ...chain, size, sectionNow: size === "10 mm" ? "10 mm" : size }, "law");
+      expect(verdict.decision).toBe("NO VERDICT");
+      expect(verdict.reason).toContain("is not in the old chain table");
+    });
+});
+
+describe("the newer chain table", () => {
+  for (const { nominal, mm, least, status } of CHAIN_NEW_TABLE) {
+    if (status === "restated") {
+      it(`${nominal} in and ${mm} mm: ${String(least)} in passes, a ten-thousandth less is REMOVE (${NEW})`, () => {
+        for (const size of [nominal, `${mm} mm`, `${nominal} in`]) {
+          expect(judged({ ...chain, size, sectionNow: least }, "standard").decision, size).toBe("WATCH");
+          expect(judged({ ...chain, size, sectionNow: Number((least - 0.0001).toFixed(4)) }, "standard").decision, size).toBe("REMOVE");
+        }
+      });
+    } else {
+      it(`${nominal} in: its row was not read, the 10 % of practice decides and the reason says so`, () => {
+        const alone = judged({ ...chain, size: nominal, sectionNow: decimal(nominal) }, "standard");
+        expect(alone.decision).toBe("NO VERDICT");
+        const worn = judged({ ...chain, size: nominal, sectionNow: decimal(nominal) * 0.89 });
+        expect(worn.decision).toBe("REMOVE");
+        expect(judged({ ...chain, size: nominal, sectionNow: decimal(nominal) }).reason).toContain("unconfirmed and was passed over");
+      });
+    }
+  }
+  it("a 1/2 in link of 0.420 in passes the old table and fails the newer one (conflict C1)", () => {
+    expect(judged({ ...chain, size: "1/2", sectionNow: 0.42 }, "law").decision).not.toBe("REMOVE");
+    expect(judged({ ...chain, size: "1/2", sectionNow: 0.42 }, "standard").decision).toBe("REMOVE");
+  });
+  it("several rule sets together: the strictest decides and the reason names it", () => {
+    const verdict = judged({ ...chain, size: "1/2", sectionNow: 0.445 }, "law,standard,practice");
+    // 10 % of 1/2 in leaves 0.45 in; the newer table 0.443 in; the old one 0.390625 in.
+    expect(verdict.decision).toBe("REMOVE");
+    expect(verdict.reason).toContain("[practice:");
+    expect(verdict.reason).toContain("0.45 in");
+  });
+});
+
+describe("size of a chain as the trade writes it", () => {
+  for (const size of ["3/8", "3/8\"", "3/8 in", "⅜", "0.375", 0.375, "3/8 G80", "3/8 grade 100", "Gr. 80 3/8"])
+    it(`${String(size)} is 3/8 in`, () => { expect(judged({ ...chain, size, sectionNow: 0.36 }).decision).toBe("KEEP"); });
+  it("a bare fraction is inches in a millimetre row: 3/8 with a link of 9 mm", () => {
+    expect(judged({ ...chain, unit: "mm", size: "3/8", sectionNow: 9.3 }).decision).toBe("KEEP");
+  });
+  it("a size that the spreadsheet turned into a date is named as one", () => {
+    const verdict = judged({ ...chain, size: { serial: 46089 } });
+    expect(verdict.decision).toBe("NO VERDICT");
+    expect(verdict.reason).toContain("this cell is a date");
+  });
+  it("a link that is far thicker than its size is NO VERDICT", () => {
+    expect(judged({ ...chain, sectionNow: 0.5 }).decision).toBe("NO VERDICT");
+  });
+  it("a nick in a chain has no rule: EXAMINE", () => {
+    expect(judged({ ...chain, nickDepth: 0.01 }).decision).toBe("EXAMINE");
+  });
+});

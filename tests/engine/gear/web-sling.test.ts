@@ -1,0 +1,25 @@
+import { describe, expect, it } from "vitest";
+import { good, judged, kindTests, onSight, PRACTICE } from "../helpers";
+
+const TABLE_25 = "WAC 296-155-55820 Table 25";
+const I9 = "29 CFR 1910.184(i)(9)";
+
+kindTests("web sling", [], [
+  ...onSight("web-sling", "cuts or tears", "cuts", { law: I9, standard: TABLE_25, practice: PRACTICE }),
+  ...onSight("web-sling", "stitching", "stitching", { law: I9, standard: TABLE_25 }),
+  ...onSight("web-sling", "heat damage", "heat", { law: I9, standard: TABLE_25 }),
+  ...onSight("web-sling", "chemical damage", "chemical", { law: I9, standard: TABLE_25 }),
+  ...onSight("web-sling", "fittings", "endFittings", { law: I9, standard: "ASME B30.9 9-5.9.4, on pages that restate it" }),
+  ...onSight("web-sling", "identification tag", "tag", { standard: TABLE_25 }),
+  ...onSight("web-sling", "field change", "fieldChange", { practice: PRACTICE }),
+]);
+
+describe("a web sling", () => {
+  it("any cut takes it out: no US text gives a percentage (WAC 296-155-55820 Table 25)", () => {
+    for (const cuts of ["found", "small cut", "slight", "cut 5 mm at the edge", "snags"])
+      expect(judged({ ...good("web sling"), cuts }).decision, cuts).toMatch(/^(REMOVE|NO VERDICT)$/);
+  });
+  it("without fittings keeps with the words that say so", () => {
+    expect(judged({ ...good("web sling"), endFittings: "none required" }).decision).toBe("KEEP");
+  });
+});

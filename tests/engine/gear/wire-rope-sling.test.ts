@@ -1,0 +1,87 @@
+import { describe, expect, it } from "vitest";
+import { BROKEN_WIRES } from "../../fixtures/broken-wires";
+import { good, judged, kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
+
+const F5 = "29 CFR 1910.184(f)(5); WAC 296-24-29425(5)";
+
+/** Cases of every published count: 3 below, one below or on it, on it or one above. */
+const counts = BROKEN_WIRES.flatMap((row): readonly LimitCase[] =>
+  row.basis.flatMap((basis) => {
+    const prefix = (check: string): string => `wire-rope-sling.${check}.${row.construction.replaceAll(" ", "-")}.${basis}`;
+    const of = (check: string, cell: "brokenLay" | "brokenStrand", figure: number): LimitCase => ({
+      criterion: prefix(check),
+      source: row.source,
+      // Nothing broken is inside every count.
+      inside: [{ construction: row.construction, [cell]: 0 }, "KEEP"],
+      // "from" fails on the count itself, "above" passes it with the whole allowance used.
+      edge: [{ construction: row.construction, [cell]: figure }, row.word === "from" ? "REMOVE" : "WATCH"],
+      past: [{ construction: row.construction, [cell]: figure + 1 }, "REMOVE"],
+    });
+    return [of("broken-wires-in-a-lay", "brokenLay", row.perLay), ...(row.oneStrand === null ? [] : [of("broken-wires-in-one-strand", "brokenStrand", row.oneStrand)])];
+  }),
+);
+
+kindTests(
+  "wire rope sling",
+  [
+    ...counts,
+    // 5 % of 1.5 in is 0.075 in.
+    { criterion: "wire-rope-sling.hook-throat-opening.standard", source: "EM 385-1-1 15.E.07", inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
+    { criterion: "wire-rope-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },
+  ],
+  [
+    ...onSight("wire-rope-sling", "kinks or crushing", "kinks", { law: F5, standard: F5 }),
+    ...onSight("wire-rope-sling", "end fittings", "endFittings", { law: F5, standard: F5 }),
+    ...onSight("wire-rope-sling", "heat damage", "heat", { law: F5, standard: F5 }),
+    ...onSight("wire-rope-sling", "corrosion", "corrosion", { law: F5, standard: F5 }),
+    ...onSight("wire-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: "ASME B30.9" }),
+    ...onSight("wire-rope-sling", "cracks", "cracks", { law: F5, standard: F5, practice: PRACTICE }),
+    ...onSight("wire-rope-sling", "deformation", "deformed", { law: F5, standard: F5 }),
+    ...onSight("wire-rope-sling", "hook latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
+  ],
+);
+
+const sling = good("wire rope sling");
+
+describe("broken wires, one below and on the published count", () => {
+  for (const row of BROKEN_WIRES)
+    for (const basis of row.basis) {
+      const limit = row.word === "from" ? row.perLay : row.perLay + 1;
+      it(`${row.construction} under ${basis}: ${String(limit - 1)} in a lay stays, ${String(limit)} is REMOVE (${row.source})`, () => {
+        expect(judged({ ...sling, construction: row.construction, brokenLay: limit - 1 }, basis).decision).toMatch(/^(KEEP|WATCH)$/);
+        expect(judged({ ...sling, construction: row.construction, brokenLay: limit }, basis).decision).toBe("REMOVE");
+      });
+      if (row.oneStrand === null) continue;
+      const strand = row.word === "from" ? row.oneStrand : row.oneStrand + 1;
+      it(`${row.construction} under ${basis}: ${String(strand - 1)} in one strand stays, ${String(strand)} is REMOVE (${row.source})`, () => {
+        expect(judged({ ...sling, construction: row.construction, brokenStrand: strand - 1 }, basis).decision).toMatch(/^(KEEP|WATCH)$/);
+        expect(judged({ ...sling, construction: row.construction, brokenStrand: strand }, basis).decision).toBe("REMOVE");
+      });
+    }
+});
+
+describe("the construction of a wire rope sling", () => {
+  it("cable laid and braided slings need no count of one strand", () => {
+    for (const construction of ["cable laid", "braided under 8", "braided 8 or more", "Braided 8 parts", "BRAIDED-UNDER-8"])
+      expect(judged({ ...sling, construction, brokenStrand: null }).decision, construction).toBe("KEEP");
+  });
+  it("that is not recorded counts as strand laid, and the reason says so", () => {
+    const verdict = judged({ ...sling, construction: "" });
+    expect(verdict.decision).toBe("KEEP");
+    expect(verdict.reason).toContain("judged as strand laid");
+    expect(judged({ ...sling, construction: "", brokenLay: 10 }).decision).toBe("REMOVE");
+  });
+  it("that is not known is NO VERDICT and names what to type", () => {
+    const verdict = judged({ ...sling, construction: "spiral" });
+    expect(verdict.decision).toBe("NO VERDICT");
+    expect(verdict.reason).toContain("strand laid");
+  });
+  it("under practice alone broken wires have no limit: NO VERDICT, but none at all is none", () => {
+    expect(judged({ ...sling, brokenLay: 3 }, "practice").decision).toBe("NO VERDICT");
+  });
+  it("a count that is no whole number is refused", () => {
+    expect(judged({ ...sling, brokenLay: 2.5 }).decision).toBe("NO VERDICT");
+    expect(judged({ ...sling, brokenLay: "3 or 4" }).decision).toBe("NO VERDICT");
+    expect(judged({ ...sling, brokenLay: -1 }).decision).toBe("NO VERDICT");
+  });
+});

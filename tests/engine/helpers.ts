@@ -1,0 +1,194 @@
+/** One item from its cells, and tables of cases that must cover every criterion of a gear kind. */
+import { describe, expect, it } from "vitest";
+import { DEFAULT_BASIS, readBasis, type BasisId } from "../../src/engine/bases";
+import { FIELD_IDS, field, type FieldId } from "../../src/engine/fields";
+import { GEAR } from "../../src/engine/gear/index";
+import type { GearKind } from "../../src/engine/gear/kind";
+import { judgeItem } from "../../src/engine/item";
+import type { CellValue, Finding, ItemVerdict } from "../../src/engine/model";
+import { cellsOf } from "../../src/engine/sheet";
+import { outOfUse, type Decision } from "../../src/engine/verdict";
+import { REQUIRED_READINGS } from "../fixtures/required-readings";
+
+export type CellRecord = Partial<Record<FieldId, CellValue>>;
+
+export function kindNamed(id: string): GearKind {
+  const kind = GEAR.find((k) => k.id === id);
+  if (!kind) throw new Error(`No gear kind "${id}"`);
+  return kind;
+}
+
+export function bases(basis: string): readonly BasisId[] {
+  const choice = readBasis(basis);
+  if (!choice.ok) throw new Error(choice.why);
+  return choice.ids;
+}
+
+/** Judges one item by its cells, headings as in the register. `part` is what the section columns stand for. */
+export function judged(cells: CellRecord, basis: string = DEFAULT_BASIS.join(","), part?: string): ItemVerdict {
+  const values = new Map(Object.entries(cells) as [FieldId, CellValue][]);
+  return judgeItem(values.get("gear"), cellsOf(values, { units: new Map(), names: new Map() }, part), bases(basis));
+}
+
+export function fieldOfHeading(heading: string): FieldId {
+  const id = FIELD_IDS.find((f) => field(f).heading === heading);
+  if (!id) throw new Error(`No field has the heading "${heading}"`);
+  return id;
+}
+
+/** Items on which nothing is worn and nothing is wrong, one for each gear kind. */
+export const GOOD: Readonly<Record<string, CellRecord>> = {
+  hook: { gear: "hook", unit: "in", throatNew: 2, throatNow: 2, sectionNew: 1.5, sectionNow: 1.5, twist: 0, cracks: "none", latch: "yes", tag: "yes" },
+  shackle: { gear: "shackle", unit: "mm", sectionNew: 20, sectionNow: 20, pinNew: 22, pinNow: 22, pinSeated: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  link: { gear: "link", unit: "mm", sectionNew: 30, sectionNow: 30, cracks: "none", deformed: "none", tag: "yes" },
+  swivel: { gear: "swivel", unit: "in", turnsFreely: "yes", clearance: 0.05, sectionNew: 1, sectionNow: 1, cracks: "none", deformed: "none", tag: "yes" },
+  block: { gear: "block", unit: "mm", sectionNew: 12, sectionNow: 12, sheaveTrue: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "chain sling": { gear: "chain sling", unit: "in", size: "3/8", sectionNow: 0.375, deformed: "none", cracks: "none", tag: "yes" },
+  "wire rope sling": { gear: "wire rope sling", construction: "strand laid", brokenLay: 0, brokenStrand: 0, kinks: "none", endFittings: "yes", heat: "none", corrosion: "none", tag: "yes" },
+  "web sling": { gear: "web sling", cuts: "none", stitching: "yes", heat: "none", endFittings: "yes", tag: "yes" },
+  roundsling: { gear: "roundsling", cuts: "none", stitching: "yes", heat: "none", endFittings: "yes", tag: "yes" },
+};
+
+export function good(kind: string): CellRecord {
+  const cells = GOOD[kind];
+  if (!cells) throw new Error(`No good item for "${kind}"`);
+  return cells;
+}
+
+export type Expected = readonly [cells: CellRecord, decision: Decision];
+
+/** A criterion with a limit: readings inside it, exactly on it, just past it. */
+export interface LimitCase {
+  readonly criterion: string;
+  readonly source: string;
+  /** Part that the section columns stand for, where it is not the kind's usual one. */
+  readonly part?: string;
+  readonly inside: Expected;
+  readonly edge: Expected;
+  readonly past: Expected;
+}
+
+/** A criterion that an observation meets: in order, and at fault. */
+export interface SightCase {
+  readonly criterion: string;
+  readonly source: string;
+  readonly sound: CellRecord;
+  readonly fault: CellRecord;
+}
+
+/** Cases of one observation under several rule sets, each with its document. */
+export function onSight(prefix: string, check: string, cell: FieldId, sources: Readonly<Partial<Record<BasisId, string>>>): readonly SightCase[] {
+  const fault = field(cell).type === "fault";
+  return Object.entries(sources).map(([basis, source]) => ({
+    criterion: `${prefix}.${check.replaceAll(" ", "-")}.${basis}`,
+    source,
+    sound: { [cell]: fault ? "none" : "yes" },
+    fault: { [cell]: fault ? "found" : "no" },
+  }));
+}
+
+export const PRACTICE = "common practice, no source";
+
+const basisOf = (criterion: string, kind: GearKind): string => {
+  const record = kind.criteria.find((c) => c.id === criterion);
+  if (!record) throw new Error(`${kind.id} has no criterion "${criterion}"; its criteria are ${kind.criteria.map((c) => c.id).join(", ")}`);
+  return record.basis;
+};
+
+function byCriterion(verdict: ItemVerdict, criterion: string): Finding {
+  const finding = verdict.findings.find((f) => f.criterion === criterion);
+  if (!finding) throw new Error(`No finding by ${criterion}; there are ${verdict.findings.map((f) => `${f.check}: ${String(f.criterion)} ${f.decision}`).join("; ")}`);
+  return finding;
+}
+
+/** Every criterion of a kind must have its cases; what is missing is told by name. */
+export function coversEveryCriterion(kind: GearKind, usedIds: readonly string[]): void {
+  const missing = kind.criteria.map((c) => c.id).filter((id) => !usedIds.includes(id));
+  const twice = usedIds.filter((id, index) => usedIds.indexOf(id) !== index);
+  const unknown = usedIds.filter((id) => !kind.criteria.some((c) => c.id === id));
+  expect({ missing, twice, unknown }, `criteria of ${kind.id} and their cases`).toEqual({ missing: [], twice: [], unknown: [] });
+}
+
+/** Runs the tables of one gear kind, and what holds for every kind. */
+export function kindTests(id: string, limits: readonly LimitCase[], sights: readonly SightCase[]): void {
+  const kind = kindNamed(id);
+  const item = good(id);
+
+  if (limits.length > 0) describe(`${id}: limits`, () => {
+    for (const { criterion, source, part, ...cases } of limits) {
+      for (const side of ["inside", "edge", "past"] as const) {
+        const [cells, decision] = cases[side];
+        it(`${criterion}, ${side}: ${decision} (${source})`, () => {
+          const verdict = judged({ ...item, ...cells }, basisOf(criterion, kind), part);
+          const finding = byCriterion(verdict, criterion);
+          expect(finding.decision, finding.sentence).toBe(decision);
+          expect(finding.measured).not.toBeNull();
+          if (outOfUse(decision)) expect(outOfUse(verdict.decision)).toBe(true);
+          if (decision === "REMOVE") expect(verdict.decision).toBe("REMOVE");
+        });
+      }
+    }
+  });
+
+  describe(`${id}: what is seen`, () => {
+    for (const { criterion, source, sound, fault } of sights) {
+      const check = kind.criteria.find((c) => c.id === criterion)?.check;
+      it(`${criterion}, sound: stays in service (${source})`, () => {
+        const { findings } = judged({ ...item, ...sound }, basisOf(criterion, kind));
+        const seen = findings.filter((f) => f.check === check);
+        expect(seen.map((f) => f.decision)).toEqual(["KEEP"]);
+      });
+      it(`${criterion}, fault: REMOVE (${source})`, () => {
+        const verdict = judged({ ...item, ...fault }, basisOf(criterion, kind));
+        expect(byCriterion(verdict, criterion).decision).toBe("REMOVE");
+        expect(verdict.decision).toBe("REMOVE");
+        expect(verdict.reason).toContain("takes the item out of service");
+      });
+    }
+  });
+
+  describe(`${id}: the whole item`, () => {
+    it("every criterion has cases inside, on and past its limit, or sound and at fault", () => {
+      coversEveryCriterion(kind, [...limits, ...sights].map((c) => c.criterion));
+      const seen = new Set(kind.criteria.filter((c) => c.limit.word === "any").map((c) => c.id));
+      expect(limits.map((c) => c.criterion).filter((c) => seen.has(c)), "observations among the limits").toEqual([]);
+      expect(sights.map((c) => c.criterion).filter((c) => !seen.has(c)), "limits among the observations").toEqual([]);
+    });
+
+    it("a complete good item is KEEP, by the default rule sets", () => {
+      const verdict = judged(item);
+      expect(verdict.decision, verdict.reason).toBe("KEEP");
+      expect(verdict.missing).toEqual([]);
+      expect(verdict.reason).toMatch(/^Every required reading is inside its limit\./);
+    });
+
+    const required = REQUIRED_READINGS[id] ?? [];
+    it("lists the readings that it needs", () => {
+      expect(required.length).toBeGreaterThan(3);
+    });
+
+    for (const heading of required) {
+      for (const [name, blank] of [["null", null], ["empty text", ""], ["undefined", undefined], ["a space", " "], ["n/a", "n/a"]] as const) {
+        it(`without "${heading}" (${name}) it is NO VERDICT, and the reason names the heading`, () => {
+          const verdict = judged({ ...item, [fieldOfHeading(heading)]: blank });
+          expect(verdict.decision).toBe("NO VERDICT");
+          expect(verdict.reason).toContain(`"${heading}"`);
+          expect(verdict.missing.some((m) => m.includes(`(${heading})`)), verdict.missing.join("; ")).toBe(true);
+        });
+      }
+    }
+
+    it("REMOVE stands when every other reading is missing", () => {
+      const crack: CellRecord = kind.checks.some((c) => c.name === "cracks" && c.required) ? { cracks: "found" } : { endFittings: "no" };
+      const verdict = judged({ gear: id, ...crack });
+      expect(verdict.decision).toBe("REMOVE");
+      expect(verdict.missing.length).toBe(required.length - 1);
+    });
+
+    it("an empty row of this kind is NO VERDICT and names everything that is needed", () => {
+      const verdict = judged({ gear: id });
+      expect(verdict.decision).toBe("NO VERDICT");
+      for (const heading of required) expect(verdict.missing.some((m) => m.includes(`(${heading})`)), heading).toBe(true);
+    });
+  });
+}

@@ -1,0 +1,79 @@
+import { Temporal } from "temporal-polyfill";
+import { describe, expect, it } from "vitest";
+import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { readDateText, showDate } from "../../src/engine/dates";
+import { dueOf, reportOn } from "../../src/engine/report";
+import { dueState, INTERVALS, monthsOf, nextDue } from "../../src/engine/schedule";
+
+const serial = (text: string): number => {
+  const day = readDateText(text);
+  if (typeof day !== "number") throw new Error(day.why);
+  return day;
+};
+
+describe("months between inspections", () => {
+  const cases: [service: string, months: number][] = [
+    // WAC 296-155-55800 Table 12: normal one year, severe one quarter.
+    ["normal", 12], ["Normal", 12], ["normal service", 12], ["NORMAL DUTY", 12], ["severe", 3],
+    // DOE-STD-1090-96 s.14.2.5.3: heavy semi-annual. 34 Pa. Code § 25.43(a): idle gear, a month.
+    ["heavy", 6], ["idle", 1],
+    ["monthly", 1], ["quarterly", 3], ["half yearly", 6], ["half-yearly", 6], ["semi-annual", 6], ["yearly", 12], ["annual", 12], ["annually", 12],
+    ["6 monthly", 6], ["6-monthly", 6], ["6 months", 6], ["every 6 months", 6], ["3 mo", 3], ["12 months", 12], ["1 month", 1], ["special 6 monthly", 6], ["special, 2 months", 2],
+  ];
+  for (const [service, months] of cases) it(`"${service}" is ${String(months)}`, () => { expect(monthsOf(service)).toBe(months); });
+  for (const service of ["", "special", "13 months", "24 months", "0 months", "weekly", "often", "6", "normal?"]) it(`"${service}" names none, and says why`, () => { expect(monthsOf(service)).toMatchObject({ why: expect.stringMatching(/\w/) }); });
+  it("no interval is longer than a year (ASME B30.26: never more than one year)", () => {
+    for (const { months } of INTERVALS) expect(months).toBeLessThanOrEqual(12);
+  });
+});
+
+describe("the next inspection", () => {
+  const cases: [last: string, months: number, next: string][] = [
+    ["2026-01-31", 1, "2026-02-28"],
+    ["2024-01-31", 1, "2024-02-29"],
+    ["2024-02-29", 12, "2025-02-28"],
+    ["2026-03-31", 3, "2026-06-30"],
+    ["2026-08-31", 6, "2027-02-28"],
+    ["2026-11-30", 3, "2027-02-28"],
+    ["2026-12-31", 12, "2027-12-31"],
+    ["2026-02-28", 12, "2027-02-28"],
+    ["2026-05-15", 12, "2027-05-15"],
+  ];
+  for (const [last, months, next] of cases)
+    it(`${last} and ${String(months)} months is ${next}, as an independent calendar says`, () => {
+      expect(Temporal.PlainDate.from(last).add({ months }).toString()).toBe(next);
+      expect(showDate(nextDue(serial(last), months))).toBe(next);
+    });
+});
+
+describe("the state of a due date", () => {
+  const today = serial("2026-06-01");
+  const cases: [due: number | null, lead: number | undefined, state: string][] = [
+    [today - 1, undefined, "OVERDUE"],
+    [today, undefined, "DUE SOON"],
+    [today + 30, undefined, "DUE SOON"],
+    [today + 31, undefined, "CURRENT"],
+    [today, 0, "DUE SOON"],
+    [today + 1, 0, "CURRENT"],
+    [today + 60, 60, "DUE SOON"],
+    [today + 61, 60, "CURRENT"],
+    [null, undefined, "NO DATE"],
+  ];
+  for (const [due, lead, state] of cases) it(`${due === null ? "no date" : `${String(due - today)} days ahead`}, lead ${String(lead ?? "30 (default)")}: ${state}`, () => { expect(lead === undefined ? dueState(due, today) : dueState(due, today, lead)).toBe(state); });
+});
+
+describe("the due date of a row", () => {
+  it("a service that is not recorded counts as normal, and says so", () => {
+    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]))).toEqual({ day: serial("2027-01-31"), note: "service not recorded, counted as normal" });
+  });
+  it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {
+    expect(dueOf(new Map([["service", "normal"]]))).toEqual({ day: null, note: "no date of the last inspection" });
+    expect(dueOf(new Map<"inspected" | "service", string>([["inspected", "3/4/2026"], ["service", "normal"]]))).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
+    expect(dueOf(new Map<"inspected" | "service", string | number>([["inspected", 46000], ["service", "sometimes"]]))).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
+  });
+  it("a report counts the states", () => {
+    const report = reportOn([["Id", "Gear", "Service", "Inspected"], ["L-1", "link", "normal", serial("2025-05-31")], ["L-2", "link", "severe", serial("2026-03-15")], ["L-3", "link", "normal", serial("2026-03-15")], ["L-4", "link", "special", serial("2026-03-15")], ["L-5", "what", "normal", serial("2026-03-15")]], { basis: DEFAULT_BASIS, asOf: serial("2026-06-01") });
+    expect(report?.items.map((i) => i.dueState)).toEqual(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE", "NO DATE"]);
+    expect(report?.due).toEqual({ OVERDUE: 1, "DUE SOON": 1, CURRENT: 1, "NO DATE": 2 });
+  });
+});

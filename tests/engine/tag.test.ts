@@ -1,0 +1,52 @@
+import { describe, expect, it } from "vitest";
+import { toSerial } from "../../src/engine/dates";
+import { good, judged, type CellRecord } from "./helpers";
+
+const link = good("link");
+const day = (year: number, month: number, date: number): number => toSerial({ year, month, day: date });
+const TAGGED = day(2026, 3, 10);
+
+function decision(cells: CellRecord): string {
+  return judged({ ...link, ...cells }).decision;
+}
+
+describe("a tagged-out item", () => {
+  it("stays out whatever the measurements say", () => {
+    for (const tagged of ["yes", "Yes", true, TAGGED, { serial: TAGGED }, "2026-03-10", "tagged", "x", "out of service", 1]) expect(decision({ tagged }), JSON.stringify(tagged)).toBe("REMOVE");
+  });
+  it("is not one when the cell is blank or says no", () => {
+    for (const tagged of [null, undefined, "", " ", "no", "No", "none", "-", "n/a", false, "in service"]) expect(decision({ tagged }), JSON.stringify(tagged)).toBe("KEEP");
+  });
+  it("stays out without a name, without a date, with neither", () => {
+    const on = day(2026, 4, 1);
+    for (const release of [{}, { releasedBy: "Yard rigger" }, { releasedOn: on }, { releasedBy: "", releasedOn: on }, { releasedBy: "Yard rigger", releasedOn: "" }, { releasedBy: "Yard rigger", releasedOn: "soon" }, { releasedBy: "?", releasedOn: on }, { releasedBy: "n/a", releasedOn: on }])
+      expect(decision({ tagged: TAGGED, ...release }), JSON.stringify(release)).toBe("REMOVE");
+  });
+  it("stays out when the name stands for nobody", () => {
+    for (const releasedBy of ["none", "None", "nobody", "no one", "not released", "tbd", "TBC", "pending", "unknown", "to be done"]) expect(decision({ tagged: TAGGED, releasedBy, releasedOn: day(2026, 4, 1) }), releasedBy).toBe("REMOVE");
+  });
+  it("stays out when the release is dated before the tag", () => {
+    expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED - 1 })).toBe("REMOVE");
+  });
+  it("stays out when the date of the tag cannot be read, since the release may be older", () => {
+    // 4/5/26 is 4 May or 5 April.
+    expect(decision({ tagged: "4/5/26", releasedBy: "Yard rigger", releasedOn: day(2026, 4, 20) })).toBe("REMOVE");
+  });
+  it("comes back by a release of a named person, dated on the day of the tag or later", () => {
+    for (const releasedOn of [TAGGED, TAGGED + 1, "2026-04-01", { serial: TAGGED + 30 }]) expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn }), JSON.stringify(releasedOn)).toBe("KEEP");
+    expect(decision({ tagged: "yes", releasedBy: "Yard rigger", releasedOn: TAGGED })).toBe("KEEP");
+  });
+  it("a released item is judged by its readings again", () => {
+    expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED + 1, cracks: "found" })).toBe("REMOVE");
+    expect(judged({ ...link, tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED + 1 }).reason).toContain("released by Yard rigger on 2026-03-11");
+  });
+  it("says what is missing, with the headings", () => {
+    const { reason } = judged({ ...link, tagged: TAGGED });
+    expect(reason).toContain("Tagged out on 2026-03-10");
+    expect(reason).toContain("Released by");
+    expect(reason).toContain("Released on");
+  });
+  it("of an unknown kind is out as well", () => {
+    expect(judged({ gear: "contraption", tagged: "yes" }).decision).toBe("REMOVE");
+  });
+});

@@ -1,0 +1,50 @@
+/** The rules for accessible pages, as far as they can be checked without drawing (colours are measured elsewhere). */
+import { render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import axe from "axe-core";
+import { describe, expect, it } from "vitest";
+import { WorkbookError } from "../../src/excel/port";
+import { Pane } from "../../src/taskpane/Pane";
+import "./still";
+import { FakeWorkbook, ITEMS, LOG_PLACE, report } from "./sample";
+
+async function faults(): Promise<string[]> {
+  // Left out: the empty focus stops that the component library itself places at the ends of a layer.
+  const results = await axe.run({ include: [["body"]], exclude: [["[data-tabster-dummy]"]] }, { rules: { "color-contrast": { enabled: false } } });
+  return results.violations.map((violation) => `${violation.id}: ${violation.nodes[0]?.html ?? ""}`);
+}
+
+const user = userEvent.setup();
+
+describe("the pane keeps the rules for accessible pages", () => {
+  it("at the start", async () => {
+    const book = new FakeWorkbook();
+    book.log = new WorkbookError("no log", "No sheet in this workbook holds a log.");
+    render(<Pane port={book} />);
+    await screen.findByRole("heading", { name: /Select your log/ });
+    expect(await faults()).toEqual([]);
+  });
+
+  it("with a log, messages and a result", async () => {
+    const book = new FakeWorkbook().withRegister({ disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
+    book.log = { place: LOG_PLACE, report: report(ITEMS, { missingChecks: ["No column for latch."], passedOver: [{ row: 3, why: "blank" }] }) };
+    render(<Pane port={book} />);
+    await user.click(await screen.findByRole("button", { name: "Rebuild register", description: /stays/ }));
+    await screen.findByRole("region", { name: "Register written" });
+    expect(await faults()).toEqual([]);
+  });
+
+  it.each(["Items", "Due", "Sources"])("in %s", async (place) => {
+    render(<Pane port={new FakeWorkbook().withRegister()} />);
+    await user.click(await screen.findByRole("tab", { name: new RegExp(`^${place}`) }));
+    expect(await faults()).toEqual([]);
+  });
+
+  it("on the item card", async () => {
+    render(<Pane port={new FakeWorkbook()} />);
+    await user.click(await screen.findByRole("tab", { name: /^Items/ }));
+    await user.click(screen.getByRole("option", { name: /TP-2/ }));
+    await screen.findByRole("article");
+    expect(await faults()).toEqual([]);
+  });
+});

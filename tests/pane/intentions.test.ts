@@ -1,0 +1,224 @@
+/** The pane's work with the workbook, without a page. */
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { WorkbookError, type ReadLog } from "../../src/excel/port";
+import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/reading";
+import { createPane, type PaneStore } from "../../src/taskpane/usePane";
+import { FakeWorkbook, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
+
+let book: FakeWorkbook;
+let pane: PaneStore;
+let now: Date;
+
+beforeEach(() => {
+  vi.useFakeTimers();
+  now = new Date(2026, 2, 1, 8);
+  book = new FakeWorkbook();
+  pane = createPane(book, () => now);
+});
+
+afterEach(async () => {
+  await pane.intentions.end();
+  vi.useRealTimers();
+});
+
+const changed = (sheet = "Hook log", remote = false): void => book.fire({ kind: "changed", remote, sheet });
+
+describe("starting", () => {
+  it("looks for the log with today's date and the default rules, and keeps where it found it", async () => {
+    await pane.intentions.start();
+    expect(book.reads).toEqual([{ from: "auto", basis: ["standard", "practice"], asOf: TODAY, choices: {} }]);
+    expect(pane.get()).toMatchObject({ log: { place: LOG_PLACE }, work: { kind: "idle" }, failure: null });
+    expect(book.savedStates.at(-1)).toEqual({ basis: ["standard", "practice"], choices: {}, place: LOG_PLACE });
+  });
+
+  it("reads the saved place again with the saved rules and headings", async () => {
+    book.saved = { basis: ["law"], choices: { paint: null }, place: LOG_PLACE };
+    await pane.intentions.start();
+    expect(book.reads).toEqual([{ from: LOG_PLACE, basis: ["law"], asOf: TODAY, choices: { paint: null } }]);
+  });
+
+  it("looks elsewhere when the saved place holds no log any more", async () => {
+    book.saved = { ...book.saved, place: LOG_PLACE };
+    const found: ReadLog = { place: { ...LOG_PLACE, address: "B2:K9" }, report: report() };
+    vi.spyOn(book, "read").mockRejectedValueOnce(new WorkbookError("no log", "Nothing there.")).mockResolvedValueOnce(found);
+    await pane.intentions.start();
+    expect(pane.get()).toMatchObject({ log: found, noLog: "", failure: null });
+  });
+
+  it("has a start state, not a failure, when no log is found; the register is read all the same", async () => {
+    book.withRegister().log = new WorkbookError("no log", "No sheet holds a log.");
+    await pane.intentions.start();
+    expect(pane.get()).toMatchObject({ log: null, noLog: "No sheet holds a log.", failure: null, register: { check: { functionsMissing: false } } });
+  });
+
+  it.each([
+    ["load", "start"],
+    ["watch", "watch"],
+    ["checkRegister", "find"],
+    ["save", "save"],
+  ] as const)("says so when %s fails, and can try again", async (where, retry) => {
+    book.failures[where] = new WorkbookError("host", "Excel did not answer; try again.");
+    await pane.intentions.start();
+    if (where !== "watch") expect(pane.get().failure).toEqual({ kind: "host", message: "Excel did not answer; try again.", retry });
+    delete book.failures[where];
+    await pane.intentions.retry(retry);
+    expect(pane.get()).toMatchObject({ failure: null, work: { kind: "idle" } });
+  });
+});
+
+describe("reading", () => {
+  it("drops the answer of an earlier reading when a later one is under way", async () => {
+    await pane.intentions.start();
+    let answer: (log: ReadLog) => void = () => undefined;
+    vi.spyOn(book, "read").mockReturnValueOnce(new Promise((resolve) => (answer = resolve)));
+    const slow = pane.intentions.setBasis(["law"]);
+    book.log = { place: LOG_PLACE, report: report(ITEMS.slice(0, 2)) };
+    await pane.intentions.setBasis(["strict"]);
+    answer({ place: LOG_PLACE, report: report([]) });
+    expect(await slow).toBe(false);
+    expect(pane.get()).toMatchObject({ basis: ["strict"], work: { kind: "idle" } });
+    expect(pane.get().log?.report.items).toHaveLength(2);
+  });
+
+  it("keeps the log that it had when the selection holds none", async () => {
+    await pane.intentions.start();
+    book.log = new WorkbookError("no log", "The selection holds no headings; select the heading row too.");
+    expect(await pane.intentions.useSelection()).toBe(false);
+    expect(pane.get()).toMatchObject({ log: { place: LOG_PLACE }, failure: { kind: "no log", retry: "selection" } });
+  });
+
+  it("moves on with the clock after midnight, but not past a day that the user chose", async () => {
+    await pane.intentions.start();
+    now = new Date(2026, 2, 2, 0, 5);
+    await pane.intentions.readAgain();
+    expect(book.reads.at(-1)?.asOf).toBe(TODAY + 1);
+    await pane.intentions.setAsOf(TODAY + 100, true);
+    now = new Date(2026, 2, 9);
+    await pane.intentions.readAgain();
+    expect(book.reads.at(-1)?.asOf).toBe(TODAY + 100);
+  });
+
+  it("sends the user's heading with the next reading and keeps it in the workbook", async () => {
+    await pane.intentions.start();
+    await pane.intentions.setHeading("Paint", "remarks");
+    expect(book.reads.at(-1)).toMatchObject({ from: LOG_PLACE, choices: { paint: "remarks" } });
+    expect(book.savedStates.at(-1)?.choices).toEqual({ paint: "remarks" });
+  });
+});
+
+describe("changes in the sheet", () => {
+  it("waits for the burst to end, then reads once, without showing work", async () => {
+    await pane.intentions.start();
+    for (let i = 0; i < 5; i += 1) {
+      changed();
+      await vi.advanceTimersByTimeAsync(SETTLE_MS - 1);
+    }
+    expect(book.reads).toHaveLength(1);
+    book.log = { place: LOG_PLACE, report: report(ITEMS.slice(1)) };
+    await vi.advanceTimersByTimeAsync(1);
+    expect(book.reads).toHaveLength(2);
+    expect(pane.get()).toMatchObject({ work: { kind: "idle" }, announcement: "The counts changed: 2 REMOVE, 1 NO VERDICT, 1 WATCH." });
+  });
+
+  it("does not mind other sheets", async () => {
+    await pane.intentions.start();
+    changed("Notes");
+    await vi.advanceTimersByTimeAsync(SETTLE_MS * 2);
+    expect(book.reads).toHaveLength(1);
+  });
+
+  it("asks before it reads what someone else changed", async () => {
+    await pane.intentions.start();
+    changed("Hook log", true);
+    await vi.advanceTimersByTimeAsync(SETTLE_MS * 2);
+    expect(book.reads).toHaveLength(1);
+    expect(pane.get().remote).toBe("Hook log");
+    await pane.intentions.readAgain();
+    expect(pane.get().remote).toBeNull();
+  });
+
+  it("waits while a cell is being edited, and reads when it is finished", async () => {
+    await pane.intentions.start();
+    const { log } = book;
+    book.log = new WorkbookError("editing", "Finish the cell first.");
+    changed();
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get()).toMatchObject({ waiting: true, failure: null });
+    book.log = log;
+    await vi.advanceTimersByTimeAsync(EDITING_MS);
+    expect(pane.get()).toMatchObject({ waiting: false, failure: null });
+    expect(book.reads).toHaveLength(3);
+  });
+
+  it("stops watching at the end", async () => {
+    await pane.intentions.start();
+    changed();
+    expect(book.watching).toBe(1);
+    await pane.intentions.end();
+    await vi.advanceTimersByTimeAsync(SETTLE_MS * 2);
+    expect(book.watching).toBe(0);
+    expect(book.reads).toHaveLength(1);
+  });
+});
+
+describe("building", () => {
+  it("writes nothing before it is asked, nor while something must be put right", async () => {
+    book.log = { place: LOG_PLACE, report: report(ITEMS, { problems: ["The id TP-1 stands on 2 rows."] }) };
+    const building = vi.spyOn(book, "building");
+    await pane.intentions.start();
+    expect(await pane.intentions.build()).toBe(false);
+    expect(building).not.toHaveBeenCalled();
+  });
+
+  it("can be stopped", async () => {
+    await pane.intentions.start();
+    book.building = (progress, signal) =>
+      new Promise((_, reject) => {
+        progress({ done: 1, of: 10, step: "Judging rows" });
+        signal.addEventListener("abort", () => reject(new WorkbookError("stopped", "Nothing was written.")));
+      });
+    const built = pane.intentions.build();
+    expect(pane.get().work).toMatchObject({ kind: "building", progress: { done: 1, of: 10 } });
+    pane.intentions.stop();
+    expect(pane.get().work).toMatchObject({ stopping: true });
+    expect(await built).toBe(false);
+    expect(pane.get()).toMatchObject({ work: { kind: "idle" }, failure: { kind: "stopped", retry: "build" }, result: null });
+  });
+
+  it("is what the ribbon asks for: find, write, show the result", async () => {
+    await pane.intentions.start();
+    book.withRegister();
+    pane.intentions.tell({ kind: "go", place: "due" });
+    expect(await pane.intentions.rebuild()).toBe(true);
+    expect(pane.get()).toMatchObject({ result: RESULT, place: "log", judged: "register", work: { kind: "idle" } });
+  });
+
+  it("tells the ribbon that it failed", async () => {
+    await pane.intentions.start();
+    book.building = () => Promise.reject(new WorkbookError("protected", "The sheet is protected; take the protection off."));
+    expect(await pane.intentions.rebuild()).toBe(false);
+    expect(pane.get().failure?.kind).toBe("protected");
+  });
+});
+
+describe("the register and the sheet", () => {
+  it("filters in the order of the decisions, and tries the same again after a failure", async () => {
+    book.withRegister();
+    await pane.intentions.start();
+    book.failures.filterRegister = new WorkbookError("protected", "The sheet is protected; take the protection off.");
+    await pane.intentions.filterRegister(["KEEP", "REMOVE"]);
+    expect(pane.get()).toMatchObject({ filtered: [], failure: { retry: "filter" } });
+    delete book.failures.filterRegister;
+    await pane.intentions.retry("filter");
+    expect(book.filters).toEqual([["REMOVE", "KEEP"]]);
+    expect(pane.get().filtered).toEqual(["REMOVE", "KEEP"]);
+  });
+
+  it("selects the row in the sheet that is judged, and opens the card even when that fails", async () => {
+    book.withRegister().failures.show = new TypeError("gone");
+    await pane.intentions.start();
+    await pane.intentions.open(2, "due");
+    expect(book.shown).toMatchObject([{ place: { sheet: "Gear register" }, row: 2 }]);
+    expect(pane.get()).toMatchObject({ card: { row: 2, from: "due" }, failure: { kind: "unknown", message: "gone", retry: "show" } });
+  });
+});

@@ -1,0 +1,35 @@
+import { render, screen } from "@testing-library/react";
+import userEvent from "@testing-library/user-event";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { Pane } from "../../src/taskpane/Pane";
+import "./still";
+import { FakeWorkbook } from "./sample";
+
+/** Answers width questions as a window of that width would. */
+function windowOf(width: number): void {
+  vi.spyOn(window, "matchMedia").mockImplementation((query) => {
+    const most = /max-width: (\d+)px/.exec(query);
+    const matches = most !== null && width <= Number(most[1]);
+    return { matches, media: query, addEventListener: () => undefined, removeEventListener: () => undefined } as unknown as MediaQueryList;
+  });
+}
+
+afterEach(() => vi.restoreAllMocks());
+
+describe("the places", () => {
+  it("are tabs from 360 px", async () => {
+    windowOf(360);
+    render(<Pane port={new FakeWorkbook()} />);
+    expect(await screen.findAllByRole("tab")).toHaveLength(4);
+  });
+
+  it("are a menu below", async () => {
+    windowOf(359);
+    const user = userEvent.setup();
+    render(<Pane port={new FakeWorkbook()} />);
+    expect(screen.queryByRole("tab")).toBeNull();
+    await user.click(await screen.findByRole("button", { name: "Log" }));
+    await user.click(await screen.findByRole("menuitemradio", { name: /^Due/ }));
+    expect(await screen.findByRole("listbox", { name: "Due dates, earliest first" })).toBeVisible();
+  });
+});

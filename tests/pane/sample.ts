@@ -1,0 +1,178 @@
+/** A small log judged by hand, and a workbook that answers as it is told. Nothing here asks the engine. */
+import type { BasisId } from "../../src/engine/bases";
+import type { DueState, Finding, HeadingMatch, ItemResult, Report } from "../../src/engine/model";
+import { DECISIONS, type Decision } from "../../src/engine/verdict";
+import type { BuildResult, LogPlace, Progress, ReadLog, ReadRequest, RegisterCheck, SavedState, WorkbookEvent, WorkbookPort } from "../../src/excel/port";
+
+export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
+export const REGISTER_PLACE: LogPlace = { sheet: "Gear register", address: "A3:AT20", how: "register", table: "Gear" };
+
+/** 1 March 2026. */
+export const TODAY = 46082;
+
+export function finding(more: Partial<Finding> = {}): Finding {
+  return {
+    check: "throat opening",
+    part: "throat",
+    criterion: "hook.throat-opening.standard",
+    decision: "KEEP",
+    measured: "2.05 in",
+    original: "2 in",
+    limit: "5 % of as-new",
+    share: 0.5,
+    comesOut: "above 2.1 in",
+    basis: "standard",
+    source: "WAC 296-155-55800",
+    sentence: "Throat opening 2.05 in is inside the limit.",
+    overload: false,
+    ...more,
+  };
+}
+
+export interface ItemSketch {
+  id: string;
+  decision?: Decision;
+  gear?: string | null;
+  gearText?: string;
+  place?: string;
+  reason?: string;
+  share?: number | null;
+  nextDue?: number | null;
+  dueState?: DueState;
+  dueNote?: string;
+  tagged?: boolean;
+  findings?: readonly Finding[];
+  missing?: readonly string[];
+  notes?: readonly string[];
+}
+
+export function item(row: number, sketch: ItemSketch): ItemResult {
+  const decision = sketch.decision ?? "KEEP";
+  const findings = sketch.findings ?? [finding({ decision })];
+  return {
+    row,
+    id: sketch.id,
+    gear: sketch.gear === undefined ? "hook" : sketch.gear,
+    gearText: sketch.gearText ?? "Hook",
+    place: sketch.place ?? "Gantry",
+    assembly: "",
+    tagged: sketch.tagged ?? false,
+    verdict: {
+      decision,
+      reason: sketch.reason ?? `${sketch.id} is ${decision}.`,
+      findings,
+      deciding: findings[0] ?? null,
+      share: sketch.share === undefined ? 0.5 : sketch.share,
+      comesOut: "above 2.1 in",
+      source: "WAC 296-155-55800",
+      missing: sketch.missing ?? [],
+      notes: sketch.notes ?? [],
+    },
+    nextDue: sketch.nextDue === undefined ? TODAY + 200 : sketch.nextDue,
+    dueState: sketch.dueState ?? "CURRENT",
+    dueNote: sketch.dueNote ?? "",
+    cells: new Map(),
+  };
+}
+
+export const HEADINGS: readonly HeadingMatch[] = [
+  { column: 0, heading: "Gear No", field: "id", unit: null, chosen: false },
+  { column: 1, heading: "Type", field: "gear", unit: null, chosen: false },
+  { column: 2, heading: "Throat now (in)", field: "throatNow", unit: "in", chosen: false },
+  { column: 3, heading: "Paint", field: null, unit: null, chosen: false },
+];
+
+export const ITEMS: readonly ItemResult[] = [
+  item(1, { id: "TP-1", decision: "KEEP", share: 0.2 }),
+  item(2, { id: "TP-2", decision: "REMOVE", share: 1.1, place: "Slipway", nextDue: TODAY - 12, dueState: "OVERDUE", reason: "Throat opening 2.11 in is beyond the limit." }),
+  item(3, { id: "TP-3", decision: "WATCH", share: 0.85, gear: "shackle", gearText: "Bow shackle", nextDue: TODAY + 10, dueState: "DUE SOON" }),
+  item(4, { id: "TP-4", decision: "REMOVE", share: 1.4, tagged: true, nextDue: TODAY - 90, dueState: "OVERDUE" }),
+  item(5, { id: "TP-5", decision: "NO VERDICT", share: null, nextDue: null, dueState: "NO DATE", dueNote: "no date of the last inspection", missing: ["twist (Twist deg)"] }),
+];
+
+export function report(items: readonly ItemResult[] = ITEMS, more: Partial<Report> = {}): Report {
+  const counts = Object.fromEntries(DECISIONS.map((d) => [d, items.filter((i) => i.verdict.decision === d).length])) as Record<Decision, number>;
+  const due = Object.fromEntries((["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"] as const).map((s) => [s, items.filter((i) => i.dueState === s).length])) as Record<DueState, number>;
+  return { items, counts, due, headings: HEADINGS, missingChecks: [], passedOver: [], problems: [], basis: ["standard", "practice"], asOf: TODAY, ...more };
+}
+
+export const RESULT: BuildResult = { sheet: "Gear register", items: 5, added: 2, kept: 3, differing: [], onlyInRegister: [], sentences: [] };
+
+/** A workbook whose answers a test can replace, and that keeps what it was asked. */
+export class FakeWorkbook implements WorkbookPort {
+  saved: SavedState = { basis: ["standard", "practice"], choices: {}, place: null };
+  log: ReadLog | Error = { place: LOG_PLACE, report: report() };
+  register: { readonly log: ReadLog; readonly check: RegisterCheck } | null = null;
+  building: (progress: (progress: Progress) => void, signal: AbortSignal) => Promise<BuildResult> = () => Promise.resolve(RESULT);
+  readonly reads: ReadRequest[] = [];
+  readonly shown: { readonly place: LogPlace; readonly row: number }[] = [];
+  readonly filters: (readonly string[])[] = [];
+  readonly savedStates: SavedState[] = [];
+  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch", Error>> = {};
+  watching = 0;
+  private listener: ((event: WorkbookEvent) => void) | null = null;
+
+  withRegister(check: Partial<RegisterCheck> = {}, items: readonly ItemResult[] = ITEMS): this {
+    this.register = { log: { place: REGISTER_PLACE, report: report(items) }, check: { disagreeing: [], functionsMissing: false, ...check } };
+    return this;
+  }
+
+  fire(event: WorkbookEvent): void {
+    this.listener?.(event);
+  }
+
+  private fail(where: keyof FakeWorkbook["failures"]): void {
+    const failure = this.failures[where];
+    if (failure !== undefined) throw failure;
+  }
+
+  read(request: ReadRequest): Promise<ReadLog> {
+    this.reads.push(request);
+    return this.log instanceof Error ? Promise.reject(this.log) : Promise.resolve(this.log);
+  }
+
+  build(_log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult> {
+    return this.building(onProgress, signal);
+  }
+
+  async checkRegister(_basis: readonly BasisId[], _asOf: number): Promise<FakeWorkbook["register"]> {
+    await Promise.resolve();
+    this.fail("checkRegister");
+    return this.register;
+  }
+
+  async filterRegister(decisions: readonly string[]): Promise<void> {
+    await Promise.resolve();
+    this.fail("filterRegister");
+    this.filters.push(decisions);
+  }
+
+  async show(place: LogPlace, row: number): Promise<void> {
+    await Promise.resolve();
+    this.shown.push({ place, row });
+    this.fail("show");
+  }
+
+  async load(): Promise<SavedState> {
+    await Promise.resolve();
+    this.fail("load");
+    return this.saved;
+  }
+
+  async save(state: SavedState): Promise<void> {
+    await Promise.resolve();
+    this.fail("save");
+    this.savedStates.push(state);
+  }
+
+  async watch(listener: (event: WorkbookEvent) => void): Promise<() => Promise<void>> {
+    await Promise.resolve();
+    this.fail("watch");
+    this.listener = listener;
+    this.watching += 1;
+    return () => {
+      this.watching -= 1;
+      return Promise.resolve();
+    };
+  }
+}

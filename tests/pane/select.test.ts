@@ -1,0 +1,65 @@
+import { describe, expect, it } from "vitest";
+import { doubled, dueEntries, matching, rowInside, worstFirst } from "../../src/taskpane/select";
+import { HEADINGS, ITEMS, item, LOG_PLACE, report } from "./sample";
+
+const ids = (items: readonly { id: string }[]): string[] => items.map((one) => one.id);
+
+describe("the list of items", () => {
+  it("stands worst first, and among equals the one nearest to or furthest past its limit", () => {
+    expect(ids(worstFirst(ITEMS))).toEqual(["TP-4", "TP-2", "TP-5", "TP-3", "TP-1"]);
+  });
+
+  it("puts an allowance of nothing that is used before every other share", () => {
+    const items = [item(1, { id: "a", decision: "REMOVE", share: 3 }), item(2, { id: "b", decision: "REMOVE", share: Infinity }), item(3, { id: "c", decision: "REMOVE", share: Infinity }), item(4, { id: "d", decision: "REMOVE", share: null })];
+    expect(ids(worstFirst(items))).toEqual(["b", "c", "a", "d"]);
+  });
+
+  it("shows all when no decision is chosen, and only the chosen ones otherwise", () => {
+    expect(matching(ITEMS, [], "")).toHaveLength(5);
+    expect(ids(matching(ITEMS, ["REMOVE", "WATCH"], ""))).toEqual(["TP-2", "TP-3", "TP-4"]);
+  });
+
+  it.each([
+    ["slipway", ["TP-2"]],
+    ["SHACKLE bow", ["TP-3"]],
+    ["beyond limit", ["TP-2"]],
+    ["tp- zzz", []],
+  ])("finds by every word of %j", (search, found) => {
+    expect(ids(matching(ITEMS, [], search))).toEqual(found);
+  });
+});
+
+describe("the due list", () => {
+  const texts = (grouping: "none" | "place" | "kind", states: Parameters<typeof dueEntries>[1] = []): string[] =>
+    dueEntries(report(), states, grouping).map((entry) => (entry.kind === "heading" ? `${entry.text} ${entry.count}` : entry.item.id));
+
+  it("goes from overdue to no date, the earliest first", () => {
+    expect(texts("none")).toEqual(["Overdue 2", "TP-4", "TP-2", "Due soon 1", "TP-3", "Later 1", "TP-1", "No date 1", "TP-5"]);
+  });
+
+  it("groups by place and by kind inside each state", () => {
+    expect(texts("place", ["OVERDUE"])).toEqual(["Overdue 2", "Gantry 1", "TP-4", "Slipway 1", "TP-2"]);
+    expect(texts("kind", ["DUE SOON", "CURRENT"])).toEqual(["Due soon 1", "shackle 1", "TP-3", "Later 1", "hook 1", "TP-1"]);
+  });
+
+  it("names the missing place", () => {
+    const one = report([item(1, { id: "x", place: "" })]);
+    expect(dueEntries(one, [], "place")[1]).toMatchObject({ text: "No place given" });
+  });
+});
+
+describe("rows and headings", () => {
+  it.each([
+    [3, 0],
+    [19, 16],
+    [2, null],
+    [20, null],
+  ])("sheet row %i, counted from 0, is row %s of A4:R20", (sheetRow, inside) => {
+    expect(rowInside(LOG_PLACE, sheetRow)).toBe(inside);
+  });
+
+  it("names a field that two headings are read as", () => {
+    expect(doubled(report())).toEqual([]);
+    expect(doubled(report(ITEMS, { headings: [...HEADINGS, { column: 9, heading: "Throat", field: "throatNow", unit: null, chosen: false }] }))).toEqual(["throatNow"]);
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { itemEntries } from "../../src/taskpane/select";
+import { layOut, linesBetween, nextItem } from "../../src/taskpane/items/window";
+import type { Entry } from "../../src/taskpane/select";
+import { item } from "./sample";
+
+const many = itemEntries(Array.from({ length: 10_000 }, (_, row) => item(row, { id: `TP-${row}` })));
+const layout = layOut(many, 90, 30);
+
+describe("the window over a long list", () => {
+  it("is as high as all its lines", () => {
+    expect(layout.height).toBe(900_000);
+  });
+
+  it("draws only what is in sight, with four spare lines on each side", () => {
+    // 600 px from 450,000: lines 5000 to 5006, and 4 more on each side.
+    expect(linesBetween(layout, 450_000, 450_600, -1)).toEqual(Array.from({ length: 15 }, (_, i) => 4996 + i));
+  });
+
+  it("keeps the line that the keyboard stands on, wherever it is", () => {
+    expect(linesBetween(layout, 450_000, 450_600, 7)[0]).toBe(7);
+    expect(linesBetween(layout, 0, 600, 9_999).at(-1)).toBe(9_999);
+  });
+
+  it("steps over headings", () => {
+    const heading: Entry = { kind: "heading", key: "h", text: "Overdue", count: 1, level: 1 };
+    const grouped = layOut([heading, many[0] as Entry, heading, many[1] as Entry], 58, 30);
+    expect(grouped.tops).toEqual([0, 30, 88, 118, 176]);
+    expect(nextItem(grouped.items, 1, "ArrowDown", 5)).toBe(3);
+    expect(nextItem(grouped.items, 3, "ArrowUp", 5)).toBe(1);
+  });
+
+  it.each([
+    ["ArrowDown", 11],
+    ["ArrowUp", 9],
+    ["PageDown", 15],
+    ["PageUp", 5],
+    ["Home", 0],
+    ["End", 9_999],
+    ["x", null],
+  ])("%s leads from line 10 to %s", (key, to) => {
+    expect(nextItem(layout.items, 10, key, 5)).toBe(to);
+  });
+
+  it("stays at the ends, and has nowhere to go when it is empty", () => {
+    expect(nextItem(layout.items, 0, "ArrowUp", 5)).toBe(0);
+    expect(nextItem(layout.items, 9_999, "PageDown", 5)).toBe(9_999);
+    expect(nextItem([], -1, "ArrowDown", 5)).toBeNull();
+  });
+});
