@@ -3,9 +3,9 @@
  * refusals into cell errors.
  */
 import { inForce, readBasis } from "./bases";
-import { readDate, readLength, readText, type Read } from "./cell";
-import { comesOutOf, dressLeft, evaluate, readChainSize, type Cells, type Situation } from "./evaluate";
-import { toNumber } from "./exact";
+import { readCount, readDate, readLength, readText, type Length, type Read } from "./cell";
+import { comesOutOf, dressLeft, evaluate, lossAt, readChainSize, type Cells, type Situation } from "./evaluate";
+import { exact, toNumber, type Exact } from "./exact";
 import { field, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";
 import type { Check, GearKind } from "./gear/kind";
@@ -17,11 +17,12 @@ import { wireRopeSling } from "./gear/wire-rope-sling";
 import { matchConstruction } from "./item";
 import { fitOf } from "./judge";
 import type { CellValue } from "./model";
+import { LEAD_DAYS } from "./schedule";
 import { limitInWords } from "./sources-list";
 import { cite } from "./sources";
 import { leastThickness } from "./tables/chain";
-import { convert, namedUnit, type Unit } from "./units";
-import { worstOf, type Decision } from "./verdict";
+import { convert, namedUnit, type NamedUnit, type Unit } from "./units";
+import { worse, worstOf, type Decision } from "./verdict";
 
 /** A figure, or why there is none: "missing" (a reading or a criterion is not there) or "unreadable". */
 export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
@@ -34,21 +35,38 @@ function refusal(name: string, read: Exclude<Read<unknown>, { kind: "value" }>):
   return read.kind === "missing" ? none(`The ${name} is missing.`) : unreadable(`The ${name} "${read.text}" cannot be used: ${read.why}.`);
 }
 
-/** Unit argument; blank is an error because a size without a unit says nothing. */
-export function unitOf(value: CellValue): Answer<Unit> {
+/** Unit argument, with its multiple: centimetres are tens of millimetres. Blank is an error because a size without a unit says nothing. */
+export function unitOf(value: CellValue): Answer<NamedUnit> {
   const text = readText(value);
   const named = text === "" ? null : namedUnit(text);
-  return named ? good(named.unit) : text === "" ? none("The unit is missing; type in or mm.") : unreadable(`"${text}" is no unit of length; type in or mm.`);
+  return named ? good(named) : text === "" ? none("The unit is missing; type in or mm.") : unreadable(`"${text}" is no unit of length; type in or mm.`);
 }
 
-function cells(values: Partial<Record<FieldId, CellValue>>, unit: Unit | null, part?: string): Cells {
-  return { value: (id) => values[id], unit: () => unit, heading: (id) => field(id).heading, ...(part === undefined ? {} : { part }) };
+function cells(values: Partial<Record<FieldId, CellValue>>, named: NamedUnit | null, part?: string): Cells {
+  return {
+    value: (id) => values[id], unit: () => named?.unit ?? null, heading: (id) => field(id).heading,
+    ...(part === undefined ? {} : { part }), ...(named === null ? {} : { times: named.times }),
+  };
 }
+
+/** A length read with a unit argument for bare numbers. */
+const lengthWith = (value: CellValue, named: NamedUnit): Read<Length> => readLength(value, { assume: named.unit, times: named.times });
+
+/** A size in the unit argument's own multiple. */
+const inNamed = (size: Exact, from: Unit, named: NamedUnit): number => toNumber(convert(size, from, named.unit).div(named.times));
+
+const INCHES: NamedUnit = { unit: "in", times: exact(1) };
 
 /** Readings of a pair are in one unit, or each carries its own: a bare one beside one with a unit is refused. */
-function pairUnit(...readings: readonly CellValue[]): Unit | null {
+function pairUnit(...readings: readonly CellValue[]): NamedUnit | null {
   const bare = readings.filter((r) => readText(r) !== "" && readLength(r, { assume: null }).kind === "refused");
-  return bare.length === readings.filter((r) => readText(r) !== "").length ? "in" : null;
+  return bare.length === readings.filter((r) => readText(r) !== "").length ? INCHES : null;
+}
+
+/** Unit that a reading carries in its text, for the gauge beside it. */
+function ownUnit(reading: CellValue): NamedUnit | null {
+  const read = readLength(reading, { assume: null });
+  return read.kind === "value" ? { unit: read.value.unit, times: exact(1) } : null;
 }
 
 interface Asked {
@@ -57,7 +75,7 @@ interface Asked {
   readonly cells: Cells;
   readonly basis: unknown;
   readonly gauge?: CellValue;
-  readonly gaugeUnit?: Unit | null;
+  readonly gaugeUnit?: NamedUnit | null;
   readonly construction?: string | null;
 }
 
@@ -65,7 +83,7 @@ interface Asked {
 function decide(asked: Asked): Decision {
   const basis = readBasis(asked.basis);
   if (!basis.ok) return "NO VERDICT";
-  const gauge = readLength(asked.gauge, { assume: asked.gaugeUnit ?? null });
+  const gauge = readLength(asked.gauge, { assume: asked.gaugeUnit?.unit ?? null, ...(asked.gaugeUnit ? { times: asked.gaugeUnit.times } : {}) });
   if (gauge.kind === "refused") return "NO VERDICT";
   const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, construction: asked.construction ?? null };
   const { findings } = evaluate({ ...asked.check, required: true }, asked.cells, situation);
@@ -81,8 +99,7 @@ function checkNamed(kind: GearKind, name: string): Check {
 
 /** The check that reads wear at a part, with the fields it takes. */
 function wearCheck(kind: GearKind, part: string): (Check & { kind: "loss" }) | null {
-  const losses = kind.checks.filter((c): c is Check & { kind: "loss" } => c.kind === "loss");
-  return losses.find((c) => c.part === part) ?? losses[0] ?? null;
+  return lossAt(kind, part) ?? null;
 }
 
 export interface WearQuestion {
@@ -104,9 +121,14 @@ export function wearVerdict(q: WearQuestion): Decision {
   if (part === null || check === null) return "NO VERDICT";
   const across = readText(q.originalAcross) !== "" || readText(q.measuredAcross) !== "";
   const unit = pairUnit(q.original, q.measured, ...(across ? [q.originalAcross, q.measuredAcross] : []));
+  // The gauge's unit says nothing about readings that have none.
+  if (unit !== null && ownUnit(q.gauge) !== null) return "NO VERDICT";
   const generic: Check = { ...check, original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow" };
   const values = { sectionNew: q.original, sectionNow: q.measured, ...(across ? { acrossNew: q.originalAcross, acrossNow: q.measuredAcross } : {}) };
-  return decide({ kind: match.kind, check: generic, cells: cells(values, unit, part.part), basis: q.basis, gauge: q.gauge, gaugeUnit: unit });
+  const decision = decide({ kind: match.kind, check: generic, cells: cells(values, unit, part.part), basis: q.basis, gauge: q.gauge, gaugeUnit: unit ?? ownUnit(q.original) });
+  // One size of the second direction without the other is a missing reading.
+  const half = across && (readText(q.originalAcross) === "" || readText(q.measuredAcross) === "");
+  return half ? worse("NO VERDICT", decision) : decision;
 }
 
 export function throatVerdict(original: CellValue, measured: CellValue, unit: CellValue, gauge: CellValue, basis: unknown): Decision {
@@ -150,13 +172,13 @@ export function lengthIn(value: CellValue, unit: CellValue, to: CellValue): Answ
   if (!assumed.ok) return assumed;
   const target = readText(to) === "" ? assumed : unitOf(to);
   if (!target.ok) return target;
-  const read = readLength(value, { assume: assumed.value });
-  return read.kind === "value" ? good(toNumber(convert(read.value.size, read.value.unit, target.value))) : refusal("length", read);
+  const read = lengthWith(value, assumed.value);
+  return read.kind === "value" ? good(inNamed(read.value.size, read.value.unit, target.value)) : refusal("length", read);
 }
 
 /** Share lost or gained between two readings. */
 export function changeShare(original: CellValue, measured: CellValue, way: "loss" | "growth"): Answer<number> {
-  const unit = pairUnit(original, measured);
+  const unit = pairUnit(original, measured)?.unit ?? null;
   const was = readLength(original, { assume: unit });
   if (was.kind !== "value") return refusal("as-new size", was);
   const is = readLength(measured, { assume: unit });
@@ -175,14 +197,14 @@ export function chainLeast(size: CellValue, unit: CellValue, basis: unknown): An
   if (!named.ok) return named;
   const choice = readBasis(basis);
   if (!choice.ok) return unreadable(choice.why);
-  const read = readChainSize(size, named.value);
+  const read = readChainSize(size, named.value.unit, named.value.times);
   if (read.kind !== "value") return refusal("chain size", read);
   const bases = inForce(choice.ids);
   const tables = chainSling.criteria.flatMap((c) => (bases.has(c.basis) && c.limit.word === "below" ? [c.limit.table] : []));
   if (tables.length === 0) return none(`No published chain table is in force under ${choice.ids.join(", ")}.`);
-  const rows = tables.map((table) => leastThickness(table, read.value.size, read.value.unit, named.value));
+  const rows = tables.map((table) => leastThickness(table, read.value.size, read.value.unit, named.value.unit));
   const confirmed = rows.filter((row) => row?.confirmed === true).map((row) => row?.least).filter((row) => row !== undefined);
-  if (confirmed.length > 0) return good(Math.max(...confirmed.map(toNumber)));
+  if (confirmed.length > 0) return good(Math.max(...confirmed.map((least) => inNamed(least, named.value.unit, named.value))));
   return none(rows.some((row) => row !== null) ? `The row for size ${read.text} is unconfirmed and is not used.` : `Size ${read.text} is not in this table; a neighbouring row is never used.`);
 }
 
@@ -210,13 +232,13 @@ export function removeAt(gear: CellValue, part: CellValue, original: CellValue, 
   if (!choice.ok) return unreadable(choice.why);
   const asked = checkOfPart(match.kind, readText(part));
   if (asked === null) return none(`A ${match.kind.id} has no part "${readText(part)}" with a size limit; its parts are ${Object.keys(match.kind.parts).join(", ")}.`);
-  const read = asked.check.kind === "least" ? readChainSize(original, named.value) : readLength(original, { assume: named.value });
+  const read = asked.check.kind === "least" ? readChainSize(original, named.value.unit, named.value.times) : lengthWith(original, named.value);
   if (asked.check.kind !== "gap" && read.kind !== "value") return refusal("as-new size", read);
   const situation: Situation = { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null };
-  const result = comesOutOf(asked.check, read.kind === "value" ? read.value : null, named.value, situation, asked.stress);
+  const result = comesOutOf(asked.check, read.kind === "value" ? read.value : null, named.value.unit, situation, asked.stress);
   if (!result.ok) return none(`${result.why.charAt(0).toUpperCase()}${result.why.slice(1)}.`);
   if (result.limits.length === 0) return none(`No limit for ${asked.check.name} of a ${match.kind.id} under ${choice.ids.join(", ")}.`);
-  const sizes = result.limits.map((l) => toNumber(l.at));
+  const sizes = result.limits.map((l) => inNamed(l.at, named.value.unit, named.value));
   return good(asked.check.kind === "growth" || asked.check.kind === "gap" ? Math.min(...sizes) : Math.max(...sizes));
 }
 
@@ -228,7 +250,7 @@ export function dressDepth(gear: CellValue, part: CellValue, original: CellValue
   if (!choice.ok) return unreadable(choice.why);
   const at = matchPart(match.kind, readText(part));
   if (at === null) return none(`A ${match.kind.id} has no part "${readText(part)}"; its parts are ${Object.keys(match.kind.parts).join(", ")}.`);
-  const unit = pairUnit(original, measured);
+  const unit = pairUnit(original, measured)?.unit ?? null;
   const was = readLength(original, { assume: unit });
   if (was.kind !== "value") return refusal("as-new size", was);
   const is = readLength(measured, { assume: unit });
@@ -251,6 +273,13 @@ export function sourceOf(criterion: CellValue): Answer<string> {
 }
 
 const STATUS = { read: "read in the document", restated: "read on a page that restates it", practice: "common practice", unconfirmed: "unconfirmed, not used" } as const;
+
+/** Days ahead that count as due soon; 30 when left out. */
+export function leadDaysOf(value: CellValue): Answer<number> {
+  const read = readCount(value);
+  if (read.kind === "missing") return good(LEAD_DAYS);
+  return read.kind === "value" ? good(toNumber(read.value)) : refusal("number of lead days", read);
+}
 
 /** A date argument as a serial day. */
 export function dateOf(value: CellValue, name: string): Answer<number> {

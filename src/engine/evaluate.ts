@@ -7,7 +7,7 @@ import type { Check, Criterion, GearKind, Limit, StressClass } from "./gear/kind
 import { matchPart } from "./gear/match";
 import { fitOf, judge, lesser, type Word } from "./judge";
 import type { CellValue, Finding } from "./model";
-import { percent, tell, tellMissing, tellRefused, tellSeen, tellSound, tellUncertain, tellUnruled, type Told } from "./sentence";
+import { percent, tell, tellMissing, tellRefused, tellSeen, tellSound, tellUncertain, tellUnruled, tellWatched, type Told } from "./sentence";
 import { cite } from "./sources";
 import { leastThickness, tableName } from "./tables/chain";
 import { convert, showDecimal, showFloor, showLength, type Unit } from "./units";
@@ -202,7 +202,7 @@ export function comesOutWords(check: Check, cells: Cells, situation: Situation):
   if (strictest === undefined) return null;
   const from = strictest.criterion.limit.word === "from";
   const size = showLength(strictest.at, unit);
-  return `${check.name} ${larger ? `${from ? "from" : "above"} ${size}` : from ? `at ${size} or less` : `below ${size}`}`;
+  return `${labelOf(named === null ? check : { ...check, part: named.part })} ${larger ? `${from ? "from" : "above"} ${size}` : from ? `at ${size} or less` : `below ${size}`}`;
 }
 
 function plainComesOut(check: Check, situation: Situation): string | null {
@@ -257,16 +257,22 @@ function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allow
   const met = judge(figure.used, allowed.allowance, allowed.word, figure.blur);
   const comesOut = comesOutText(figure, allowed);
   const source = cite(criterion.source);
-  const told: Told = { label: check.name, measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
+  const told: Told = { label: labelOf(check), measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
   const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
   const decision: Decision = met.uncertain ? (criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE") : met.beyond ? criterion.beyond : watched ? "WATCH" : (criterion.inside ?? "KEEP");
   const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
-  const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : tell(decision, told);
+  const look = criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond;
+  const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : look ? tellWatched(told) : tell(decision, told);
   return {
     check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
     limit: allowed.rule, share: met.share, comesOut, basis: criterion.basis, source, sentence,
-    overload: check.overload === true && (met.beyond || met.uncertain),
+    overload: check.overload === true && (met.beyond || met.share > 1),
   };
+}
+
+/** What was measured: "saddle section" for wear at the saddle, else the check's own name. */
+function labelOf(check: Check): string {
+  return check.kind === "loss" ? `${check.part} section` : check.name;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

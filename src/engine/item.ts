@@ -66,9 +66,11 @@ function gaugeOf(cells: Cells): { readonly gauge: Length | null; readonly findin
   return { gauge: null, finding: note("NO VERDICT", "gauge", `Gauge: "${read.text}" in "${cells.heading("gauge")}" cannot be used: ${read.why}.`) };
 }
 
-function constructionOf(kind: GearKind, cells: Cells): { readonly construction: string | null; readonly finding: Finding | null; readonly note: string | null } {
+function constructionOf(kind: GearKind, cells: Cells, gear: string): { readonly construction: string | null; readonly finding: Finding | null; readonly note: string | null } {
   if (!kind.checks.some((c) => c.onlyFor !== undefined)) return { construction: null, finding: null, note: null };
-  const text = readText(cells.value("construction"));
+  const named = readText(cells.value("construction"));
+  // "Cable laid sling" says it in its name.
+  const text = named === "" && /cable[- ]laid/i.test(gear) ? "cable laid" : named;
   if (text === "") return { construction: "strand laid", finding: null, note: "Construction is not recorded: judged as strand laid, which has the lowest counts for slings" };
   const construction = matchConstruction(text);
   if (construction !== null) return { construction, finding: null, note: null };
@@ -80,24 +82,22 @@ export function judgeItem(gear: CellValue, cells: Cells, basis: readonly BasisId
   const match = matchKind(readText(gear));
   const tag = tagState(cells);
   const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
-  if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], []);
+  if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], [], true);
   return judgeKind(match.kind, cells, basis, tagFinding, tag);
 }
 
 function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], tagFinding: Finding | null, tag: TagState): ItemVerdict {
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
-  const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells);
+  const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells, readText(cells.value("gear")));
   const situation: Situation = { kind, bases: inForce(basis), gauge, construction };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells);
   const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null)];
   const notes = results.flatMap((r) => r.notes);
   if (constructionNote !== null) notes.push(constructionNote);
-  if (gauge === null && gaugeFinding === null && kind.checks.some((c) => c.kind === "loss" || c.kind === "growth" || c.kind === "least"))
-    notes.push("No gauge resolution is recorded, so the readings were taken as they stand");
   if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));
   const comesOut = kind.checks.map((check) => comesOutWords(check, cells, situation)).filter((words) => words !== null);
-  return { ...conclude(findings, notes, missingOf(kind, cells, findings)), comesOut: comesOut.join("; ") };
+  return { ...conclude(findings, notes, missingOf(kind, cells, findings), gauge !== null), comesOut: comesOut.join("; ") };
 }
 
 /** Required readings that are not there, as "throat opening (Throat now)". */
@@ -124,7 +124,7 @@ function order(a: Finding, b: Finding): number {
 }
 
 /** One finding for each check and sentence: the same limit under two bases is said once, by the stricter. */
-function conclude(all: readonly Finding[], notes: readonly string[], missing: readonly string[]): ItemVerdict {
+function conclude(all: readonly Finding[], notes: readonly string[], missing: readonly string[], gauged: boolean): ItemVerdict {
   const findings = [...all].sort(order);
   const [deciding = null] = findings;
   const decision = worstOf(findings.map((f) => f.decision));
@@ -132,7 +132,7 @@ function conclude(all: readonly Finding[], notes: readonly string[], missing: re
   const told = decision === "KEEP" ? nearest(findings) : deciding;
   return {
     decision,
-    reason: reasonOf(decision, findings, told, notes),
+    reason: reasonOf(decision, findings, told, notes, gauged),
     findings,
     deciding,
     share: findings.some((f) => f.share === Infinity) ? Infinity : shares.length > 0 ? Math.max(...shares) : null,
@@ -148,14 +148,16 @@ function nearest(findings: readonly Finding[]): Finding | null {
   return [...findings].filter((f) => f.share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0] ?? findings[0] ?? null;
 }
 
-function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[], told: Finding | null, notes: readonly string[]): string {
+function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[], told: Finding | null, notes: readonly string[], gauged: boolean): string {
   const first = told?.sentence ?? "Nothing could be read.";
+  // Only a comparison of two sizes depends on the gauge.
+  const gauge = told?.share != null && told.original !== null && !gauged ? ["No gauge resolution is recorded, so the readings were taken as they stand."] : [];
   const others = findings.filter((f) => f !== told && f.check !== told?.check && f.decision !== "KEEP");
   const seen = new Set<string>();
   const more = others.filter((f) => !seen.has(f.check) && seen.add(f.check)).map((f) => f.sentence);
   const lead = decision === "KEEP" ? "Every required reading is inside its limit. Nearest: " : "";
-  const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every other part of the assembly."] : [];
-  return [`${lead}${first}`, ...more, ...signs, ...notes.map((n) => `${n}.`)].join(" ");
+  const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every part that was used with it."] : [];
+  return [`${lead}${first}`, ...more, ...signs, ...gauge, ...notes.map((n) => `${n}.`)].join(" ");
 }
 
 export function heading(id: FieldId): string {

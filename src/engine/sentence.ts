@@ -42,6 +42,11 @@ export function tell(decision: Decision, told: Told): string {
   return TEMPLATES[decision](told);
 }
 
+/** Beyond a figure from which a part is only watched. */
+export function tellWatched(told: Told): string {
+  return `${reading(told)} is beyond the figure at which it is looked at more often: ${told.comesOut} ${cited(told)}.`;
+}
+
 export function tellUncertain(told: Told, gauge: string, settledBy: string | null): string {
   const next = settledBy === null ? "the reading lies on the limit, so no gauge can settle it; have it examined" : `measure again with a gauge that reads finer than ${settledBy}`;
   return `${reading(told)} cannot be told from the limit with a gauge that reads to ${gauge}: ${limit(told)}; ${next} ${cited(told)}.`;
@@ -60,7 +65,7 @@ export function tellUnruled(label: string, said: string): string {
 }
 
 export function tellMissing(label: string, heading: string, takes: string): string {
-  return `${capital(label)} is not recorded: fill "${heading}" (${takes.replace(/\.$/, "")}).`;
+  return `${capital(label)}: nothing is recorded; fill "${heading}" (${takes.replace(/\.$/, "")}).`;
 }
 
 export function tellRefused(label: string, heading: string, text: string, why: string): string {

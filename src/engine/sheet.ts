@@ -94,11 +94,12 @@ const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
 export function itemRows(grid: Grid, found: FoundLog): Rows {
   const items: ItemRow[] = [];
   const passedOver: { row: number; why: string }[] = [];
+  const headingLines = grid.slice(found.headingRow, found.headingRow + found.headingRows);
   for (let row = found.headingRow + found.headingRows; row < grid.length; row += 1) {
     const line = grid[row] ?? [];
     const filled = line.filter((cell) => !isBlank(cell));
     if (filled.length === 0) continue;
-    const why = notAnItem(line, filled, found);
+    const why = repeatsHeading(line, headingLines) ? "the headings again" : notAnItem(line, filled, found);
     if (why !== null) passedOver.push({ row, why });
     else items.push({ row, cells: rowCells(line, found.headings) });
   }
@@ -111,12 +112,18 @@ function rowCells(line: readonly CellValue[], headings: Headings): ReadonlyMap<F
   return cells;
 }
 
+/** A heading row that stands again further down, such as at the top of a printed page. */
+function repeatsHeading(line: readonly CellValue[], headingLines: Grid): boolean {
+  const filled = line.flatMap((cell, column) => (isBlank(cell) ? [] : [column]));
+  return headingLines.some((heading) => {
+    const same = filled.filter((column) => readText(heading[column]) !== "" && readText(heading[column]).toLowerCase() === readText(line[column]).toLowerCase()).length;
+    return same >= 2 && same * 2 >= filled.length;
+  });
+}
+
 function notAnItem(line: readonly CellValue[], filled: readonly CellValue[], found: FoundLog): string | null {
   const first = readText(filled[0]);
   if (TOTAL.test(first)) return `"${first}" is a total, not an item`;
-  const headings = found.headings.matches.filter((m) => m.field !== null);
-  const repeated = headings.filter((m) => readText(line[m.column]).toLowerCase() === m.heading.toLowerCase()).length;
-  if (headings.length > 0 && repeated >= Math.max(2, headings.length / 2)) return "the headings again";
   const idColumn = found.headings.columns.get("id");
   const id = idColumn === undefined ? "" : readText(line[idColumn]);
   const gearColumn = found.headings.columns.get("gear");
@@ -140,10 +147,11 @@ export function cellsOf(values: ReadonlyMap<FieldId, CellValue>, headings: Pick<
   };
 }
 
+/** A Unit column says in or mm; a multiple such as cm is none of them and leaves the row without a unit. */
 function rowUnitOf(cell: CellValue): Unit | null {
   const text = readText(cell);
   const named = text === "" ? null : namedUnit(text);
-  return named?.unit ?? null;
+  return named?.times.equals(1) === true ? named.unit : null;
 }
 
 /**

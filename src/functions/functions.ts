@@ -3,13 +3,13 @@
  * Ids and argument order are stored in people's workbooks and never change.
  */
 import {
-  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, lengthIn, removeAt, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
+  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, leadDaysOf, lengthIn, removeAt, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
 } from "../engine/ask";
 import { readBasis } from "../engine/bases";
 import { readText } from "../engine/cell";
 import { matchKind } from "../engine/gear/match";
 import { judgeRowOf, judgeRowsOf } from "../engine/rows";
-import { dueState, LEAD_DAYS, monthsOf, nextDue } from "../engine/schedule";
+import { dueState, monthsOf, nextDue } from "../engine/schedule";
 import { asGrid } from "../engine/sheet";
 import { isDecision, worstOf } from "../engine/verdict";
 import { figure } from "./errors";
@@ -245,8 +245,7 @@ export function dueStateOf(next_due: any, as_of: any, lead_days?: any): string {
   const due = dateOf(next_due, "next due date");
   const asOf = dateOf(as_of, "day to judge by");
   if (!due.ok || !asOf.ok) return "NO DATE";
-  const lead = typeof lead_days === "number" && lead_days >= 0 ? lead_days : LEAD_DAYS;
-  return dueState(due.value, asOf.value, lead);
+  return dueState(due.value, asOf.value, figure(leadDaysOf(lead_days)));
 }
 
 /**

@@ -172,7 +172,7 @@ export class Sheet {
   /** The cell, made when absent. */
   at(row: number, column: number): Cell {
     let cells = this.rows.get(row);
-    if (!cells) this.rows.set(row, (cells = new Map()));
+    if (!cells) this.rows.set(row, (cells = new Map<number, Cell>()));
     let cell = cells.get(column);
     if (!cell) {
       const inherited = this.columnDefaults.get(column);
@@ -231,7 +231,7 @@ export class Book {
   addSheet(name: string): Sheet {
     const sheet = new Sheet(`{${String(this.nextId()).padStart(8, "0")}-0000-0000-0000-000000000000}`, name);
     this.sheets.push(sheet);
-    this.active ??= sheet;
+    if (this.sheets.length === 1) this.active = sheet;
     this.tell({ kind: "sheets" });
     return sheet;
   }

@@ -50,10 +50,11 @@ describe("one part of an assembly found stretched", () => {
   it("REMOVE of another part stays REMOVE", () => {
     expect(decisions([hook("H-1", "Set 1", day(5, 1), 2.2), hook("H-2", "Set 1", day(5, 1), 2.3)])).toEqual({ "H-1": "REMOVE", "H-2": "REMOVE" });
   });
-  it("a throat that the gauge cannot settle is a sign as well", () => {
+  it("a throat whose reading lies beyond the limit is a sign even where the gauge cannot settle it", () => {
+    // 2.1 in is the limit itself: no growth beyond it was found, whatever the gauge.
     const withGauge = report([hook("H-1", "Set 1", day(5, 1), 2.1), shackle("S-1", "Set 1", day(5, 1))].map((row) => [...row]));
     expect(withGauge.items[1]?.verdict.decision).toBe("KEEP");
-    const made = reportOn([[...HEADINGS, "Gauge reads to"], [...hook("H-1", "Set 1", day(5, 1), 2.1), 0.01], [...shackle("S-1", "Set 1", day(5, 1)), ""]], { basis: DEFAULT_BASIS, asOf: day(6, 1) });
+    const made = reportOn([[...HEADINGS, "Gauge reads to"], [...hook("H-1", "Set 1", day(5, 1), 2.105), 0.01], [...shackle("S-1", "Set 1", day(5, 1)), ""]], { basis: DEFAULT_BASIS, asOf: day(6, 1) });
     expect(made?.items.map((i) => i.verdict.decision)).toEqual(["EXAMINE", "EXAMINE"]);
   });
 });

@@ -97,7 +97,8 @@ describe("the gauge's own cell", () => {
     }
   });
   it("blank is not recorded", () => {
-    for (const gauge of [null, "", 0, "n/a"]) expect(judged({ ...hook, gauge }).decision, String(gauge)).toBe("KEEP");
+    // A 0 here is a blank cell on some hosts; the twist is written out so that it is no 0 beside it.
+    for (const gauge of [null, "", 0, "n/a"]) expect(judged({ ...hook, twist: "none", gauge }).decision, String(gauge)).toBe("KEEP");
   });
   it("in a worksheet function is in the reading's unit", () => {
     expect(throatVerdict(2, 2.095, "in", 0.01, "standard")).toBe("EXAMINE");
@@ -107,6 +108,12 @@ describe("the gauge's own cell", () => {
     expect(wearVerdict({ gear: "hook", part: "shank", original: 40, measured: 36.1, gauge: 0.5, basis: "standard" })).toBe("EXAMINE");
     expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: 0.5, basis: "standard" })).toBe("EXAMINE");
     expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: "0.02 mm", basis: "standard" })).toBe("WATCH");
+  });
+  it("with a unit of its own beside readings that have none is NO VERDICT", () => {
+    expect(wearVerdict({ gear: "hook", part: "shank", original: 40, measured: 36.1, gauge: "0.5 mm", basis: "standard" })).toBe("NO VERDICT");
+    const link = { ...good("link"), unit: "" };
+    expect(judged(link).decision).toBe("KEEP");
+    expect(judged({ ...link, gauge: "0.5 mm" }).decision).toBe("NO VERDICT");
   });
 });
 

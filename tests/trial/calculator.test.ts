@@ -344,6 +344,20 @@ describe("a register as a table", () => {
     expect(seen).toEqual(["null", "0", '""']);
   });
 
+  it("works the dates out again when the day changes, and not before", async () => {
+    const book = new Book();
+    const sheet = book.addSheet("Sheet1");
+    fill(sheet, [[46_400, '=IF(A1<TODAY(),"OVERDUE","CURRENT")']]);
+    let day = 46_400;
+    const calc = calculator({}, { today: () => day });
+    await calc.recalculate(book);
+    await calc.recalculate(book);
+    expect([shown(sheet, 0, 1), calc.last.formulas]).toEqual(["CURRENT", 0]);
+    day += 1;
+    await calc.recalculate(book);
+    expect([shown(sheet, 0, 1), calc.last.formulas]).toEqual(["OVERDUE", 1]);
+  });
+
   it("passes that are asked for at the same time end with the book up to date", async () => {
     const { book, sheet } = register(5);
     const calc = calculator(functions);
@@ -368,6 +382,8 @@ describe("a register as a table", () => {
     await calc.recalculate(book);
     console.info(`200 x 8: all ${whole.milliseconds.toFixed(0)} ms (${String(whole.formulas)} formulas), one edit ${calc.last.milliseconds.toFixed(0)} ms (${String(calc.last.formulas)} formulas)`);
     expect(shown(sheet, 50, 4)).toBe("REMOVE");
+    // The verdict, the share used, and the three formulas that read the verdict or the measurement.
+    expect(calc.last.formulas).toBe(5);
     expect(calc.last.milliseconds).toBeLessThan(1000);
   });
 });

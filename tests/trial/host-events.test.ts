@@ -19,7 +19,7 @@ test("a user's entry and the add-in's own write are told apart, with the old and
     await context.sync();
   });
   await eventsDelivered();
-  expect(seen.map((event) => [event.address, event.source, (event as { triggerSource?: string }).triggerSource, event.details?.valueBefore, event.details?.valueAfter])).toEqual([
+  expect(seen.map((event) => [event.address, event.source, (event as { triggerSource?: string }).triggerSource, (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueBefore, (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueAfter])).toEqual([
     ["C4", "Local", "Unknown", "", 17.9],
     ["C4", "Local", "ThisLocalAddin", 17.9, 17.8],
     ["A1:B2", "Local", "ThisLocalAddin", undefined, undefined],
@@ -95,10 +95,10 @@ test("sheets that are added, activated, deleted", async () => {
 test("a handler that was removed hears nothing more; events can be switched off", async () => {
   const host = openBook();
   const seen: string[] = [];
-  const handler = await onSheet(async (sheet, context) => {
+  const [handler, registeredIn] = await onSheet(async (sheet, context) => {
     const added = sheet.onChanged.add(async (event) => { seen.push(event.address); });
     await context.sync();
-    return added;
+    return [added, context] as const;
   });
   await Excel.run(async (context) => {
     context.runtime.enableEvents = false;
@@ -111,7 +111,7 @@ test("a handler that was removed hears nothing more; events can be switched off"
   });
   await host.type("Sheet1", "A2", 2);
   await eventsDelivered();
-  await Excel.run(handler.context as Excel.RequestContext, async (context) => {
+  await Excel.run(registeredIn, async (context) => {
     handler.remove();
     await context.sync();
   });

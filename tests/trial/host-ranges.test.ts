@@ -259,7 +259,7 @@ test("data validation: list with prompt, cut out where another rule is set", asy
     range.dataValidation.prompt = { title: "Kind", message: "Pick one", showPrompt: true };
     range.dataValidation.errorAlert = { title: "Kind", message: "Not in the list", showAlert: true, style: "Warning" };
     range.dataValidation.ignoreBlanks = false;
-    sheet.getRange("A5").dataValidation.rule = { list: { inCellDropDown: true, source: sheet.getRange("F1:F3") } } as unknown as Excel.DataValidationRule;
+    sheet.getRange("A5").dataValidation.rule = { list: { inCellDropDown: true, source: sheet.getRange("F1:F3") } };
     const first = sheet.getRange("A2:A4").dataValidation.load("rule, type, prompt, ignoreBlanks"), all = range.dataValidation.load("type"), none = sheet.getRange("B2").dataValidation.load("type, rule");
     await context.sync();
     expect([first.type, first.rule, first.prompt.message, first.ignoreBlanks]).toEqual(["List", { list: { inCellDropDown: true, source: "hook,shackle" } }, "Pick one", false]);

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { Book } from "../../src/trial/book";
+import type { Book } from "../../src/trial/book";
 import { openBook } from "../setup-excel";
 
 async function codeOf(work: () => Promise<unknown>): Promise<string> {
@@ -163,18 +163,18 @@ test("a table on a protected sheet does not grow, even where cells are open", as
   expect([book.tables[0]?.box.rows, book.sheet("Sheet1")?.cell(4, 0)?.value]).toEqual([4, "S-4"]);
 });
 
-test("rows are added at the end, the table is resized, converted, deleted", async () => {
+test("rows are added at the end", async () => {
   const book = await openGear();
   await gear(async (table, context) => {
     table.rows.add(undefined, [["S-4", "hook", 17]]);
     await context.sync();
-    expect(book.tables[0]?.box.rows).toBe(5);
-    table.resize("A1:D9");
-    await context.sync();
-    expect(book.tables[0]?.box).toEqual({ row: 0, column: 0, rows: 9, columns: 4 });
-  }).catch((error: OfficeExtension.Error) => { expect(error.code).toBe("ApiNotFound"); });
-  // resize belongs to ExcelApi 1.13, newer than the minimum.
-  expect(book.tables[0]?.box.rows).toBe(5);
+  });
+  expect([book.tables[0]?.box.rows, book.sheet("Sheet1")?.cell(4, 0)?.value]).toEqual([5, "S-4"]);
+});
+
+test("a table is resized, converted, deleted; resizing is newer than the minimum", async () => {
+  const book = await openGear();
+  expect(await codeOf(() => gear(async (table, context) => { table.resize("A1:D9"); await context.sync(); }))).toBe("ApiNotFound");
   openBook(book, { requirements: { ExcelApi: "1.13" } });
   await gear(async (table, context) => {
     table.resize("A1:D9");
@@ -186,6 +186,7 @@ test("rows are added at the end, the table is resized, converted, deleted", asyn
   });
   expect([book.tables.length, book.sheet("Sheet1")?.cell(1, 0)?.value]).toEqual([0, "S-1"]);
   await onSheet(async (sheet, context) => { sheet.tables.add("A1:C5", true).delete(); await context.sync(); });
+  // The heading that the wider table had been given stays.
   expect([book.tables.length, book.sheet("Sheet1")?.used()]).toEqual([0, { row: 0, column: 3, rows: 1, columns: 1 }]);
 });
 

@@ -73,6 +73,15 @@ describe("what is not a table reference stays as it is", () => {
   });
 });
 
+describe("today's date", () => {
+  it("is written as a number, whatever the case", () => {
+    expect(writeOutReferences('=IF(D2<today( ),"TODAY()",TODAY()+30)', beside, { ...around, today: 46_351 })).toBe('=IF(D2<46351,"TODAY()",46351+30)');
+  });
+  it("stays a function where no date is given", () => {
+    expect(writeOutReferences("=TODAY()", beside, around)).toBe("=TODAY()");
+  });
+});
+
 describe("defined names are written out", () => {
   it("a name for a cell", () => {
     expect(writeOutReferences("=asOf+30", beside, around)).toBe("=Notes!$B$2+30");

@@ -78,8 +78,8 @@ describe("reading cells", () => {
   test("formulas come with their last result, shared ones moved to their row, texts in them untouched", async () => {
     const { sheet } = await sheetOf((log) => {
       log.getCell("B1").value = { formula: "A1&\" A1\"", result: "x A1", shareType: "shared", ref: "B1:B3" } as ExcelJS.CellValue;
-      log.getCell("B2").value = { sharedFormula: "B1", result: "y A1" } as ExcelJS.CellValue;
-      log.getCell("B3").value = { sharedFormula: "B1", result: { error: "#REF!" } } as unknown as ExcelJS.CellValue;
+      log.getCell("B2").value = { sharedFormula: "B1", result: "y A1" };
+      log.getCell("B3").value = { sharedFormula: "B1", result: { error: "#REF!" } };
     });
     expect([0, 1, 2].map((row) => sheet.cell(row, 1))).toEqual([
       { value: "x A1", formula: "=A1&\" A1\"" }, { value: "y A1", formula: "=A2&\" A1\"" }, { value: null, error: "#REF!", formula: "=A3&\" A1\"" },
@@ -214,10 +214,10 @@ describe("a register written and read back", () => {
 
   test("rules in their order with their look, validation, tables with filter", async () => {
     const before = register(), after = await roundTrip(before);
-    const rules = (book: Book): unknown => book.sheets[0]?.rules.map(({ id: _id, ...rule }) => rule);
+    const rules = (book: Book): unknown => book.sheets[0]?.rules.map((rule) => ({ ...rule, id: "" }));
     expect(rules(after)).toEqual(rules(before));
     expect(after.sheets[0]?.validations).toEqual(before.sheets[0]?.validations);
-    const tables = (book: Book): unknown => book.tables.map(({ sheet, id: _id, ...table }) => ({ ...table, sheet: sheet.name }));
+    const tables = (book: Book): unknown => book.tables.map((table) => ({ ...table, id: "", sheet: table.sheet.name }));
     expect(tables(after)).toEqual(tables(before));
   });
 

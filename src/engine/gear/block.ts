@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const block: GearKind = {
   id: "block",
   plural: "rigging blocks",
-  names: ["block", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley"],
+  names: ["block", "snatch blk", "blk", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley"],
   parts: { shell: "moderate", pin: "moderate", sheave: "moderate", body: "moderate" },
   partNames: { cheek: "shell", "side plate": "shell", axle: "pin", "center pin": "pin", "centre pin": "pin" },
   checks: [

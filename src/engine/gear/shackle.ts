@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const shackle: GearKind = {
   id: "shackle",
   plural: "shackles",
-  names: ["shackle", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "d shackle", "screw pin shackle", "bolt type shackle", "safety shackle", "round pin shackle"],
+  names: ["shackle", "shkl", "shackel", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "d shackle", "screw pin shackle", "bolt type shackle", "safety shackle", "round pin shackle"],
   parts: { bow: "moderate", pin: "moderate", ear: "moderate", body: "moderate" },
   partNames: { crown: "bow", bolt: "pin", ears: "ear", eye: "ear", jaw: "ear" },
   checks: [

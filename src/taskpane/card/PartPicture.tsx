@@ -7,7 +7,15 @@ import type { NumberedPart } from "./checks";
 
 const useStyles = makeStyles({
   box: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "6px 14px" },
-  picture: { width: "176px", height: "176px", flexShrink: 0, color: tokens.colorNeutralForeground1, forcedColorAdjust: "auto" },
+  picture: {
+    width: "176px",
+    height: "176px",
+    flexShrink: 0,
+    color: tokens.colorNeutralForeground1,
+    "--part-body": tokens.colorNeutralBackground6,
+    forcedColorAdjust: "none",
+    "@media (forced-colors: active)": { color: "CanvasText", "--part-body": "Canvas" },
+  },
   names: { listStyleType: "none", margin: 0, padding: 0, flex: "1 1 96px", display: "flex", flexDirection: "column", gap: "5px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   name: { display: "flex", alignItems: "center", gap: "6px" },
   number: {

@@ -1,8 +1,7 @@
 /** Pens for the line drawings: everything is drawn in the text colour on a light body, so that it works in every theme. */
-import { tokens } from "@fluentui/react-components";
-
 const LINE = 2;
-const BODY = tokens.colorNeutralBackground6;
+/** Set by the picture that holds the drawing. */
+const BODY = "var(--part-body)";
 const EDGE = "currentColor";
 
 /** A bar bent along a path: an edge all round and the body inside. */

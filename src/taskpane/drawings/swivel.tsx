@@ -1,12 +1,14 @@
 /** A swivel with an eye above and a jaw below. */
 import type { Drawing } from "./drawing";
-import { Bar, Plate, Ring, Thin } from "./lines";
+import { Bar, Disc, Plate, Ring, Thin } from "./lines";
 
 export const swivel: Drawing = {
   picture: (
     <>
-      <Bar width={18} cap="round" d="M80 202 V164 A30 26 0 0 1 140 164 V202" />
-      <Plate d="M66 184 H154 V198 H66 Z" />
+      <Bar width={18} d="M80 190 V166 A30 26 0 0 1 140 166 V190" />
+      <Disc x={80} y={190} r={15} />
+      <Disc x={140} y={190} r={15} />
+      <Plate d="M54 184 H166 V196 H54 Z" />
       <Bar width={20} d="M110 112 V142" />
       <Ring x={110} y={44} r={26} width={17} />
       <Plate d="M80 78 H140 L134 122 H86 Z" />

@@ -63,7 +63,7 @@ export function isWholeRows(box: Box): boolean {
 export function addressOf(box: Box, dollars = false): string {
   const mark = dollars ? "$" : "";
   const left = mark + columnLetters(box.column), right = mark + columnLetters(box.column + box.columns - 1);
-  const top = mark + (box.row + 1), bottom = mark + (box.row + box.rows);
+  const top = mark + String(box.row + 1), bottom = mark + String(box.row + box.rows);
   if (isWholeColumns(box)) return `${left}:${right}`;
   if (isWholeRows(box)) return `${top}:${bottom}`;
   return box.rows === 1 && box.columns === 1 ? left + top : `${left}${top}:${right}${bottom}`;

@@ -66,7 +66,7 @@ class Batch {
         for (const [name, value] of Object.entries(action.ObjectState ?? {})) setMember(object, name.charAt(0).toUpperCase() + name.slice(1), value);
         return null;
       default:
-        throw notModelled(`action type ${action.ActionType} (${action.Name})`);
+        throw notModelled(`action type ${String(action.ActionType)} (${action.Name})`);
     }
   }
 
@@ -85,7 +85,7 @@ class Batch {
     const known = this.followed.get(id);
     if (known !== undefined) return known;
     const path = this.paths[String(id)];
-    if (!path) throw new HostError("InvalidObjectPath", `The batch names the object ${id} without saying what it is.`);
+    if (!path) throw new HostError("InvalidObjectPath", `The batch names the object ${String(id)} without saying what it is.`);
     const object = this.evaluate(path);
     this.followed.set(id, object);
     return object;
@@ -118,7 +118,7 @@ class Batch {
     if (path.ObjectPathType === PATH.method) child = callMember(parent, path.Name, args);
     else if (path.ObjectPathType === PATH.indexer) child = callMember(parent, "GetItem", args);
     else if (path.ObjectPathType === PATH.property) child = readMember(parent, path.Name);
-    else throw notModelled(`object path type ${path.ObjectPathType} (${path.Name})`);
+    else throw notModelled(`object path type ${String(path.ObjectPathType)} (${path.Name})`);
     if (child === NULL_OBJECT || child instanceof HostObject) return child;
     throw new HostError("GeneralException", `${parent.type}.${path.Name} is no object.`);
   }

@@ -1,6 +1,6 @@
 /** Reading and writing the cells of a box. */
 import type { Box, Cell, Sheet } from "../book";
-import { bottomOf, boxBetween, intersection, isWholeColumns, rightOf } from "./address";
+import { bottomOf, boxBetween, isWholeColumns, rightOf } from "./address";
 import { isTextFormat, readEntry } from "./entry";
 import { accessDenied, HostError, invalidArgument, notModelled } from "./errors";
 import { faultOf, hasRelativeReference } from "./formula-text";
@@ -72,7 +72,7 @@ export function requireUnlocked(sheet: Sheet, box: Box, location: string): void 
 /** Brings an argument to rows and columns: one value stands for every cell. */
 export function spread(given: unknown, box: Box, location: string): unknown[][] {
   if (!Array.isArray(given)) {
-    if (cellCount(box) > MOST_CELLS) throw notModelled(`${location} with one value for ${cellCount(box)} cells`);
+    if (cellCount(box) > MOST_CELLS) throw notModelled(`${location} with one value for ${String(cellCount(box))} cells`);
     return Array.from({ length: box.rows }, () => Array<unknown>(box.columns).fill(given));
   }
   const rows: unknown[] = given;
@@ -94,7 +94,7 @@ export function requireCellValue(value: unknown, location: string): void {
   if (value === null || typeof value === "boolean") return;
   if (typeof value === "number" && Number.isFinite(value)) return;
   if (typeof value !== "string") throw invalidArgument(undefined, location);
-  if (value.length > LONGEST_TEXT) throw invalidArgument(`A cell takes at most ${LONGEST_TEXT} characters.`, location);
+  if (value.length > LONGEST_TEXT) throw invalidArgument(`A cell takes at most ${String(LONGEST_TEXT)} characters.`, location);
   const fault = value.startsWith("=") && value.length > 1 ? faultOf(value) : null;
   if (fault !== null) throw invalidArgument(`Excel can't take the formula ${value}: ${fault}.`, location);
 }
@@ -140,7 +140,7 @@ export function forFormat(sheet: Sheet, box: Box, location: string, change: (tar
     forEachCell(sheet, box, change);
     return;
   }
-  if (cellCount(box) > MOST_CELLS) throw notModelled(`${location} of ${cellCount(box)} cells that are no whole columns`);
+  if (cellCount(box) > MOST_CELLS) throw notModelled(`${location} of ${String(cellCount(box))} cells that are no whole columns`);
   for (let row = box.row; row <= bottomOf(box); row += 1) {
     for (let column = box.column; column <= rightOf(box); column += 1) change(sheet.at(row, column));
   }
@@ -149,10 +149,12 @@ export function forFormat(sheet: Sheet, box: Box, location: string, change: (tar
 /** A box for listeners: whole columns and rows are cut down to the cells that exist. */
 export function tellable(sheet: Sheet, box: Box): Box {
   if (cellCount(box) <= MOST_CELLS) return box;
-  let found: Box | null = null;
+  let top = Infinity, left = Infinity, bottom = -1, right = -1;
   forEachCell(sheet, box, (_cell, row, column) => {
-    const here = { row, column, rows: 1, columns: 1 };
-    found = found ? boxBetween(Math.min(found.row, row), Math.min(found.column, column), Math.max(bottomOf(found), row), Math.max(rightOf(found), column)) : here;
+    top = Math.min(top, row);
+    bottom = Math.max(bottom, row);
+    left = Math.min(left, column);
+    right = Math.max(right, column);
   });
-  return found ?? intersection(box, { row: box.row, column: box.column, rows: 1, columns: 1 }) ?? box;
+  return bottom < 0 ? { row: box.row, column: box.column, rows: 1, columns: 1 } : boxBetween(top, left, bottom, right);
 }

@@ -4,7 +4,7 @@ import { addressOf } from "./address";
 import { colorOf } from "./colors";
 import { requireUnlocked } from "./cells";
 import { invalidArgument, notModelled } from "./errors";
-import { faultOf, mapCode, piecesOf } from "./formula-text";
+import { faultOf, piecesOf } from "./formula-text";
 import { HostCollection, HostObject } from "./object";
 import { Range } from "./range";
 import { clearRules, removeRule, rulesIn } from "./rules";
@@ -33,7 +33,7 @@ export class ConditionalFormatCollection extends HostCollection<ConditionalForma
   Add(kind: string): ConditionalFormat {
     if (kind !== "Custom") throw notModelled(`ConditionalFormatCollection.Add(${kind})`);
     requireUnlocked(this.sheet, this.box, "ConditionalFormatCollection.add");
-    const rule: FormatRule = { id: `{rule-${this.state.book.nextId()}}`, box: { ...this.box }, formula: "", stopIfTrue: false };
+    const rule: FormatRule = { id: `{rule-${String(this.state.book.nextId())}}`, box: { ...this.box }, formula: "", stopIfTrue: false };
     this.sheet.rules.unshift(rule);
     this.state.book.tell({ kind: "rules", sheet: this.sheet });
     return new ConditionalFormat(this.state, this.sheet, rule);
@@ -125,12 +125,8 @@ export function faultOfRule(formula: unknown): string | null {
   const fault = faultOf(formula);
   if (fault !== null) return fault;
   if (piecesOf(formula)?.some((piece) => piece.kind === "bracket")) return "table references can't stand in rules";
-  let addIn = false;
-  mapCode(formula, (code) => {
-    addIn ||= /(?<![\p{L}\p{N}_.])GEAR\.[\p{L}\p{N}_.]+\s*\(/iu.test(code);
-    return code;
-  });
-  return addIn ? "functions of an add-in can't stand in rules" : null;
+  const ofAddIn = /(?<![\p{L}\p{N}_.])GEAR\.[\p{L}\p{N}_.]+\s*\(/iu;
+  return piecesOf(formula)?.some((piece) => piece.kind === "code" && ofAddIn.test(piece.text)) ? "functions of an add-in can't stand in rules" : null;
 }
 
 class ConditionalRangeFormat extends RulePart {
@@ -170,7 +166,10 @@ class ConditionalRangeFont extends RulePart {
   get Strikethrough(): boolean { return this.rule.strikethrough ?? false; }
   set Strikethrough(struck: boolean) { this.rule.strikethrough = struck; this.tell(); }
   Clear(): null {
-    for (const member of ["color", "bold", "italic", "strikethrough"] as const) delete this.rule[member];
+    delete this.rule.color;
+    delete this.rule.bold;
+    delete this.rule.italic;
+    delete this.rule.strikethrough;
     this.tell();
     return null;
   }

@@ -94,7 +94,7 @@ export class DataValidation extends HostObject {
       const { source } = rule;
       if (typeof source !== "string" || source === "") throw invalidArgument("A list needs a source.", location);
       if (source.startsWith("=")) this.requireRule(source);
-      else if (source.length > LONGEST_LIST) throw invalidArgument(`A list written out in the rule takes ${LONGEST_LIST} characters; this one has ${source.length}.`, location);
+      else if (source.length > LONGEST_LIST) throw invalidArgument(`A list written out in the rule takes ${String(LONGEST_LIST)} characters; this one has ${String(source.length)}.`, location);
     } else if (kind === "custom") {
       this.requireRule(rule["formula"]);
     } else if (typeof rule["operator"] !== "string" || rule["formula1"] === undefined) {

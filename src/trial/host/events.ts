@@ -28,7 +28,7 @@ export class Events {
     this.sheetIds = new Set(state.book.sheets.map((sheet) => sheet.id));
     this.activeId = state.book.active.id;
     for (const sheet of state.book.sheets) if (sheet.protected) this.protectedIds.add(sheet.id);
-    this.close = state.book.listen((change) => this.tell(change));
+    this.close = state.book.listen((change) => { this.tell(change); });
   }
 
   private tell(change: Change): void {

@@ -46,8 +46,8 @@ export function criteriaOf(table: Table, column: number): Record<string, unknown
 }
 
 export function textsOfCriteria(criteria: Record<string, unknown>, location: string): string[] {
-  const kind = String(criteria["filterOn"] ?? "");
-  if (kind !== "Values") throw notModelled(`${location} on ${kind}`);
+  const kind = criteria["filterOn"];
+  if (kind !== "Values") throw notModelled(`${location} on ${typeof kind === "string" ? kind : "nothing"}`);
   return textsOf(criteria["values"], location);
 }
 

@@ -16,7 +16,7 @@ export function headingsOf(table: Table): string[] {
 export function mendHeadings(state: HostState, table: Table, before: readonly string[]): void {
   const taken = new Set<string>();
   headingsOf(table).forEach((shown, at) => {
-    const heading = uniqueHeading(shown === "" ? `Column${at + 1}` : shown, taken);
+    const heading = uniqueHeading(shown === "" ? `Column${String(at + 1)}` : shown, taken);
     taken.add(heading.toLowerCase());
     const cell = table.sheet.at(table.box.row, table.box.column + at);
     if (cell.value !== heading || cell.formula !== undefined) {
@@ -36,6 +36,6 @@ export function mendHeadings(state: HostState, table: Table, before: readonly st
 function uniqueHeading(wanted: string, taken: ReadonlySet<string>): string {
   if (!taken.has(wanted.toLowerCase())) return wanted;
   let number = 2;
-  while (taken.has(`${wanted}${number}`.toLowerCase())) number += 1;
-  return `${wanted}${number}`;
+  while (taken.has((wanted + String(number)).toLowerCase())) number += 1;
+  return wanted + String(number);
 }

@@ -38,7 +38,7 @@ export function requireName(name: unknown, location: string): asserts name is st
 
 function formulaOf(reference: Range | string, location: string): string {
   if (reference instanceof Range) return `=${quoteSheet(reference.sheet.name)}!${addressOf(reference.box, true)}`;
-  const formula = String(reference).startsWith("=") ? reference : `="${String(reference).replace(/"/g, '""')}"`;
+  const formula = reference.startsWith("=") ? reference : `="${reference.replace(/"/g, '""')}"`;
   const fault = faultOf(formula);
   if (fault !== null) throw invalidArgument(`Excel can't take ${formula}: ${fault}.`, location);
   return formula;

@@ -80,11 +80,11 @@ export function loadClientLibrary(): void {
 function placeholders(values: Record<string, unknown>): () => void {
   const added = Object.keys(values).filter((name) => everywhere[name] === undefined);
   for (const name of added) everywhere[name] = values[name];
-  return () => { for (const name of added) delete everywhere[name]; };
+  return () => { for (const name of added) Reflect.deleteProperty(everywhere, name); };
 }
 
 /** `associate(id, function)` or `associate({ id: function })`, as office.js defines it for functions and for commands. */
-function associations(): { association: Association; associate(id: string | Record<string, unknown>, call?: unknown): void } {
+function associations(): { association: Association; associate: (id: string | Record<string, unknown>, call?: unknown) => void } {
   const listeners: (() => void)[] = [];
   const association: Association = { mappings: {}, onchange: (listener) => { listeners.push(listener); } };
   return {
@@ -176,6 +176,6 @@ function isSupported(requirements: Readonly<Record<string, string>>, name: strin
   const has = Object.entries(requirements).find(([known]) => known.toLowerCase() === name.toLowerCase())?.[1];
   if (has === undefined) return false;
   const [major = 0, minor = 0] = has.split(".").map(Number);
-  const [askedMajor = 0, askedMinor = 0] = String(version).split(".").map(Number);
+  const [askedMajor = 0, askedMinor = 0] = version.split(".").map(Number);
   return major > askedMajor || (major === askedMajor && minor >= askedMinor);
 }

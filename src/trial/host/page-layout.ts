@@ -41,7 +41,7 @@ export class PageLayout extends PagePart {
     this.tell();
   }
 
-  get PaperSize(): string | null { return this.page.paperSize ?? "Letter"; }
+  get PaperSize(): string { return this.page.paperSize ?? "Letter"; }
   set PaperSize(size: string) { this.page.paperSize = size; this.tell(); }
 
   get Zoom(): Zoom {
@@ -50,7 +50,9 @@ export class PageLayout extends PagePart {
     return { ...(fitWide !== undefined && { horizontalFitToPages: fitWide }), ...(fitTall !== undefined && { verticalFitToPages: fitTall }) };
   }
   set Zoom(zoom: Zoom) {
-    for (const member of ["fitWide", "fitTall", "scale"] as const) delete this.page[member];
+    delete this.page.fitWide;
+    delete this.page.fitTall;
+    delete this.page.scale;
     if (typeof zoom.horizontalFitToPages === "number") this.page.fitWide = zoom.horizontalFitToPages;
     if (typeof zoom.verticalFitToPages === "number") this.page.fitTall = zoom.verticalFitToPages;
     if (typeof zoom.scale === "number") {
@@ -120,7 +122,7 @@ export class PageLayout extends PagePart {
 }
 
 function boxOf(range: Range | string, location: string): Box {
-  const box = range instanceof Range ? range.box : parseBox(String(range));
+  const box = range instanceof Range ? range.box : parseBox(range);
   if (!box) throw invalidArgument(undefined, location);
   return box;
 }

@@ -24,7 +24,7 @@ export function project(object: Found<HostObject>, query: QueryInfo): Answered |
 
 function answer(object: Found<HostObject>, wanted: readonly string[], top?: number, skip?: number): Answered | null {
   if (object === NULL_OBJECT) return null;
-  return object instanceof HostCollection ? answerCollection(object, wanted, top, skip) : answerObject(object, wanted);
+  return object instanceof HostCollection ? answerCollection(object as HostCollection<HostObject>, wanted, top, skip) : answerObject(object, wanted);
 }
 
 function answerCollection(collection: HostCollection<HostObject>, wanted: readonly string[], top = 0, skip = 0): Answered {

@@ -45,7 +45,7 @@ export class RangeBorderCollection extends HostCollection<RangeBorder> {
 
   override GetItem(key: string | number): RangeBorder {
     const found = this.find(key);
-    if (!found) throw notModelled(`RangeBorderCollection.getItem(${key})`);
+    if (!found) throw notModelled(`RangeBorderCollection.getItem(${String(key)})`);
     return found;
   }
 }
@@ -69,14 +69,16 @@ export class RangeBorder extends HostObject {
   get Id(): string { return this.SideIndex; }
 
   get Style(): string | null { return this.shared((border) => border?.style ?? "None"); }
-  set Style(style: string) {
-    if (!STYLES.includes(style)) throw invalidArgument(undefined, "RangeBorder.style");
+  set Style(given: string | null) {
+    const style = STYLES.find((known) => known === given);
+    if (style === undefined) throw invalidArgument(undefined, "RangeBorder.style");
     this.change("style", (border) => (style === "None" ? null : { ...border, style }));
   }
 
   get Weight(): string | null { return this.shared((border) => border?.weight ?? "Thin"); }
-  set Weight(weight: string) {
-    if (!WEIGHTS.includes(weight)) throw invalidArgument(undefined, "RangeBorder.weight");
+  set Weight(given: string | null) {
+    const weight = WEIGHTS.find((known) => known === given);
+    if (weight === undefined) throw invalidArgument(undefined, "RangeBorder.weight");
     this.change("weight", (border) => ({ ...border, weight }));
   }
 
@@ -97,8 +99,9 @@ export class RangeBorder extends HostObject {
     const { edge } = this.side;
     restyle(this.state, this.sheet, cells, `RangeBorder.${member}`, (style) => {
       const next = change(style.borders?.[edge] ?? { style: "Continuous", color: "#000000", weight: "Thin" });
-      const { [edge]: _old, ...others } = style.borders ?? {};
-      style.borders = next ? { ...others, [edge]: next } : others;
+      style.borders = { ...style.borders };
+      if (next) style.borders[edge] = next;
+      else Reflect.deleteProperty(style.borders, edge);
     });
   }
 }

@@ -32,24 +32,25 @@ export class RangeFormat extends HostObject {
   get Protection(): FormatProtection { return new FormatProtection(this.state, this.sheet, this.box); }
 
   get WrapText(): boolean | null { return sharedStyle(this.sheet, this.box, (style) => style?.wrap ?? false); }
-  set WrapText(wrap: boolean) { this.restyle("wrapText", (style) => { style.wrap = wrap; }); }
+  set WrapText(given: unknown) { this.restyle("wrapText", (style) => { style.wrap = given === true; }); }
 
   get HorizontalAlignment(): string | null { return sharedStyle(this.sheet, this.box, (style) => style?.align ?? "General"); }
-  set HorizontalAlignment(given: string) {
+  set HorizontalAlignment(given: string | null) {
     const align = (["General", "Left", "Center", "Right"] as const).find((known) => known === given);
-    if (!align) throw notModelled(`RangeFormat.HorizontalAlignment ${given}`);
+    if (!align) throw notModelled(`RangeFormat.HorizontalAlignment ${String(given)}`);
     this.restyle("horizontalAlignment", (style) => { style.align = align; });
   }
 
   get VerticalAlignment(): string | null { return sharedStyle(this.sheet, this.box, (style) => style?.valign ?? "Bottom"); }
-  set VerticalAlignment(given: string) {
+  set VerticalAlignment(given: string | null) {
     const valign = (["Top", "Center", "Bottom"] as const).find((known) => known === given);
-    if (!valign) throw notModelled(`RangeFormat.VerticalAlignment ${given}`);
+    if (!valign) throw notModelled(`RangeFormat.VerticalAlignment ${String(given)}`);
     this.restyle("verticalAlignment", (style) => { style.valign = valign; });
   }
 
   get IndentLevel(): number | null { return sharedStyle(this.sheet, this.box, (style) => style?.indent ?? 0); }
-  set IndentLevel(indent: number) {
+  set IndentLevel(given: unknown) {
+    const indent = Number(given);
     if (!Number.isInteger(indent) || indent < 0 || indent > 250) throw invalidArgument(undefined, "RangeFormat.indentLevel");
     this.restyle("indentLevel", (style) => { style.indent = indent; });
   }
@@ -58,8 +59,8 @@ export class RangeFormat extends HostObject {
     const widths = new Set(columnsOf(this.box).map((column) => this.sheet.columnWidths.get(column) ?? STANDARD_WIDTH));
     return widths.size === 1 ? [...widths][0] ?? null : null;
   }
-  set ColumnWidth(points: number) {
-    this.requireLayout("allowFormatColumns", points, "columnWidth");
+  set ColumnWidth(given: unknown) {
+    const points = this.layoutPoints("allowFormatColumns", given, "columnWidth");
     for (const column of columnsOf(this.box)) this.sheet.columnWidths.set(column, points);
     this.tellLayout();
   }
@@ -75,16 +76,16 @@ export class RangeFormat extends HostObject {
     if (set < this.box.rows) heights.add(STANDARD_HEIGHT);
     return heights.size === 1 ? [...heights][0] ?? null : null;
   }
-  set RowHeight(points: number) {
-    this.requireLayout("allowFormatRows", points, "rowHeight");
-    if (this.box.rows > MOST_ROWS_SET) throw notModelled(`RangeFormat.RowHeight of ${this.box.rows} rows`);
+  set RowHeight(given: unknown) {
+    const points = this.layoutPoints("allowFormatRows", given, "rowHeight");
+    if (this.box.rows > MOST_ROWS_SET) throw notModelled(`RangeFormat.RowHeight of ${String(this.box.rows)} rows`);
     for (const row of linesOf(this.box.row, this.box.rows)) this.sheet.rowHeights.set(row, points);
     this.tellLayout();
   }
 
   /** Wide enough for the longest text, measured in characters: there is no font here to measure with. */
   AutofitColumns(): null {
-    this.requireLayout("allowFormatColumns", 0, "autofitColumns");
+    this.layoutPoints("allowFormatColumns", 0, "autofitColumns");
     const longest = new Map<number, number>();
     forEachCell(this.sheet, this.box, (cell, _row, column) => {
       const lines = showCell(cell).split("\n").map((line) => line.length);
@@ -96,7 +97,7 @@ export class RangeFormat extends HostObject {
   }
 
   AutofitRows(): null {
-    this.requireLayout("allowFormatRows", 0, "autofitRows");
+    this.layoutPoints("allowFormatRows", 0, "autofitRows");
     for (const row of [...this.sheet.rowHeights.keys()]) if (row >= this.box.row && row < this.box.row + this.box.rows) this.sheet.rowHeights.delete(row);
     this.tellLayout();
     return null;
@@ -106,10 +107,12 @@ export class RangeFormat extends HostObject {
     restyle(this.state, this.sheet, this.box, `RangeFormat.${member}`, change);
   }
 
-  private requireLayout(allowed: string, points: unknown, member: string): void {
+  /** A width or a height that may be set; throws else. */
+  private layoutPoints(allowed: string, points: unknown, member: string): number {
     const location = `RangeFormat.${member}`;
     if (typeof points !== "number" || points < 0 || points > 1790) throw invalidArgument(undefined, location);
     if (this.sheet.protected && this.sheet.protection?.options[allowed] !== true) throw accessDenied(location);
+    return points;
   }
 
   private tellLayout(): void {

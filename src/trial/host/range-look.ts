@@ -45,33 +45,39 @@ export class RangeFill extends Look {
   }
 }
 
+const UNDERLINES = ["None", "Single", "Double", "SingleAccountant", "DoubleAccountant"];
+
 export class RangeFont extends Look {
   readonly type = "RangeFont";
   readonly scalars = ["Name", "Size", "Color", "Italic", "Bold", "Underline", "Strikethrough"];
 
   get Bold(): boolean | null { return this.shared((style) => style?.bold ?? false); }
-  set Bold(bold: boolean) { this.change("bold", (style) => { style.bold = bold; }); }
+  set Bold(given: unknown) { this.change("bold", (style) => { style.bold = given === true; }); }
 
   get Italic(): boolean | null { return this.shared((style) => style?.italic ?? false); }
-  set Italic(italic: boolean) { this.change("italic", (style) => { style.italic = italic; }); }
+  set Italic(given: unknown) { this.change("italic", (style) => { style.italic = given === true; }); }
 
   get Strikethrough(): boolean | null { return this.shared((style) => style?.strikethrough ?? false); }
-  set Strikethrough(struck: boolean) { this.change("strikethrough", (style) => { style.strikethrough = struck; }); }
+  set Strikethrough(given: unknown) { this.change("strikethrough", (style) => { style.strikethrough = given === true; }); }
 
   get Underline(): string | null { return this.shared((style) => style?.underline ?? "None"); }
-  set Underline(underline: string) {
-    if (!["None", "Single", "Double", "SingleAccountant", "DoubleAccountant"].includes(underline)) throw invalidArgument(undefined, "RangeFont.underline");
+  set Underline(given: unknown) {
+    const underline = UNDERLINES.find((known) => known === given);
+    if (underline === undefined) throw invalidArgument(undefined, "RangeFont.underline");
     this.change("underline", (style) => { style.underline = underline; });
   }
 
   get Size(): number | null { return this.shared((style) => style?.size ?? 11); }
-  set Size(size: number) {
+  set Size(size: unknown) {
     if (typeof size !== "number" || size < 1 || size > 409) throw invalidArgument(undefined, "RangeFont.size");
     this.change("size", (style) => { style.size = size; });
   }
 
   get Name(): string | null { return this.shared((style) => style?.fontName ?? "Calibri"); }
-  set Name(name: string) { this.change("name", (style) => { style.fontName = name; }); }
+  set Name(name: string | null) {
+    if (name === null) throw invalidArgument(undefined, "RangeFont.name");
+    this.change("name", (style) => { style.fontName = name; });
+  }
 
   get Color(): string | null { return this.shared((style) => style?.color ?? "#000000"); }
   set Color(given: unknown) {
@@ -85,5 +91,5 @@ export class FormatProtection extends Look {
   readonly scalars = ["Locked"];
 
   get Locked(): boolean | null { return this.shared((style) => style?.locked ?? true); }
-  set Locked(locked: boolean) { this.change("locked", (style) => { style.locked = locked; }); }
+  set Locked(given: unknown) { this.change("locked", (style) => { style.locked = given !== false; }); }
 }

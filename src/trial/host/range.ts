@@ -73,11 +73,13 @@ export class Range extends HostObject {
     if (typeof given === "string") {
       forFormat(this.sheet, this.box, location, (target) => { target.format = given; });
     } else {
-      spread(given, this.box, location).forEach((row, down) => row.forEach((format, right) => {
-        if (format === null) return;
-        if (typeof format !== "string") throw invalidArgument(undefined, location);
-        this.sheet.at(this.box.row + down, this.box.column + right).format = format;
-      }));
+      for (const [down, row] of spread(given, this.box, location).entries()) {
+        for (const [right, format] of row.entries()) {
+          if (format === null) continue;
+          if (typeof format !== "string") throw invalidArgument(undefined, location);
+          this.sheet.at(this.box.row + down, this.box.column + right).format = format;
+        }
+      }
     }
     this.state.book.tell({ kind: "style", sheet: this.sheet, box: tellable(this.sheet, this.box) });
   }
@@ -95,9 +97,9 @@ export class Range extends HostObject {
   get ConditionalFormats(): ConditionalFormatCollection { return new ConditionalFormatCollection(this.state, this.sheet, this.box); }
   get DataValidation(): DataValidation { return new DataValidation(this.state, this.sheet, this.box); }
   get RowHidden(): boolean | null { return hiddenAmong(this.sheet.hiddenRows, this.box.row, this.box.rows); }
-  set RowHidden(hidden: boolean) { setHidden(this.state, this.sheet, this.sheet.hiddenRows, this.box.row, this.box.rows, hidden); }
+  set RowHidden(given: unknown) { setHidden(this.state, this.sheet, this.sheet.hiddenRows, this.box.row, this.box.rows, given === true); }
   get ColumnHidden(): boolean | null { return hiddenAmong(this.sheet.hiddenColumns, this.box.column, this.box.columns); }
-  set ColumnHidden(hidden: boolean) { setHidden(this.state, this.sheet, this.sheet.hiddenColumns, this.box.column, this.box.columns, hidden); }
+  set ColumnHidden(given: unknown) { setHidden(this.state, this.sheet, this.sheet.hiddenColumns, this.box.column, this.box.columns, given === true); }
   get Hidden(): boolean | null {
     const rows = this.RowHidden, columns = this.ColumnHidden;
     if (rows === true || columns === true) return true;

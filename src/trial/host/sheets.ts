@@ -11,8 +11,8 @@ export function addSheet(state: HostState, wanted: string | null): Sheet {
   let name = wanted ?? "";
   if (name === "") {
     let number = book.sheets.length + 1;
-    while (book.sheet(`Sheet${number}`)) number += 1;
-    name = `Sheet${number}`;
+    while (book.sheet(`Sheet${String(number)}`)) number += 1;
+    name = `Sheet${String(number)}`;
   }
   requireSheetName(state, name, null, "WorksheetCollection.add");
   return book.addSheet(name);

@@ -86,7 +86,7 @@ function maskLiterals(section: string): string {
 
 function fixed(size: number, places: number, needed: number): string {
   // Rounded as written in decimals (half away from zero), not as the binary fraction would.
-  const rounded = Number(`${Math.round(Number(`${size.toPrecision(15)}e${places}`))}e-${places}`);
+  const rounded = Number(`${String(Math.round(Number(`${size.toPrecision(15)}e${String(places)}`)))}e-${String(places)}`);
   let text = (Number.isFinite(rounded) ? rounded : size).toFixed(places);
   for (let spare = places - needed; spare > 0 && text.includes(".") && text.endsWith("0"); spare -= 1) text = text.slice(0, -1);
   return text;
@@ -108,7 +108,8 @@ function showFraction(value: number, pattern: string): string {
   if (mixed && over === under) [shownWhole, over, under] = [whole + 1, 0, 1];
   const sign = value < 0 ? "-" : "";
   if (over === 0) return mixed ? sign + String(shownWhole) : "0";
-  return sign + (mixed && shownWhole > 0 ? `${shownWhole} ${over}/${under}` : `${over}/${under}`);
+  const part = `${String(over)}/${String(under)}`;
+  return sign + (mixed && shownWhole > 0 ? `${String(shownWhole)} ${part}` : part);
 }
 
 function nearestFraction(share: number, largest: number): [number, number] {

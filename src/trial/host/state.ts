@@ -27,7 +27,7 @@ export class HostState {
     this.book = book;
     this.calculator = calculator;
     this.year = year;
-    this.close = book.listen((change) => this.notice(change));
+    this.close = book.listen((change) => { this.notice(change); });
   }
 
   next(prefix: string): string {

@@ -39,7 +39,7 @@ export class TableRowCollection extends HostCollection<TableRow> {
     const { table } = this;
     const end = bodyBox(table).rows;
     if (table.sheet.protected) throw accessDenied(location);
-    if (index !== null && index !== -1 && index !== end) throw notModelled(`${location} at ${index}`);
+    if (index !== null && index !== -1 && index !== end) throw notModelled(`${location} at ${String(index)}`);
     if (table.totals) throw notModelled(`${location} above a total row`);
     const rows: unknown[] = Array.isArray(values) ? (Array.isArray(values[0]) ? values : [values]) : [Array(table.box.columns).fill(values ?? "")];
     const added: Box = { ...table.box, row: bottomOf(table.box) + 1, rows: rows.length };

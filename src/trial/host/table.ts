@@ -58,7 +58,7 @@ export class ExcelTable extends HostObject {
   get ShowHeaders(): boolean { return true; }
   set ShowHeaders(show: boolean) { if (!show) throw notModelled("Table.ShowHeaders false"); }
   get ShowTotals(): boolean { return this.table.totals ?? false; }
-  set ShowTotals(show: boolean) { if (show !== this.ShowTotals) throw notModelled(`Table.ShowTotals ${show}`); }
+  set ShowTotals(show: boolean) { if (show !== this.ShowTotals) throw notModelled(`Table.ShowTotals ${String(show)}`); }
 
   get Worksheet(): Worksheet { return new Worksheet(this.state, this.table.sheet); }
   get Columns(): TableColumnCollection { return new TableColumnCollection(this.state, this.table); }
@@ -77,7 +77,7 @@ export class ExcelTable extends HostObject {
   Resize(to: Range | string): null {
     const location = "Table.resize";
     this.requireOpen(location);
-    const box = to instanceof Range ? to.box : parseBox(splitSheet(String(to)).address);
+    const box = to instanceof Range ? to.box : parseBox(splitSheet(to).address);
     const { table } = this;
     const headed = box !== null && box.row === table.box.row && box.rows >= 2 && intersection(box, table.box) !== null;
     if (!headed || box.rows === LAST_ROW || box.columns === LAST_COLUMN) throw invalidArgument(undefined, location);

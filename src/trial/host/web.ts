@@ -105,7 +105,7 @@ class WebCarrier implements Carrier, Pane {
     const message = this.registered.get("appCommandInvoked");
     if (!message) return Promise.reject(new Error(`The pane is not ready for the button ${name}.`));
     this.lastCommand += 1;
-    const id = `command-${this.lastCommand}`;
+    const id = `command-${String(this.lastCommand)}`;
     const completed = new Promise<void>((done) => this.commands.set(id, done));
     this.push(message, { 0: id, 1: name, 2: JSON.stringify({ source: { id: name } }) });
     return completed;

@@ -94,7 +94,7 @@ export class Worksheet extends HostObject {
   /** An address, a defined name, a table's name, or nothing for the whole sheet. */
   GetRange(address: string | null): Range {
     if (address === null || address === "") return new Range(this.state, this.sheet, WHOLE_SHEET);
-    const { sheet, address: inside } = splitSheet(String(address));
+    const { sheet, address: inside } = splitSheet(address);
     if (sheet !== null && sheet.toLowerCase() !== this.sheet.name.toLowerCase()) throw invalidArgument(`${address} lies on another sheet.`, "Worksheet.getRange");
     const box = parseBox(inside);
     if (box) return new Range(this.state, this.sheet, box);

@@ -16,11 +16,13 @@ export function writeValues(state: HostState, sheet: Sheet, box: Box, given: unk
   const before = box.rows * box.columns === 1 ? copyOf(sheet.cell(box.row, box.column)) : undefined;
   const headed = tablesHeadedIn(state, sheet, box);
   const year = state.year();
-  rows.forEach((row, down) => row.forEach((value, right) => {
-    if (value !== null && !(value === "" && !sheet.cell(box.row + down, box.column + right))) {
-      enter(sheet.at(box.row + down, box.column + right), value, year);
+  for (const [down, row] of rows.entries()) {
+    for (const [right, value] of row.entries()) {
+      const place = [box.row + down, box.column + right] as const;
+      // Nothing is made only to be empty.
+      if (value !== null && (value !== "" || sheet.cell(...place))) enter(sheet.at(...place), value, year);
     }
-  }));
+  }
   for (const { table, headings } of headed) mendHeadings(state, table, headings);
   growTables(state, sheet, box);
   state.tellCells(sheet, box, by, before);

@@ -1,4 +1,5 @@
 /** The add-in's worksheet functions as built, loaded the way Excel loads them: a script that associates ids, and their description. */
+import { BooleanNumber } from "@univerjs/core";
 import { FunctionType } from "@univerjs/engine-formula";
 import type { IFunctionInfo } from "@univerjs/engine-formula";
 import type { ParameterShape, WorksheetFunction } from "../univer/worksheet-functions";
@@ -78,8 +79,8 @@ function describe({ name, description, parameters }: DescribedFunction): IFuncti
       name: parameter.name,
       detail: parameter.description ?? "",
       example: "",
-      require: parameter.optional ? 0 : 1,
-      repeat: 0,
+      require: parameter.optional ? BooleanNumber.FALSE : BooleanNumber.TRUE,
+      repeat: BooleanNumber.FALSE,
     })),
   };
 }

@@ -32,21 +32,21 @@ declare global {
 const NOTHING: AddInFunctions = { functions: new Map(), shapes: new Map(), described: [] };
 
 async function start(): Promise<void> {
-  let view: BookView | undefined;
-  const dark = followShade((on) => { view?.dark(on); });
+  const shown: { view?: BookView } = {};
+  const dark = followShade((on) => { shown.view?.dark(on); });
   movableEdge();
   const pane = new PaneFrame();
   const addIn = await loadFunctions("/addin/").catch((failure: unknown) => {
     say(sentenceOf(failure));
     return NOTHING;
   });
-  const calculator = new UniverCalculator({ functions: addIn.functions, shapes: addIn.shapes, onRules: (sheet) => { view?.repaint(sheet); } });
+  const calculator = new UniverCalculator({ functions: addIn.functions, shapes: addIn.shapes, onRules: (sheet) => { shown.view?.repaint(sheet); } });
   const reporting = reported(calculator);
 
   let book = new Book();
   book.addSheet("Sheet1");
   let host = new Host(book, { calculator: reporting });
-  const sheetView = new BookView(element("grid", HTMLElement), addIn.described, {
+  const view = new BookView(element("grid", HTMLElement), addIn.described, {
     enter: (sheet, box, rows) => host.type(sheet.name, addressOf(box), rows),
     recalculate: () => reporting.recalculate(book),
     editing: (on) => { host.editing = on; },
@@ -54,7 +54,7 @@ async function start(): Promise<void> {
     select: (sheet, box) => { host.select(sheet.name, addressOf(box)); },
     rulesAt: (sheet, row, column) => calculator.rulesAt(sheet, row, column),
   }, dark);
-  view = sheetView;
+  shown.view = view;
 
   const show = async (opened: Book): Promise<void> => {
     clearMessages();
@@ -62,9 +62,9 @@ async function start(): Promise<void> {
     book = opened;
     host = new Host(book, { calculator: reporting });
     if (window.trial) Object.assign(window.trial, { book, host });
-    sheetView.open(book);
+    view.open(book);
     await reporting.recalculate(book);
-    await sheetView.settled();
+    await view.settled();
     if (book.notKept.length > 0) say(`Not shown and not saved here: ${book.notKept.join(", ")}.`);
     if (!(await pane.load(host))) say("The pane did not come up within 20 seconds; look at the browser's console, or run npm run build and reload.");
   };
@@ -77,8 +77,8 @@ async function start(): Promise<void> {
   const wanted = new URLSearchParams(window.location.search).get("sample");
   const first = samples.find((name) => name === wanted || name === `${wanted ?? ""}.xlsx`) ?? samples[0];
   const ready = begin(first === undefined ? Promise.resolve(book) : openSample(first));
-  window.trial = { book, host, view: sheetView, ready };
-  connectControls({ samples, first, calculator, reporting, pane, view: sheetView, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
+  window.trial = { book, host, view, ready };
+  connectControls({ samples, first, calculator, reporting, pane, view, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
   await ready;
 }
 
@@ -89,8 +89,8 @@ interface Controls {
   readonly reporting: Calculator;
   readonly pane: PaneFrame;
   readonly view: BookView;
-  current(): Book;
-  open(opening: Promise<Book>): void;
+  readonly current: () => Book;
+  readonly open: (opening: Promise<Book>) => void;
 }
 
 function connectControls({ samples, first, calculator, reporting, pane, view, current, open }: Controls): void {

@@ -104,11 +104,15 @@ export class UniverCalculator implements Calculator {
     this.sheets = "";
   }
 
+  private today(): number {
+    return (this.options.today ?? todaySerial)();
+  }
+
   private async pass(book: Book): Promise<void> {
     const began = performance.now();
     const engine = this.engineFor(book);
-    const around = surroundings(book);
-    const shape = JSON.stringify([around.tables, [...around.names]]);
+    const around = surroundings(book, this.today());
+    const shape = JSON.stringify([around.today, around.tables, [...around.names]]);
     if (shape !== this.shape) {
       this.shape = shape;
       this.version += 1;
@@ -132,7 +136,7 @@ export class UniverCalculator implements Calculator {
     this.engine?.dispose();
     const functions = [...this.options.functions].map(([name, run]) =>
       [worksheetFunction(name, run, () => this.mode, this.options.shapes?.get(name)), name] as [ReturnType<typeof worksheetFunction>, string]);
-    functions.push([todayFunction(this.options.today ?? todaySerial), "TODAY"]);
+    functions.push([todayFunction(() => this.today()), "TODAY"]);
     this.engine = new FormulaEngine(book.sheets, functions);
     this.book = book;
     this.sheets = sheets;
@@ -155,14 +159,14 @@ export class UniverCalculator implements Calculator {
       findings.touched.push({ sheet: sheet.id, row, column });
     };
     for (const [row, cells] of sheet.rows) {
-      let held = mirror.held.get(row);
+      let held: Map<number, EngineCell> | undefined = mirror.held.get(row);
       for (const [column, cell] of cells) {
         const now = this.engineCell(sheet, row, column, cell, around, findings);
         if (same(held?.get(column), now) && !(now?.formula !== undefined && !mirror.results.has(cell) && !this.everything)) continue;
         put(row, column, now);
         if (now === null) held?.delete(column);
         else {
-          if (!held) mirror.held.set(row, (held = new Map()));
+          if (!held) mirror.held.set(row, (held = new Map<number, EngineCell>()));
           held.set(column, now);
         }
       }
@@ -304,7 +308,7 @@ function growSpill(sheet: Sheet, result: PlacedResult): void {
   cell.spill = { row: from.row, column: from.column, rows, columns };
 }
 
-function surroundings(book: Book): Surroundings {
+function surroundings(book: Book, today: number): Surroundings {
   const tables: TableShape[] = book.tables.map((table) => ({
     name: table.name,
     sheet: table.sheet.name,
@@ -312,7 +316,7 @@ function surroundings(book: Book): Surroundings {
     totals: table.totals === true,
     headings: Array.from({ length: table.box.columns }, (_, index) => String(table.sheet.cell(table.box.row, table.box.column + index)?.value ?? "")),
   }));
-  return { tables, names: new Map([...book.names].map(([name, formula]) => [name.toLowerCase(), formula])) };
+  return { today, tables, names: new Map([...book.names].map(([name, formula]) => [name.toLowerCase(), formula])) };
 }
 
 function same(a: EngineCell | null | undefined, b: EngineCell | null | undefined): boolean {

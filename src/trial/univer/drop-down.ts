@@ -7,8 +7,8 @@ export interface DropDownProps {
   readonly current: string;
   /** True when the list is asked for by keyboard (Alt and arrow down). */
   readonly open: boolean;
-  choose(word: string): void;
-  leave(): void;
+  readonly choose: (word: string) => void;
+  readonly leave: () => void;
 }
 
 /** The grid hands the properties over inside the popup. */

@@ -4,11 +4,11 @@
  */
 import { LocaleType, LogLevel, Univer, UniverInstanceType } from "@univerjs/core";
 import type { ICellData, IWorkbookData, Workbook, Worksheet } from "@univerjs/core";
-import {
-  BooleanValueObject, CELL_INVERTED_INDEX_CACHE, ErrorType, ErrorValueObject, FormulaDataModel, ICalculateFormulaService, IDependencyManagerService,
+import { CELL_INVERTED_INDEX_CACHE, ErrorType, ErrorValueObject, FormulaDataModel, ICalculateFormulaService, IDependencyManagerService,
   IFormulaRuntimeService, IFunctionService, Interpreter, UniverFormulaEnginePlugin,
 } from "@univerjs/engine-formula";
-import type { BaseFunction, BaseReferenceObject, BaseValueObject, FunctionVariantType } from "@univerjs/engine-formula";
+import type { BaseFunction, BaseReferenceObject, BaseValueObject, FunctionVariantType ,
+  BooleanValueObject} from "@univerjs/engine-formula";
 import type { Scalar } from "../book";
 
 /** What a formula came to. */
@@ -64,7 +64,7 @@ export class FormulaEngine {
   constructor(sheets: readonly { id: string; name: string }[], functions: readonly [new (name: string) => BaseFunction, string][]) {
     withIteratorHelpers();
     this.univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
-    this.univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...functions] } as never);
+    this.univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...functions] });
     const data: Partial<IWorkbookData> = {
       id: this.unit,
       name: this.unit,
@@ -202,8 +202,8 @@ function resultOf(object: BaseValueObject | null | undefined): Result {
     const message = failed.getErrorContent();
     return { value: null, error: failed.getErrorType(), ...(message === "" ? {} : { message }) };
   }
-  if (object.isBoolean()) return { value: Boolean((object as unknown as BooleanValueObject).getValue()) };
-  return { value: object.getValue() as Scalar };
+  if (object.isBoolean()) return { value: (object as unknown as BooleanValueObject).getValue() };
+  return { value: object.getValue() };
 }
 
 /** A built-in function that stumbles over its arguments shows #VALUE! in its cell instead of ending the calculation. */

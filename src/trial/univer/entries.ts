@@ -4,7 +4,7 @@
  */
 import { CanceledError, CellValueType, ICommandService, UndoCommandId, RedoCommandId } from "@univerjs/core";
 import type { ICellData, ObjectMatrix } from "@univerjs/core";
-import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, ISheetClipboardService, SetCellEditVisibleOperation, SetRangeValuesMutation, SheetInterceptorService } from "@univerjs/preset-sheets-core";
+import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, COPY_TYPE, ISheetClipboardService, SetCellEditVisibleOperation, SetRangeValuesMutation, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import type { Book, Box, Cell, Scalar, Sheet } from "../book";
 import { slide } from "../host/formula-text";
 import { UNIT } from "./grid";
@@ -150,10 +150,10 @@ export class Entries {
     const hook = this.grid.injector.get(ISheetClipboardService).getClipboardHooks().find(({ id }) => id === "default-paste");
     if (!hook) throw new Error("The grid's clipboard has no paste to take over.");
     hook.onPasteCells = (from, to, matrix, payload) => {
-      const sheet = this.shown.sheetOf(to.subUnitId ?? "");
-      const source = from && this.shown.sheetOf(from.subUnitId ?? "");
+      const sheet = this.shown.sheetOf(to.subUnitId);
+      const source = from ? this.shown.sheetOf(from.subUnitId) : undefined;
       if (sheet) this.enter(sheet, source && from ? copies(source, from.range, sheet, to.range) : pastedTexts(matrix, to.range));
-      if (sheet && source && from && payload.copyType === "CUT") {
+      if (sheet && source && from && payload.copyType === COPY_TYPE.CUT) {
         const kept = new Set(to.range.rows.flatMap((row) => to.range.cols.map((column) => `${String(row)} ${String(column)}`)));
         const emptied = places(from.range).filter(({ row, column }) => source !== sheet || !kept.has(`${String(row)} ${String(column)}`));
         this.enter(source, emptied.map((place) => ({ ...place, value: "" })));

@@ -34,11 +34,11 @@ export function openGrid(container: HTMLElement, functions: readonly IFunctionIn
   });
   // Names are enough here: formulas are worked out elsewhere.
   const names = functions.map((info) => [BaseFunction, info.functionName] as const);
-  univer.registerPlugin(UniverDocsPlugin, { hasScroll: false } as never);
+  univer.registerPlugin(UniverDocsPlugin, { hasScroll: false });
   univer.registerPlugin(UniverRenderEnginePlugin);
   univer.registerPlugin(UniverUIPlugin, { container, header: true, toolbar: false, contextMenu: false });
   univer.registerPlugin(UniverDocsUIPlugin);
-  univer.registerPlugin(UniverFormulaEnginePlugin, { function: names} as never);
+  univer.registerPlugin(UniverFormulaEnginePlugin, { function: names } as never);
   univer.registerPlugin(UniverSheetsPlugin, { onlyRegisterFormulaRelatedMutations: false } as never);
   univer.registerPlugin(UniverSheetsUIPlugin, {
     formulaBar: true,
@@ -46,10 +46,11 @@ export function openGrid(container: HTMLElement, functions: readonly IFunctionIn
     disableForceStringMark: true,
     clipboardConfig: { hidePasteOptions: true },
     protectedRangeShadow: false,
+    scrollConfig: { trackBackgroundColor: "rgba(0,0,0,0)", trackBorderColor: "rgba(0,0,0,0)" },
     footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: true, addSheetButtonConfig: { show: false } },
   });
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { description: [...functions] } as never);
-  univer.registerPlugin(UniverSheetsFormulaUIPlugin, { functionScreenTips: true } as never);
+  univer.registerPlugin(UniverSheetsFormulaPlugin, { description: [...functions] });
+  univer.registerPlugin(UniverSheetsFormulaUIPlugin, { functionScreenTips: true });
   const workbook = univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, {
     id: UNIT,
     name: "Workbook",

@@ -1,5 +1,5 @@
 /** Puts the drop-down button beside the selected cell when that cell has a list. */
-import { ComponentManager, SheetCanvasPopManagerService } from "@univerjs/preset-sheets-core";
+import { ComponentManager, ILayoutService, SheetCanvasPopManagerService } from "@univerjs/preset-sheets-core";
 import type { Book, Box, Sheet } from "../book";
 import { showCell } from "../host/show";
 import { DropDown } from "./drop-down";
@@ -29,15 +29,19 @@ export class ListButton {
     const validation = listAt(sheet, row, column);
     const words = validation && showsDropDown(validation) ? offered(book, sheet, validation) : [];
     if (words.length === 0) return false;
+    const back = (): void => {
+      this.offer(book, sheet, gridId, box, false);
+      this.grid.injector.get(ILayoutService).focus();
+    };
     const extraProps: DropDownProps = {
       words,
       current: showCell(sheet.cell(row, column)),
       open,
       choose: (word) => {
         this.chosen(sheet, row, column, word);
-        this.offer(book, sheet, gridId, box, false);
+        back();
       },
-      leave: () => { this.offer(book, sheet, gridId, box, false); },
+      leave: back,
     };
     const popups = this.grid.injector.get(SheetCanvasPopManagerService);
     this.popup = popups.attachPopupToCell(row, column, { componentKey: COMPONENT, direction: "horizontal", extraProps: { ...extraProps } }, UNIT, gridId) ?? undefined;

@@ -9,7 +9,10 @@ const DEFAULT_HEIGHT = 21;
 /** About what a character of the grid's font takes, for the height of wrapped texts that a file gives none for. */
 const CHARACTER_WIDTH = 6.2;
 
-export function sheetData(id: string, sheet: Sheet): IWorksheetData {
+/** Everything but what the grid itself has given up and fills in. */
+type SheetData = Omit<IWorksheetData, "zoomRatio" | "scrollTop" | "scrollLeft">;
+
+export function sheetData(id: string, sheet: Sheet): SheetData {
   const counts = countsOf(sheet);
   return {
     id,
@@ -18,9 +21,6 @@ export function sheetData(id: string, sheet: Sheet): IWorksheetData {
     hidden: sheet.visibility === "Visible" ? BooleanNumber.FALSE : BooleanNumber.TRUE,
     freeze: freezeOf(sheet),
     ...counts,
-    zoomRatio: 1,
-    scrollTop: 0,
-    scrollLeft: 0,
     defaultColumnWidth: DEFAULT_WIDTH,
     defaultRowHeight: DEFAULT_HEIGHT,
     mergeData: sheet.merges.map(rangeOf),
@@ -90,7 +90,7 @@ function lines(sizes: ReadonlyMap<number, number>, hidden: ReadonlySet<number>, 
 }
 
 function replace(into: Record<number, unknown>, from: Record<number, unknown>): void {
-  for (const line of Object.keys(into)) if (!(line in from)) delete into[Number(line)];
+  for (const line of Object.keys(into)) if (!(line in from)) Reflect.deleteProperty(into, line);
   Object.assign(into, from);
 }
 

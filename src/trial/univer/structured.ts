@@ -1,5 +1,5 @@
 /**
- * Table references and defined names, written out as cell addresses for one formula in one cell. The book keeps the
+ * Table references and defined names, written out as cell addresses, and today's date as a number, for one formula in one cell. The book keeps the
  * text that a person reads (`Gear[@[Next due]]`); the calculation engine is given addresses (`F12`), because its own
  * tables follow other rules than a worksheet's. Pure: text and plain boxes in, text out.
  */
@@ -26,6 +26,8 @@ export interface Surroundings {
   readonly tables: readonly TableShape[];
   /** Defined names in lower case, with their formula such as `=Notes!$A$1:$A$6`. */
   readonly names: ReadonlyMap<string, string>;
+  /** Serial day written in place of TODAY(), so that a formula is worked out again when the day changes and not at each edit. */
+  readonly today?: number;
 }
 
 /** A reference that leads nowhere; `code` is what the cell shows, the message says which part was not found. */
@@ -79,8 +81,9 @@ export function writeOutReferences(formula: string, place: Place, around: Surrou
         out += formula.slice(at, close);
         at = close;
       } else {
-        out += next === "(" ? word : wordInPlace(word, place, around, depth);
-        at = end;
+        const day = around.today !== undefined && word.toUpperCase() === "TODAY" ? /^\(\s*\)/.exec(formula.slice(end)) : null;
+        out += day ? String(around.today) : next === "(" ? word : wordInPlace(word, place, around, depth);
+        at = end + (day?.[0].length ?? 0);
       }
     } else if (/[\d$]/.test(character)) {
       // Numbers (1E5) and addresses with a dollar sign in front: copied whole, so that no part is taken for a name.

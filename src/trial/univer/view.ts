@@ -81,7 +81,7 @@ export class BookView {
 
   /** Resolves when every change that the book has told of is on the screen. */
   settled(): Promise<void> {
-    return this.planned || this.arranging || !this.drawn ? new Promise((resolve) => this.idle.push(resolve)) : Promise.resolve();
+    return this.isSettled() ? Promise.resolve() : new Promise((resolve) => this.idle.push(resolve));
   }
 
   /** Looks at a sheet's conditional formats again. */
@@ -143,8 +143,12 @@ export class BookView {
     requestAnimationFrame(() => {
       this.planned = false;
       this.update();
-      if (!this.arranging && !this.planned && this.drawn) for (const resolve of this.idle.splice(0)) resolve();
+      if (this.isSettled()) for (const resolve of this.idle.splice(0)) resolve();
     });
+  }
+
+  private isSettled(): boolean {
+    return this.drawn && !this.arranging && !this.planned;
   }
 
   private update(): void {

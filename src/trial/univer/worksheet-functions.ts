@@ -34,7 +34,7 @@ interface Handed {
   omitted?: true;
 }
 
-const ERROR_CODES: ReadonlySet<string> = new Set(Object.values(ErrorType));
+const ERRORS: ReadonlyMap<string, ErrorType> = new Map(Object.values(ErrorType).map((type) => [type, type]));
 const BLANK: Readonly<Record<BlankMode, Scalar>> = { null: null, zero: 0, empty: "" };
 
 /** Signals an error value among the arguments: as in Excel, it is the result. */
@@ -174,7 +174,7 @@ function boxedScalar(value: unknown): BaseValueObject {
 
 function errorObject(thrown: unknown): BaseValueObject {
   const { code, message } = thrown as Partial<CellError>;
-  const type = typeof code === "string" && ERROR_CODES.has(code) ? (code as ErrorType) : ErrorType.VALUE;
+  const type = ERRORS.get(String(code)) ?? ErrorType.VALUE;
   return ErrorValueObject.create(type, typeof message === "string" ? message : String(thrown));
 }
 

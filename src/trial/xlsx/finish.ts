@@ -10,7 +10,7 @@ const AFTER_VALIDATIONS = /<(?:hyperlinks|printOptions|pageMargins|pageSetup|hea
 
 export async function finish(bytes: Uint8Array, book: Book, functions: readonly string[]): Promise<Uint8Array> {
   const archive = Archive.read(bytes);
-  for (const [at, sheet] of book.sheets.entries()) await finishSheet(archive, `xl/worksheets/sheet${at + 1}.xml`, sheet);
+  for (const [at, sheet] of book.sheets.entries()) await finishSheet(archive, `xl/worksheets/sheet${String(at + 1)}.xml`, sheet);
   for (const part of archive.names().filter((name) => /^xl\/tables\/[^/]+\.xml$/.test(name))) {
     const attributes = elementsOf(await archive.text(part) ?? "", "table")[0]?.attributes;
     const table = book.tables.find((known) => known.name === attributes?.["name"]);
@@ -26,7 +26,7 @@ async function finishSheet(archive: Archive, part: string, sheet: Sheet): Promis
   if (stopping.length === 0 && validations === "") return;
   let xml = await archive.text(part);
   if (xml === null) throw new Error(`The sheet ${sheet.name} is not where it is expected in the file.`);
-  for (const priority of stopping) xml = xml.replace(new RegExp(`(<cfRule\\b[^>]*\\spriority="${priority}")`), '$1 stopIfTrue="1"');
+  for (const priority of stopping) xml = xml.replace(new RegExp(`(<cfRule\\b[^>]*\\spriority="${String(priority)}")`), '$1 stopIfTrue="1"');
   if (validations !== "") xml = xml.replace(AFTER_VALIDATIONS, (next) => validations + next);
   await archive.replace(part, xml);
 }

@@ -69,7 +69,7 @@ function argumentsFrom(formula: string, start: number): string[] {
     if ("([{".includes(character)) depth += 1;
     if (")]}".includes(character)) depth -= 1;
     if (character === "," && depth === 0) parts.push("");
-    else parts[parts.length - 1] += character;
+    else parts.push((parts.pop() ?? "") + character);
   }
   return parts;
 }

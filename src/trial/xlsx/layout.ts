@@ -38,7 +38,8 @@ export function readLayout(from: ExcelJS.Worksheet, to: Sheet, theme: readonly s
 
 /** The library leaves null where a sheet has no columns. */
 function columnsOf(from: ExcelJS.Worksheet): (Partial<ExcelJS.Column> | undefined)[] {
-  return (from.columns as Partial<ExcelJS.Column>[] | null) ?? [];
+  const { columns } = from as unknown as { columns: (Partial<ExcelJS.Column> | undefined)[] | null };
+  return columns ?? [];
 }
 
 export function writeLayout(from: Sheet, to: ExcelJS.Worksheet, active: boolean): void {

@@ -63,7 +63,7 @@ export function writePage(from: Sheet, to: ExcelJS.Worksheet): void {
     setup.scale = page.scale;
   }
   const paper = Object.entries(PAPER).find(([, name]) => name === page.paperSize)?.[0];
-  if (paper !== undefined) setup.paperSize = Number(paper);
+  if (paper !== undefined) Object.assign(setup, { paperSize: Number(paper) });
   if (page.centerHorizontally) setup.horizontalCentered = true;
   if (page.centerVertically) setup.verticalCentered = true;
   if (page.printGridlines) setup.showGridLines = true;

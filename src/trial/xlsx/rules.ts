@@ -25,7 +25,7 @@ export function readRules(book: Book, from: ExcelJS.Worksheet, to: Sheet, stoppi
       else for (const read of readRule(book, ref, rule, stopping, theme)) found.push({ priority: rule.priority ?? 0, rule: read });
     }
   }
-  if (others > 0) book.notKept.push(`${others} conditional formats on ${to.name} that are not made by a formula`);
+  if (others > 0) book.notKept.push(`${String(others)} conditional formats on ${to.name} that are not made by a formula`);
   to.rules = found.sort((a, b) => a.priority - b.priority).map(({ rule }) => rule);
 }
 
@@ -38,7 +38,7 @@ function readRule(book: Book, ref: string, rule: FileRule, stopping: ReadonlySet
   const color = readColor(font?.color, theme);
   const background = fill?.type === "pattern" ? readColor(fill.bgColor ?? fill.fgColor, theme) : null;
   return boxes.map((box) => ({
-    id: `{rule-${book.nextId()}}`, box, formula: `=${slide(String(rule.formulae?.[0]), box.row - first.row, box.column - first.column)}`,
+    id: `{rule-${String(book.nextId())}}`, box, formula: `=${slide(String(rule.formulae?.[0]), box.row - first.row, box.column - first.column)}`,
     stopIfTrue: stopping.has(rule.priority ?? -1),
     ...(background !== null && { fill: background }), ...(color !== null && { color }),
     ...(font?.bold && { bold: true }), ...(font?.italic && { italic: true }), ...(font?.strike && { strikethrough: true }),

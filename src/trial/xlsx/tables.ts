@@ -24,7 +24,7 @@ export function readTables(book: Book, from: ExcelJS.Worksheet, to: Sheet, parts
     const filters = valueFilters(xml);
     if (!filters) book.notKept.push(`the filter of the table ${name}`);
     book.tables.push({
-      id: String(book.nextId()), name, sheet: to, box, style: style["name"] ?? "", showBanded: style["showRowStripes"] === "1", filters: filters ?? new Map(),
+      id: String(book.nextId()), name, sheet: to, box, style: style["name"] ?? "", showBanded: style["showRowStripes"] === "1", filters: filters ?? new Map<number, string[]>(),
       ...(style["showColumnStripes"] === "1" && { bandedColumns: true }),
       ...(style["showFirstColumn"] === "1" && { firstColumn: true }),
       ...(style["showLastColumn"] === "1" && { lastColumn: true }),
@@ -54,7 +54,7 @@ export function tableXml(table: Table, id: number, functions: readonly string[])
   const filters = [...table.filters].map(([column, texts]) => {
     const blank = texts.includes("");
     const listed = texts.filter((text) => text !== "").map((text) => `<filter val="${escapeXml(text)}"/>`).join("");
-    return `<filterColumn colId="${column}"><filters${blank ? ' blank="1"' : ""}>${listed}</filters></filterColumn>`;
+    return `<filterColumn colId="${String(column)}"><filters${blank ? ' blank="1"' : ""}>${listed}</filters></filterColumn>`;
   }).join("");
   const flag = (set: boolean | undefined): number => (set ? 1 : 0);
   const style = attributeText({
@@ -63,7 +63,7 @@ export function tableXml(table: Table, id: number, functions: readonly string[])
   return '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"${attributeText({ id, name: table.name, displayName: table.name, ref, totalsRowShown: 0 })}>` +
     (table.filterButton === false ? "" : `<autoFilter ref="${ref}">${filters}</autoFilter>`) +
-    `<tableColumns count="${table.box.columns}">${columns}</tableColumns><tableStyleInfo${style}/></table>`;
+    `<tableColumns count="${String(table.box.columns)}">${columns}</tableColumns><tableStyleInfo${style}/></table>`;
 }
 
 /** A column with one formula throughout, word for word, says so, and Excel fills it into new rows. */
@@ -72,7 +72,7 @@ function columnXml(table: Table, heading: string, at: number, functions: readonl
   const name = heading.replace(/\r?\n/g, "_x000a_");
   const formula = columnFormula(table, table.box.column + at);
   const inner = formula === null ? "" : `<calculatedColumnFormula>${escapeXml(formulaToFile(formula, table.name, functions))}</calculatedColumnFormula>`;
-  return `<tableColumn id="${at + 1}" name="${escapeXml(name)}"${inner === "" ? "/>" : `>${inner}</tableColumn>`}`;
+  return `<tableColumn id="${String(at + 1)}" name="${escapeXml(name)}"${inner === "" ? "/>" : `>${inner}</tableColumn>`}`;
 }
 
 function columnFormula(table: Table, column: number): string | null {

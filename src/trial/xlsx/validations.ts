@@ -63,7 +63,7 @@ function operand(text: string, shift: number): number | string {
 
 export function validationsXml(validations: readonly Validation[]): string {
   if (validations.length === 0) return "";
-  return `<dataValidations count="${validations.length}">${validations.map(validationXml).join("")}</dataValidations>`;
+  return `<dataValidations count="${String(validations.length)}">${validations.map(validationXml).join("")}</dataValidations>`;
 }
 
 function validationXml(validation: Validation): string {
@@ -81,11 +81,19 @@ function validationXml(validation: Validation): string {
     showDropDown: members["inCellDropDown"] === false ? 1 : undefined,
     showInputMessage: prompt?.showPrompt ? 1 : undefined,
     showErrorMessage: errorAlert?.showAlert ?? true ? 1 : undefined,
-    errorTitle: errorAlert?.title || undefined, error: errorAlert?.message || undefined,
-    promptTitle: prompt?.title || undefined, prompt: prompt?.message || undefined,
+    errorTitle: filled(errorAlert?.title), error: filled(errorAlert?.message),
+    promptTitle: filled(prompt?.title), prompt: filled(prompt?.message),
     sqref: addressOf(validation.box),
   });
-  return `<dataValidation${attributes}>${formulas.map((formula, at) => `<formula${at + 1}>${escapeXml(formula)}</formula${at + 1}>`).join("")}</dataValidation>`;
+  return `<dataValidation${attributes}>${formulas.map((formula, at) => formulaXml(`formula${String(at + 1)}`, formula)).join("")}</dataValidation>`;
+}
+
+function filled(text: string | undefined): string | undefined {
+  return text === "" ? undefined : text;
+}
+
+function formulaXml(name: string, formula: string): string {
+  return `<${name}>${escapeXml(formula)}</${name}>`;
 }
 
 function listFormula(source: string): string {

@@ -1,0 +1,81 @@
+import { describe, expect, it } from "vitest";
+import { GEAR } from "../../src/engine/gear/index";
+import { matchKind, matchPart } from "../../src/engine/gear/match";
+import { matchConstruction } from "../../src/engine/item";
+import { kindNamed } from "./helpers";
+
+const kindOf = (text: string): string => {
+  const match = matchKind(text);
+  return match.ok ? match.kind.id : "?";
+};
+
+describe("what people call a piece of gear", () => {
+  const names: [kind: string, texts: string[]][] = [
+    ["hook", ["hook", "Hooks", "HOOK", "eye hook", "Hook, eye", "clevis hook", "swivel hook", "self-locking hook", "crane hook", "3 t sling hook", "hook (grab)", "hoist hook 5t"]],
+    ["shackle", ["shackle", "shackles", "anchor shackle", "Shackle, anchor", "bow shackle", "screw-pin shackle", "screw pin anchor shackle", "Dee shackle", "D-shackle", "bolt type shackle", "safety shackle", "chain shackle"]],
+    ["link", ["link", "ring", "Rings", "master link", "Master-link", "pear link", "oblong link", "coupling link", "pear shaped link", "link, master"]],
+    ["swivel", ["swivel", "Swivels", "eye and eye swivel", "jaw & eye swivel", "ball bearing swivel", "swivel, jaw"]],
+    ["block", ["block", "snatch block", "Blocks", "rigging block", "block, snatch", "pulley", "double sheave block"]],
+    ["chain sling", ["chain sling", "Chain slings", "alloy chain sling", "sling, chain", "two-leg chain sling", "chain", "alloy steel chain sling, 2 leg"]],
+    ["wire rope sling", ["wire rope sling", "Wire-rope slings", "sling, wire rope", "wire sling", "cable sling", "wire rope strop"]],
+    ["web sling", ["web sling", "webbing sling", "Synthetic web sling", "flat sling", "nylon sling", "polyester sling"]],
+    ["roundsling", ["roundsling", "round sling", "Round slings", "endless round sling", "polyester roundsling", "polyester round sling"]],
+  ];
+  for (const [kind, texts] of names) for (const text of texts) it(`"${text}" is a ${kind}`, () => { expect(kindOf(text)).toBe(kind); });
+
+  it("every name of every kind is that kind, in any order, in the plural, in capitals", () => {
+    for (const kind of GEAR)
+      for (const name of [kind.id, ...kind.names]) {
+        for (const text of [name, name.toUpperCase(), `${name}s`, name.split(" ").reverse().join(" "), name.replaceAll(" ", "-"), ` ${name} `]) expect(kindOf(text), text).toBe(kind.id);
+      }
+  });
+});
+
+describe("gear that is not in the catalogue", () => {
+  it("is named, with the nearest kinds", () => {
+    for (const text of ["turnbuckle", "eyebolt", "beam clamp", "spreader bar", "anvil"]) {
+      const match = matchKind(text);
+      expect(match.ok, text).toBe(false);
+      if (match.ok) continue;
+      expect(match.why).toContain(`"${text}"`);
+      expect(match.why).toContain("nearest");
+      expect(match.why).toMatch(/hook|sling/);
+    }
+  });
+  it("the nearest share a word with it", () => {
+    const match = matchKind("sling");
+    expect(match).toMatchObject({ ok: false, why: expect.stringMatching(/chain sling, wire rope sling, web sling/) });
+    expect(!match.ok && match.why.includes("block")).toBe(false);
+  });
+  it("that could be two kinds is refused with both", () => {
+    const match = matchKind("hook and shackle");
+    expect(match).toMatchObject({ ok: false, why: expect.stringMatching(/hook or shackle/) });
+  });
+  it("missing is missing", () => {
+    for (const text of ["", "  ", "-", "?"]) expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringContaining("missing") });
+  });
+});
+
+describe("what people call a part", () => {
+  const parts: [kind: string, text: string, part: string | null, stress?: string][] = [
+    ["hook", "saddle", "saddle", "high"], ["hook", "Bowl", "saddle", "high"], ["hook", "base of hook", "saddle", "high"], ["hook", "eye", "eye", "high"], ["hook", "throat", "throat", "high"], ["hook", "shank", "shank", "moderate"],
+    ["hook", "body", "body", "moderate"], ["hook", "tip", "tip", "low"], ["hook", "point", "tip", "low"], ["hook", "flange", null],
+    ["shackle", "bow", "bow", "moderate"], ["shackle", "pin", "pin", "moderate"], ["shackle", "ears", "ear", "moderate"], ["shackle", "crown", "bow", "moderate"],
+    ["link", "crown", "crown", "moderate"], ["link", "side", "side", "moderate"], ["swivel", "case", "case", "moderate"], ["block", "side plate", "shell", "moderate"], ["block", "sheave", "sheave", "moderate"],
+    ["chain sling", "link", "link", "moderate"], ["chain sling", "master link", "master link", "moderate"], ["web sling", "", null],
+  ];
+  for (const [kind, text, part, stress] of parts)
+    it(`"${text}" of a ${kind} is ${part ?? "none"}`, () => {
+      expect(matchPart(kindNamed(kind), text)).toEqual(part === null ? null : { part, stress });
+    });
+});
+
+describe("rope constructions", () => {
+  const cases: [text: string, construction: string | null][] = [
+    ["strand laid", "strand laid"], ["Strand-laid", "strand laid"], ["6x19", "strand laid"], ["6 x 37 IWRC", "strand laid"], ["cable laid", "cable laid"], ["Cable-laid", "cable laid"],
+    ["braided under 8", "braided under 8"], ["braided fewer than 8 parts", "braided under 8"], ["braided 8 or more", "braided 8 or more"], ["braided 8 parts", "braided 8 or more"],
+    ["running rope", "running rope"], ["hoist rope", "running rope"], ["rotation resistant", "rotation resistant"], ["non-rotating", "rotation resistant"], ["standing rope", "standing rope"], ["pendant", "standing rope"],
+    ["braided", null], ["spiral", null], ["", null],
+  ];
+  for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchConstruction(text)).toBe(construction); });
+});

@@ -1,0 +1,99 @@
+import { describe, expect, it } from "vitest";
+import { BASIS_IDS } from "../../src/engine/bases";
+import { FIELDS } from "../../src/engine/fields";
+import { GEAR } from "../../src/engine/gear/index";
+import { fieldsOf } from "../../src/engine/item";
+import { cite, SOURCES } from "../../src/engine/sources";
+import { limitInWords, listSources } from "../../src/engine/sources-list";
+import { DECISIONS } from "../../src/engine/verdict";
+import { REQUIRED_READINGS } from "../fixtures/required-readings";
+import { good, judged } from "./helpers";
+
+const ALL = GEAR.flatMap((kind) => kind.criteria.map((criterion) => ({ kind, criterion })));
+
+describe("every criterion", () => {
+  for (const { kind, criterion } of ALL)
+    it(`${criterion.id} has a document, a checked day, a check of its kind`, () => {
+      expect(Object.keys(SOURCES)).toContain(criterion.source.document);
+      expect(cite(criterion.source)).toMatch(/\w/);
+      expect(criterion.checked).toMatch(/^20\d\d-\d\d-\d\d$/);
+      expect(BASIS_IDS).toContain(criterion.basis);
+      expect(DECISIONS).toContain(criterion.beyond);
+      expect(kind.checks.map((c) => c.name)).toContain(criterion.check);
+      expect(criterion.id).toBe(criterion.id.toLowerCase());
+      expect(criterion.id.startsWith(`${kind.id.replaceAll(" ", "-")}.`)).toBe(true);
+      expect(criterion.id).toContain(criterion.basis);
+      expect(limitInWords(criterion.limit)).toMatch(/\w/);
+    });
+
+  it("has an id of its own", () => {
+    const ids = ALL.map(({ criterion }) => criterion.id);
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
+  });
+  it("of practice says that it is practice, and no other does", () => {
+    for (const { criterion } of ALL) {
+      const practice = criterion.basis === "practice" || criterion.basis === "strict";
+      expect([criterion.id, criterion.status === "practice", criterion.source.document === "practice"]).toEqual([criterion.id, practice, practice]);
+    }
+  });
+  it("read on a page that restates its document says so", () => {
+    // Status words of the reference: these were read only as restated.
+    const restated = ["B30.9", "B30.9 T3", "CFR 1910.179"];
+    for (const { criterion } of ALL) if (restated.includes(criterion.source.document)) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
+  });
+  it("stands in the list of sources, with its figure", () => {
+    expect(listSources().map((line) => line.criterion).sort()).toEqual(ALL.map(({ criterion }) => criterion.id).sort());
+    for (const line of listSources()) for (const text of [line.document, line.gear, line.check, line.figure, line.status]) expect(text).toMatch(/\w/);
+  });
+  it("that nobody read is not in force", () => {
+    const unread = ALL.filter(({ criterion }) => criterion.status === "unconfirmed").map(({ criterion }) => criterion.id);
+    for (const kind of GEAR) {
+      const verdict = judged(good(kind.id), "law,standard,practice,strict");
+      expect(verdict.findings.filter((f) => f.criterion !== null && unread.includes(f.criterion))).toEqual([]);
+    }
+  });
+});
+
+describe("an unconfirmed criterion", () => {
+  it("decides nothing when it is put into a kind", async () => {
+    const { evaluate } = await import("../../src/engine/evaluate");
+    const hook = GEAR[0];
+    const check = hook?.checks.find((c) => c.name === "twist");
+    if (!hook || !check) throw new Error("The hook is gone");
+    const unread = { ...hook, criteria: hook.criteria.filter((c) => c.id === "hook.twist.practice").map((c) => ({ ...c, status: "unconfirmed" as const })) };
+    const cells = { value: () => 45, unit: () => null, heading: (id: string) => id };
+    const { findings } = evaluate(check, cells, { kind: unread, bases: new Set(["practice"]), gauge: null, construction: null });
+    expect(findings.map((f) => [f.criterion, f.decision])).toEqual([[null, "NO VERDICT"]]);
+  });
+});
+
+describe("every gear kind", () => {
+  for (const kind of GEAR) {
+    it(`${kind.id} reads fields that exist and names parts that exist`, () => {
+      for (const check of kind.checks) for (const id of fieldsOf(check)) expect(Object.keys(FIELDS), check.name).toContain(id);
+      for (const part of Object.values(kind.partNames ?? {})) expect(Object.keys(kind.parts)).toContain(part);
+      const names = kind.checks.map((c) => c.name);
+      expect(new Set(names).size).toBe(names.length);
+    });
+    it(`${kind.id} has a criterion for every check that it needs`, () => {
+      for (const check of kind.checks.filter((c) => c.required)) expect(kind.criteria.some((c) => c.check === check.name), check.name).toBe(true);
+    });
+    it(`${kind.id} needs what the design says, no more and no less`, () => {
+      const needed = kind.checks.filter((c) => c.required).flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
+      expect(needed.map((id) => FIELDS[id].heading).sort()).toEqual([...(REQUIRED_READINGS[kind.id] ?? [])].sort());
+    });
+  }
+});
+
+describe("the documents", () => {
+  it("each has a name and says what it is; all but practice have an edition", () => {
+    for (const [key, source] of Object.entries(SOURCES)) {
+      expect(source.name, key).toMatch(/\w/);
+      expect(source.about, key).toMatch(/\w/);
+      if (key !== "practice") expect(source.edition, key).toMatch(/\w/);
+    }
+  });
+  it("a document that is not in the list cannot be cited", () => {
+    expect(() => cite({ document: "no such document", clause: "" })).toThrow("no such document");
+  });
+});
