@@ -179,7 +179,7 @@ const MESSY: Sample = {
     ["165", "link", "DRESS"], // 1/32 nick of 1 1/4 is 2.5 %
     ["166", "link", "NO VERDICT"], // 7/8 became 8 July
     ["168", "link", "REMOVE"], // corrosion "slight" is corrosion
-    ["175", "wire rope sling", "NO VERDICT"], // "W/R sling"; readings are missing
+    ["175", "wire rope sling", "KEEP"], // "W/R sling", no broken wire, everything seen in order
     ["177", "web sling", "REMOVE"], // tag "gone"
     ["178", "roundsling", "REMOVE"], // "melted patch"
     ["179", "roundsling", "KEEP"], // nothing found

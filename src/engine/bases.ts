@@ -49,7 +49,7 @@ export function readBasis(value: unknown): BasisChoice {
   const known = cache.get(value);
   if (known) return known;
   const words = value.split(/[,;+]/).map((w) => w.trim().toLowerCase()).filter((w) => w !== "");
-  const unknown = words.find((w) => !(w in BASES));
+  const unknown = words.find((w) => !Object.hasOwn(BASES, w));
   const choice: BasisChoice =
     unknown !== undefined
       ? { ok: false, why: `There is no basis "${unknown}"; the bases are ${BASIS_IDS.join(", ")}.` }

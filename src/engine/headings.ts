@@ -19,15 +19,27 @@ const ABBREVIATIONS: Record<string, string> = {
 
 const SYNONYMS: Record<string, string> = { crack: "cracks", cracked: "cracks", kink: "kinks", wire: "wires", cut: "cuts", tear: "tears", nicks: "nick", gouges: "gouge", stretch: "stretched", bend: "bent", dia: "diameter" };
 
+/** The words above as maps: a heading may say "constructor". */
+const FULL = new Map(Object.entries(ABBREVIATIONS));
+const SAME = new Map(Object.entries(SYNONYMS));
+
+const normal = (word: string): string => {
+  const full = FULL.get(word) ?? word;
+  return SAME.get(full) ?? full;
+};
+
 interface Spoken {
   readonly words: readonly string[];
   readonly unit: Unit | null;
+  /** A unit in which bare numbers are not read, such as cm. */
+  readonly otherUnit: string | null;
 }
 
 /** Heading as a list of words without its unit. */
 export function spoken(heading: string): Spoken {
-  const text = tidy(heading).replace(/["]/g, " in ").replace(/\bas[- ]new\b/gi, "asnew").replace(/\bwhen new\b/gi, "asnew").replace(/\bin service\b/gi, "service").replace(/\bout of\b/gi, "out").replace(/[#№]/g, " number ");
+  const text = tidy(heading).replace(/["]/g, " in ").replace(/°/g, " ° ").replace(/%/g, " percent ").replace(/\bid(?:ent(?:ification)?)?\.? tag\b/gi, "identification").replace(/\bas[- ]new\b/gi, "asnew").replace(/\bwhen new\b/gi, "asnew").replace(/\bin service\b/gi, "service").replace(/\bout of\b/gi, "out").replace(/[#№]/g, " number ");
   let unit: Unit | null = null;
+  let otherUnit: string | null = null;
   const raw = text.toLowerCase().replace(/[^\p{L}\p{N}°./]+/gu, " ").replace(/[./]+(?=\s|$)/g, " ").replace(/[./]/g, " ").trim().split(/\s+/).filter((w) => w !== "");
   const words: string[] = [];
   for (const [index, word] of raw.entries()) {
@@ -35,31 +47,29 @@ export function spoken(heading: string): Spoken {
     const last = index === raw.length - 1;
     // "in" is a unit only at the end or in brackets; elsewhere it is the word "in".
     if (named && !(word === "in" && !last && !/[([{]\s*in\.?\s*[)\]}]/i.test(tidy(heading)))) {
-      unit ??= named.unit;
+      if (named.times.equals(1)) unit ??= named.unit;
+      else otherUnit ??= word;
       continue;
     }
-    const full = ABBREVIATIONS[word] ?? word;
-    words.push(SYNONYMS[full] ?? full);
+    words.push(normal(word));
   }
-  return { words, unit };
+  return { words, unit, otherUnit };
 }
 
 interface Pattern {
   readonly field: FieldId;
+  /** Place among the field's patterns: of equal fits the more usual heading wins. */
+  readonly place: number;
   /** Each entry must be met by one word. */
   readonly needs: readonly (readonly string[])[];
 }
 
 const FILLER = new Set(["the", "of", "a", "an", "and", "or", "at", "in", "to", "for", "is", "per", "with", "any", "this", "visible", "on", "no", "fully", "ok", "number", "°", "degrees", "diameter", "size", "dimension", "value", "check", "mm", "s", "condition"]);
 
-const normal = (word: string): string => {
-  const full = ABBREVIATIONS[word] ?? word;
-  return SYNONYMS[full] ?? full;
-};
-
 const PATTERNS: readonly Pattern[] = FIELD_IDS.flatMap((id) =>
-  [...field(id).words, field(id).heading].map((text) => ({
+  [...field(id).words, field(id).heading].map((text, place) => ({
     field: id,
+    place: text === field(id).heading ? 0 : place,
     needs: (text === field(id).heading ? spoken(text).words.filter((w) => !FILLER.has(w)).join(" ") : text)
       .split(" ")
       .filter((w) => w !== "")
@@ -83,6 +93,32 @@ export interface ReadHeading {
   readonly field: FieldId | null;
   readonly unit: Unit | null;
   readonly score: number;
+  readonly place: number;
+}
+
+const LIMIT_WORDS = new Set(["max", "maximum", "limit", "limits", "allowed", "allowable", "permitted", "permissible", "reject", "rejection", "discard", "tolerance"]);
+const CHANGE_WORDS = new Set(["growth", "percent", "pct", "wear", "loss", "change", "difference", "diff", "increase", "decrease", "reduction"]);
+const LEAST_WORDS = new Set(["min", "minimum"]);
+const OTHER_DATES = new Set(["next", "due", "manufacture", "manufactured", "mfg", "made", "purchase", "purchased", "bought", "proof", "test", "tested", "certificate", "certified", "cert", "expiry", "expires", "service", "commissioned", "received", "delivered", "issue", "issued"]);
+
+/** "Min section" may be the least that was measured or the least that is allowed: any plainer heading comes first. */
+const UNSURE = 12;
+
+/**
+ * What a heading loses as a heading of this field; null when it cannot be one: a column of limits or of worked-out wear
+ * holds no reading, and the date of the next inspection, of a test or of purchase is not the inspection's.
+ */
+function lessFor(words: readonly string[], id: FieldId): number | null {
+  const { type } = field(id);
+  const said = (set: ReadonlySet<string>): boolean => words.some((w) => set.has(w));
+  if (id === "inspected") return said(OTHER_DATES) ? null : 0;
+  if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
+  if ((type !== "length" && type !== "count" && type !== "angle") || id === "gauge") return 0;
+  const measured = words.some((w) => NOW.includes(w) && !LEAST_WORDS.has(w));
+  if (measured) return 0;
+  if (said(LIMIT_WORDS)) return null;
+  if (said(CHANGE_WORDS) && !words.some((w) => NEW.includes(w))) return null;
+  return said(LEAST_WORDS) ? UNSURE : 0;
 }
 
 const cache = new Map<string, readonly ReadHeading[]>();
@@ -92,13 +128,16 @@ function candidates(heading: string): readonly ReadHeading[] {
   const known = cache.get(heading);
   if (known) return known;
   const { words, unit } = spoken(heading);
-  const best = new Map<FieldId, number>();
+  const best = new Map<FieldId, { readonly score: number; readonly place: number }>();
   if (words.length > 0 && words.length <= 9)
     for (const pattern of PATTERNS) {
-      const score = fit(words, pattern);
-      if (score !== null && score > 0 && score > (best.get(pattern.field) ?? 0)) best.set(pattern.field, score);
+      const plain = fit(words, pattern);
+      const less = plain === null ? null : lessFor(words, pattern.field);
+      if (plain === null || less === null) continue;
+      const score = plain - less;
+      if (score > 0 && score > (best.get(pattern.field)?.score ?? 0)) best.set(pattern.field, { score, place: pattern.place });
     }
-  const list = [...best].map(([id, score]) => ({ field: id, unit, score })).sort((a, b) => b.score - a.score);
+  const list = [...best].map(([id, { score, place }]) => ({ field: id, unit, score, place })).sort((a, b) => b.score - a.score || a.place - b.place);
   if (cache.size > 4000) cache.clear();
   cache.set(heading, list);
   return list;
@@ -125,20 +164,25 @@ export function matchHeadings(headings: readonly string[], choices: Readonly<Rec
   const taken = new Map<FieldId, number>();
   const given = new Map<number, FieldId | null>();
   headings.forEach((heading, column) => {
-    const choice = choices[key(heading)];
+    const choice = chosen(choices, heading);
     if (choice === undefined || given.has(column)) return;
     given.set(column, choice);
     if (choice !== null && !taken.has(choice)) taken.set(choice, column);
   });
   const offers = headings
     .flatMap((heading, column) => (given.has(column) ? [] : candidates(heading).map((c) => ({ ...c, column }))))
-    .sort((a, b) => b.score - a.score || a.column - b.column);
+    .sort((a, b) => b.score - a.score || a.place - b.place || a.column - b.column);
   for (const offer of offers) {
     if (offer.field === null || given.has(offer.column) || taken.has(offer.field)) continue;
     given.set(offer.column, offer.field);
     taken.set(offer.field, offer.column);
   }
   return assemble(headings, taken, choices);
+}
+
+/** What the user chose for a heading; undefined when nothing. */
+function chosen(choices: Readonly<Record<string, FieldId | null>>, heading: string): FieldId | null | undefined {
+  return Object.hasOwn(choices, key(heading)) ? choices[key(heading)] : undefined;
 }
 
 /** Key under which a heading's correction is remembered. */
@@ -149,7 +193,7 @@ export function key(heading: string): string {
 function assemble(headings: readonly string[], taken: ReadonlyMap<FieldId, number>, choices: Readonly<Record<string, FieldId | null>>): Headings {
   const byColumn = new Map([...taken].map(([id, column]) => [column, id]));
   const matches = headings.map((heading, column): HeadingMatch => ({
-    column, heading: tidy(heading), field: byColumn.get(column) ?? null, unit: unitOfHeading(heading), chosen: choices[key(heading)] !== undefined,
+    column, heading: tidy(heading), field: byColumn.get(column) ?? null, unit: unitOfHeading(heading), chosen: chosen(choices, heading) !== undefined,
   }));
   const units = new Map<FieldId, Unit>();
   const names = new Map<FieldId, string>();
@@ -158,7 +202,16 @@ function assemble(headings: readonly string[], taken: ReadonlyMap<FieldId, numbe
     names.set(match.field, match.heading);
     if (match.unit !== null) units.set(match.field, match.unit);
   }
-  return { matches, columns: taken, units, names, problems: doubled(matches) };
+  return { matches, columns: taken, units, names, problems: [...doubled(matches), ...inOtherUnits(matches)] };
+}
+
+/** Bare numbers are read in inches or millimetres; under a heading in centimetres they would be ten times too small. */
+function inOtherUnits(matches: readonly HeadingMatch[]): readonly string[] {
+  return matches.flatMap((match) => {
+    if (match.field === null || field(match.field).type !== "length") return [];
+    const { otherUnit } = spoken(match.heading);
+    return otherUnit === null ? [] : [`The heading "${match.heading}" names ${otherUnit}; give that column in mm or in.`];
+  });
 }
 
 /** The same heading twice cannot be told apart; it matters where the heading is one that is read. */

@@ -64,10 +64,18 @@ export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | n
       const matched = matchHeadings(headings, choices);
       const score = matched.columns.size;
       const named = matched.columns.has("id") || matched.columns.has("gear");
-      if (score >= ENOUGH && named && (best === null || score > best.score)) best = { headings: matched, headingRow: row, headingRows: rows, score };
+      const here: FoundLog = { headings: matched, headingRow: row, headingRows: rows, score };
+      if (score >= ENOUGH && named && (best === null || better(here, best))) best = here;
     }
   }
   return best;
+}
+
+/** More headings recognised, then more units named, then fewer rows: a title above the headings is no part of them. */
+function better(a: FoundLog, b: FoundLog): boolean {
+  if (a.score !== b.score) return a.score > b.score;
+  if (a.headings.units.size !== b.headings.units.size) return a.headings.units.size > b.headings.units.size;
+  return a.headingRows < b.headingRows;
 }
 
 /** A second heading row holds words only; a row that names gear or is full of figures is an item. */

@@ -12,7 +12,7 @@ export interface NamedUnit {
   readonly times: Exact;
 }
 
-const NAMES: Record<string, NamedUnit> = Object.fromEntries(
+const NAMES: ReadonlyMap<string, NamedUnit> = new Map(
   (
     [
       [["in", "ins", "inch", "inches", "in.", '"', "''"], "in", 1],
@@ -21,12 +21,12 @@ const NAMES: Record<string, NamedUnit> = Object.fromEntries(
       [["cm", "cm.", "centimetre", "centimetres", "centimeter", "centimeters"], "mm", 10],
       [["m", "metre", "metres", "meter", "meters"], "mm", 1000],
     ] as const
-  ).flatMap(([words, unit, times]) => words.map((word) => [word, { unit, times: exact(times) }])),
+  ).flatMap(([words, unit, times]) => words.map((word) => [word, { unit, times: exact(times) }] as const)),
 );
 
 /** Unit named by a word such as `mm`, `"`, `inch` or `cm`; null when the word is no unit. */
 export function namedUnit(word: string): NamedUnit | null {
-  return NAMES[word.trim().toLowerCase()] ?? null;
+  return NAMES.get(word.trim().toLowerCase()) ?? null;
 }
 
 export function convert(value: Exact, from: Unit, to: Unit): Exact {

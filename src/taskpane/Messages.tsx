@@ -16,7 +16,7 @@ export function Messages({ state, intentions }: { state: PaneState; intentions: 
           intent="warning"
           title="Someone else changed the sheet."
           action={{ label: "Read again", onClick: () => void intentions.readAgain() }}
-          onDismiss={() => intentions.tell({ kind: "dismiss", what: "remote" })}
+          onDismiss={() => { intentions.tell({ kind: "dismiss", what: "remote" }); }}
         >
           What you see here was judged before the change on sheet {remote}.
         </Notice>
@@ -33,7 +33,7 @@ function FailureNotice({ failure, intentions }: { failure: Failure; intentions: 
       intent={kind === "stopped" ? "info" : MILD.includes(kind) ? "warning" : "error"}
       title={title}
       {...(retry === null ? {} : { action: { label: kind === "stopped" ? "Build again" : "Try again", onClick: () => void intentions.retry(retry) } })}
-      onDismiss={() => intentions.tell({ kind: "dismiss", what: "failure" })}
+      onDismiss={() => { intentions.tell({ kind: "dismiss", what: "failure" }); }}
     >
       {next}
     </Notice>

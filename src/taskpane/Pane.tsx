@@ -56,7 +56,7 @@ export function Pane({ port, bell }: Props) {
             </h1>
             <TopLine state={state} intentions={intentions} />
           </header>
-          <Places place={state.place} counts={placeCounts(state)} onGo={(place) => intentions.tell({ kind: "go", place })} />
+          <Places place={state.place} counts={placeCounts(state)} onGo={(place) => { intentions.tell({ kind: "go", place }); }} />
           <main className={styles.main}>
             <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
             <div className={styles.messages}>

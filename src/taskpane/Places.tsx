@@ -25,7 +25,7 @@ export function Places({ place, counts, onGo }: Props) {
   if (!useNarrow(TABS_FROM)) {
     return (
       <nav className={styles.tabs} aria-label="Places">
-        <TabList size="small" selectedValue={place} onTabSelect={(_, data) => onGo(data.value as PlaceName)} aria-label="Places">
+        <TabList size="small" selectedValue={place} onTabSelect={(_, data) => { onGo(data.value as PlaceName); }} aria-label="Places">
           {PLACES.map((one) => (
             <Tab key={one} value={one} aria-controls="place">
               {name(one)}
@@ -37,7 +37,7 @@ export function Places({ place, counts, onGo }: Props) {
   }
   return (
     <nav className={styles.menu} aria-label="Places">
-      <Menu checkedValues={{ place: [place] }} onCheckedValueChange={(_, data) => onGo(data.checkedItems[0] as PlaceName)}>
+      <Menu checkedValues={{ place: [place] }} onCheckedValueChange={(_, data) => { onGo(data.checkedItems[0] as PlaceName); }}>
         <MenuTrigger disableButtonEnhancement>
           <MenuButton className={styles.button}>{name(place)}</MenuButton>
         </MenuTrigger>

@@ -26,5 +26,5 @@ export function RegisterNotices({ check, intentions }: { check: RegisterCheck; i
 function namesOf(rows: RegisterCheck["disagreeing"]): string {
   const named = rows.slice(0, NAMED).map((row) => `${row.id} (cell says ${row.cell === "" ? "nothing" : row.cell}, readings say ${row.judged})`);
   const rest = rows.length - named.length;
-  return rest > 0 ? `${named.join(", ")} and ${rest} more` : named.join(", ");
+  return rest > 0 ? `${named.join(", ")} and ${String(rest)} more` : named.join(", ");
 }

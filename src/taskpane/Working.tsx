@@ -45,7 +45,7 @@ function useLasting(holds: boolean, milliseconds: number): boolean {
   const [lasting, setLasting] = useState(false);
   useEffect(() => {
     if (!holds) return;
-    const timer = setTimeout(() => setLasting(true), milliseconds);
+    const timer = setTimeout(() => { setLasting(true); }, milliseconds);
     return () => {
       clearTimeout(timer);
       setLasting(false);

@@ -27,13 +27,13 @@ export function isoOf(serial: number): string {
 /** A date that reads the same on both sides of the ocean: 31 Mar 2026. */
 export function showDay(serial: number): string {
   const day = new Date(EPOCH + Math.floor(serial) * MS_PER_DAY);
-  return `${day.getUTCDate()} ${MONTHS[day.getUTCMonth()]} ${day.getUTCFullYear()}`;
+  return `${String(day.getUTCDate())} ${MONTHS[day.getUTCMonth()] ?? ""} ${String(day.getUTCFullYear())}`;
 }
 
 /** How far a day lies from another, in words: "12 days late", "today", "in 30 days". */
 export function showDistance(serial: number, asOf: number): string {
   const days = Math.floor(serial) - Math.floor(asOf);
   if (days === 0) return "today";
-  const count = `${Math.abs(days)} ${Math.abs(days) === 1 ? "day" : "days"}`;
+  const count = `${String(Math.abs(days))} ${Math.abs(days) === 1 ? "day" : "days"}`;
   return days < 0 ? `${count} late` : `in ${count}`;
 }

@@ -7,25 +7,25 @@ import { createReading, type Held } from "./reading";
 import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
 
 export interface Intentions {
-  start(): Promise<void>;
-  find(): Promise<boolean>;
-  useSelection(): Promise<boolean>;
-  readAgain(): Promise<boolean>;
-  build(): Promise<boolean>;
+  readonly start: () => Promise<void>;
+  readonly find: () => Promise<boolean>;
+  readonly useSelection: () => Promise<boolean>;
+  readonly readAgain: () => Promise<boolean>;
+  readonly build: () => Promise<boolean>;
   /** What the ribbon button does: find the log and write the register. */
-  rebuild(): Promise<boolean>;
-  stop(): void;
-  setBasis(basis: readonly BasisId[]): Promise<boolean>;
-  setHeading(heading: string, field: FieldId | null | "as found"): Promise<boolean>;
-  setAsOf(asOf: number, chosen: boolean): Promise<boolean>;
-  judge(judged: Judged): void;
-  filterRegister(decisions: readonly Decision[]): Promise<void>;
+  readonly rebuild: () => Promise<boolean>;
+  readonly stop: () => void;
+  readonly setBasis: (basis: readonly BasisId[]) => Promise<boolean>;
+  readonly setHeading: (heading: string, field: FieldId | null | "as found") => Promise<boolean>;
+  readonly setAsOf: (asOf: number, chosen: boolean) => Promise<boolean>;
+  readonly judge: (judged: Judged) => void;
+  readonly filterRegister: (decisions: readonly Decision[]) => Promise<void>;
   /** Selects the item's row in the sheet and opens its card. */
-  open(row: number, from: "items" | "due"): Promise<void>;
-  show(row: number): Promise<void>;
-  retry(what: Retry): Promise<unknown>;
-  tell(event: PaneEvent): void;
-  end(): Promise<void>;
+  readonly open: (row: number, from: "items" | "due") => Promise<void>;
+  readonly show: (row: number) => Promise<void>;
+  readonly retry: (what: Retry) => Promise<unknown>;
+  readonly tell: (event: PaneEvent) => void;
+  readonly end: () => Promise<void>;
 }
 
 export function createIntentions(port: WorkbookPort, held: Held): Intentions {
@@ -45,7 +45,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     const { signal } = (stopper = new AbortController());
     tell({ kind: "building" });
     try {
-      await reading.registerAfter(async () => tell({ kind: "built", result: await port.build(log, (progress) => tell({ kind: "progress", progress }), signal) }));
+      await reading.registerAfter(async () => { tell({ kind: "built", result: await port.build(log, (progress) => { tell({ kind: "progress", progress }); }, signal) }); });
       tell({ kind: "rest" });
       return true;
     } catch (error) {
@@ -85,7 +85,6 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
       reading.fail(error, "start");
       return;
     }
-    await reading.watch();
     const { savedPlace } = get();
     if (savedPlace !== null && (await reading.read(savedPlace, "again"))) return;
     // The log's old place may be gone: then the pane looks for it, unless the user already did something else.
@@ -126,7 +125,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
     setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
     setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
-    judge: (judged) => tell({ kind: "judge", judged }),
+    judge: (judged) => { tell({ kind: "judge", judged }); },
     filterRegister,
     open: async (row, from) => {
       tell({ kind: "open", card: { row, from } });

@@ -16,14 +16,14 @@ export interface Held {
 
 export interface Reading {
   /** Reads log and register, showing that it works and what went wrong; false when no log was read. */
-  read(from: ReadRequest["from"], retry: Retry): Promise<boolean>;
+  readonly read: (from: ReadRequest["from"], retry: Retry) => Promise<boolean>;
   /** Reads the register after it was written; earlier readings under way no longer count. */
-  registerAfter(work: () => Promise<void>): Promise<void>;
-  save(): Promise<void>;
-  watch(): Promise<void>;
-  fail(error: unknown, retry: Retry): false;
-  open(): void;
-  end(): Promise<void>;
+  readonly registerAfter: (work: () => Promise<void>) => Promise<void>;
+  readonly save: () => Promise<void>;
+  readonly watch: () => Promise<void>;
+  readonly fail: (error: unknown, retry: Retry) => false;
+  readonly open: () => void;
+  readonly end: () => Promise<void>;
 }
 
 export function createReading(port: WorkbookPort, { get, tell, today }: Held): Reading {
@@ -31,6 +31,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   let turn = 0;
   let ended = false;
   let timer: ReturnType<typeof setTimeout> | null = null;
+  let watching = false;
   let endWatch: (() => Promise<void>) | null = null;
 
   const fail = (error: unknown, retry: Retry): false => {
@@ -71,6 +72,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     if (mine !== turn) return false;
     tell({ kind: "rest" });
     await save();
+    if (!watching) await watch();
     return found;
   };
 
@@ -84,7 +86,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const readQuietly = async (sheet: string): Promise<void> => {
-    if (get().work.kind !== "idle") return settle(sheet, SETTLE_MS);
+    if (get().work.kind !== "idle") { settle(sheet, SETTLE_MS); return; }
     const mine = ++turn;
     const { log, register } = get();
     try {
@@ -109,11 +111,23 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const onWorkbook = (event: WorkbookEvent): void => {
-    if (event.kind === "selected") return tell(event);
+    if (event.kind === "selected") { tell(event); return; }
     const { log, register } = get();
     if (event.sheet !== log?.place.sheet && event.sheet !== register?.log.place.sheet) return;
     if (event.remote) tell({ kind: "changed elsewhere", sheet: event.sheet });
     else settle(event.sheet, SETTLE_MS);
+  };
+
+  const watch = async (): Promise<void> => {
+    watching = true;
+    try {
+      const stop = await port.watch(onWorkbook);
+      if (ended) await stop();
+      else endWatch = stop;
+    } catch (error) {
+      watching = false;
+      fail(error, "watch");
+    }
   };
 
   return {
@@ -124,15 +138,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
       await readRegister(mine, false);
     },
     save,
-    watch: async () => {
-      try {
-        const stop = endWatch ?? (await port.watch(onWorkbook));
-        if (ended) await stop();
-        else endWatch = stop;
-      } catch (error) {
-        fail(error, "watch");
-      }
-    },
+    watch,
     fail,
     open: () => {
       ended = false;
@@ -143,6 +149,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
       if (timer !== null) clearTimeout(timer);
       const ending = endWatch;
       endWatch = null;
+      watching = false;
       await ending?.();
     },
   };

@@ -97,7 +97,7 @@ function withNews(before: PaneState, after: PaneState, quiet: boolean): PaneStat
 /** The lists, and an open card, follow the row that is selected in the sheet. */
 function afterSelection(state: PaneState, sheet: string, row: number): PaneState {
   const shown = shownLog(state);
-  if (shown === null || shown.place.sheet !== sheet) return state;
+  if (shown?.place.sheet !== sheet) return state;
   const inside = rowInside(shown.place, row);
   if (inside === null || inside === state.activeRow || !shown.report.items.some((item) => item.row === inside)) return state;
   return { ...state, activeRow: inside, card: state.card === null ? null : { ...state.card, row: inside } };

@@ -37,7 +37,7 @@ export function itemEntries(items: readonly ItemResult[]): Entry[] {
 }
 
 export function keyOf(item: ItemResult): string {
-  return `row-${item.row}`;
+  return `row-${String(item.row)}`;
 }
 
 /** The due list: by state, then by place or kind when asked; the earliest date first. */

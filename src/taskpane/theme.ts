@@ -30,7 +30,7 @@ const darkQuery = (): MediaQueryList => window.matchMedia("(prefers-color-scheme
 
 function officeBackground(): string | null {
   if (typeof Office === "undefined") return null;
-  return (Office.context as Office.Context | undefined)?.officeTheme?.bodyBackgroundColor ?? null;
+  return (Office.context as { officeTheme?: Office.OfficeTheme } | undefined)?.officeTheme?.bodyBackgroundColor ?? null;
 }
 
 export function useShade(): Shade {
@@ -38,7 +38,7 @@ export function useShade(): Shade {
     (changed) => {
       const query = darkQuery();
       query.addEventListener("change", changed);
-      return () => query.removeEventListener("change", changed);
+      return () => { query.removeEventListener("change", changed); };
     },
     () => shadeOf(window.location.search, officeBackground(), darkQuery().matches),
   );
@@ -46,12 +46,12 @@ export function useShade(): Shade {
 
 /** Whether the window is narrower than a width. */
 export function useNarrow(below: number): boolean {
-  const query = `(max-width: ${below - 1}px)`;
+  const query = `(max-width: ${String(below - 1)}px)`;
   return useSyncExternalStore(
     (changed) => {
       const list = window.matchMedia(query);
       list.addEventListener("change", changed);
-      return () => list.removeEventListener("change", changed);
+      return () => { list.removeEventListener("change", changed); };
     },
     () => window.matchMedia(query).matches,
   );

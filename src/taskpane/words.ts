@@ -51,7 +51,7 @@ export function showHow(place: LogPlace): string {
 
 /** A name to read for an item whose id cell is blank. */
 export function nameOf(item: ItemResult): string {
-  return item.id === "" ? `Row ${item.row + 1} of the log, no id` : item.id;
+  return item.id === "" ? `Row ${String(item.row + 1)} of the log, no id` : item.id;
 }
 
 /** The gear kind as it was typed, or what is wrong with it. */
@@ -61,7 +61,7 @@ export function kindOf(item: ItemResult): string {
 
 /** Counts in one breath, for people who listen: "2 REMOVE, 1 KEEP". */
 export function showCounts(report: Report): string {
-  const parts = DECISIONS.filter((decision) => report.counts[decision] > 0).map((decision) => `${report.counts[decision]} ${decision}`);
+  const parts = DECISIONS.filter((decision) => report.counts[decision] > 0).map((decision) => `${String(report.counts[decision])} ${decision}`);
   return parts.length === 0 ? "no items" : parts.join(", ");
 }
 

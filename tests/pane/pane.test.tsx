@@ -206,7 +206,7 @@ describe("failures are one sentence and a next step", () => {
     const alert = screen.getByRole("alert");
     expect(await within(alert).findByText(title)).toBeVisible();
     expect(within(alert).getByText(next, { exact: false })).toBeVisible();
-    expect(alert.textContent?.split(title)).toHaveLength(2);
+    expect(alert.textContent.split(title)).toHaveLength(2);
     book.building = () => Promise.resolve(RESULT);
     await user.click(within(alert).getByRole("button", { name: "Try again" }));
     expect(await screen.findByRole("region", { name: "Register written" })).toBeVisible();
@@ -252,7 +252,7 @@ describe("the items", () => {
   it("stand worst first, with decision, kind and sentence", async () => {
     await open("Items");
     expect(listed()).toEqual(["TP-4", "TP-2", "TP-5", "TP-3", "TP-1"]);
-    const second = screen.getAllByRole("option")[1] as HTMLElement;
+    const second = screen.getAllByRole("option")[1]!;
     expect(second).toHaveTextContent(/TP-2.*Hook.*REMOVE.*Throat opening 2.11 in is beyond the limit\./);
     expect(screen.getByRole("option", { name: /TP-4.*Tagged out/ })).toBeVisible();
   });

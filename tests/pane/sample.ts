@@ -1,5 +1,4 @@
 /** A small log judged by hand, and a workbook that answers as it is told. Nothing here asks the engine. */
-import type { BasisId } from "../../src/engine/bases";
 import type { DueState, Finding, HeadingMatch, ItemResult, Report } from "../../src/engine/model";
 import { DECISIONS, type Decision } from "../../src/engine/verdict";
 import type { BuildResult, LogPlace, Progress, ReadLog, ReadRequest, RegisterCheck, SavedState, WorkbookEvent, WorkbookPort } from "../../src/excel/port";
@@ -135,7 +134,7 @@ export class FakeWorkbook implements WorkbookPort {
     return this.building(onProgress, signal);
   }
 
-  async checkRegister(_basis: readonly BasisId[], _asOf: number): Promise<FakeWorkbook["register"]> {
+  async checkRegister(): Promise<FakeWorkbook["register"]> {
     await Promise.resolve();
     this.fail("checkRegister");
     return this.register;

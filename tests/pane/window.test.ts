@@ -24,7 +24,7 @@ describe("the window over a long list", () => {
 
   it("steps over headings", () => {
     const heading: Entry = { kind: "heading", key: "h", text: "Overdue", count: 1, level: 1 };
-    const grouped = layOut([heading, many[0] as Entry, heading, many[1] as Entry], 58, 30);
+    const grouped = layOut([heading, many[0]!, heading, many[1]!], 58, 30);
     expect(grouped.tops).toEqual([0, 30, 88, 118, 176]);
     expect(nextItem(grouped.items, 1, "ArrowDown", 5)).toBe(3);
     expect(nextItem(grouped.items, 3, "ArrowUp", 5)).toBe(1);

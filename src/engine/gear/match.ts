@@ -24,13 +24,14 @@ const ALIASES: readonly Alias[] = GEAR.flatMap((kind) => [...new Set([kind.id, .
 export type KindMatch = { readonly ok: true; readonly kind: GearKind } | { readonly ok: false; readonly why: string };
 
 const cache = new Map<string, KindMatch>();
+const CACHED = 5000;
 
 /** The gear kind a text names, or why not, with the nearest kinds. */
 export function matchKind(text: string): KindMatch {
   const known = cache.get(text);
   if (known) return known;
   const match = find(text);
-  if (cache.size > 5000) cache.clear();
+  if (cache.size === CACHED) cache.clear();
   cache.set(text, match);
   return match;
 }
@@ -53,7 +54,7 @@ const BEGINNING = /^.{4}/;
 /** Kinds that share a word with the text, else all of them. */
 function nearest(said: readonly string[]): string[] {
   const sharing = GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4)))))));
-  return (sharing.length > 0 ? sharing : GEAR).map((kind) => kind.id);
+  return (sharing.length === 0 ? GEAR : sharing).map((kind) => kind.id);
 }
 
 /** The part a text names on a gear kind, with its stress class; null when the kind has no such part. */

@@ -40,9 +40,9 @@ export function CheckBar({ finding }: { finding: Finding }) {
         <span>{share}</span>
       </div>
       <div className={styles.track} aria-hidden="true">
-        <div className={styles.beyond} style={{ left: `${LIMIT_AT}%` }} />
-        <div className={styles.used} style={{ width: `max(3px, ${used}%)`, backgroundColor: mark }} />
-        <div className={styles.limit} style={{ left: `${LIMIT_AT}%` }} />
+        <div className={styles.beyond} style={{ left: `${String(LIMIT_AT)}%` }} />
+        <div className={styles.used} style={{ width: `max(3px, ${String(used)}%)`, backgroundColor: mark }} />
+        <div className={styles.limit} style={{ left: `${String(LIMIT_AT)}%` }} />
       </div>
       <div className={styles.row} aria-hidden="true">
         <span className={styles.quiet}>{start}</span>

@@ -22,7 +22,7 @@ export function CheckView({ group, number }: { group: CheckGroup; number: number
   const styles = useStyles();
   const { first, others } = group;
   const { mark } = useDecisionTints()[first.decision];
-  const part = group.part === "" ? "" : number === undefined ? ` (${group.part})` : ` (${number} ${group.part})`;
+  const part = group.part === "" ? "" : number === undefined ? ` (${group.part})` : ` (${String(number)} ${group.part})`;
   return (
     <li className={styles.check} style={{ borderLeftColor: mark }}>
       <div className={styles.head}>

@@ -1,7 +1,7 @@
 /** One item: what decides, the drawing, each check with its bar, what is missing, and when it is due. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
-import { useEffect, useRef } from "react";
+import { useEffect, useRef, type KeyboardEvent } from "react";
 import type { ItemResult } from "../../engine/model";
 import { ACTIONS } from "../../engine/verdict";
 import { dueText } from "../due/DueRow";
@@ -39,9 +39,14 @@ export function ItemCard({ item, asOf, onBack, onShow }: Props) {
   const parts = numberParts(verdict);
   const groups = groupChecks(verdict);
   const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
-  useEffect(() => title.current?.focus(), []);
+  useEffect(() => {
+    title.current?.focus();
+  }, []);
+  const onKeyDown = (event: KeyboardEvent): void => {
+    if (event.key === "Escape") onBack();
+  };
   return (
-    <article className={styles.card} aria-labelledby="card-title" onKeyDown={(event) => event.key === "Escape" && onBack()}>
+    <article className={styles.card} aria-labelledby="card-title" onKeyDown={onKeyDown}>
       <div className={styles.bar}>
         <Button appearance="subtle" className={styles.back} icon={<ArrowLeft16Regular />} onClick={onBack}>
           Back

@@ -36,11 +36,12 @@ const useStyles = makeStyles({
 export function PartPicture({ gear, parts }: { gear: string | null; parts: readonly NumberedPart[] }) {
   const styles = useStyles();
   const tints = useDecisionTints();
-  const drawing = gear === null ? undefined : DRAWINGS[gear];
-  if (drawing === undefined || parts.length === 0) return null;
+  if (gear === null || parts.length === 0) return null;
+  const drawing = DRAWINGS[gear];
+  if (drawing === undefined) return null;
   return (
     <div className={styles.box}>
-      <svg className={styles.picture} viewBox={`0 0 ${SIZE} ${SIZE}`} role="img" aria-label={`Line drawing of a ${gear}: ${parts.map(({ number, part }) => `${number} ${part}`).join(", ")}`}>
+      <svg className={styles.picture} viewBox={`0 0 ${String(SIZE)} ${String(SIZE)}`} role="img" aria-label={`Line drawing of a ${gear}: ${parts.map(({ number, part }) => `${String(number)} ${part}`).join(", ")}`}>
         {drawing.picture}
         {parts.map((part) => (
           <Balloon key={part.part} part={part} drawing={drawing} />
@@ -72,7 +73,7 @@ function Balloon({ part, drawing }: { part: NumberedPart; drawing: Drawing }) {
   const [labelX, labelY] = spot.label;
   return (
     <g aria-hidden="true">
-      <path d={`M${x} ${y} L${labelX} ${labelY}`} stroke="currentColor" strokeWidth={1} />
+      <path d={`M${String(x)} ${String(y)} L${String(labelX)} ${String(labelY)}`} stroke="currentColor" strokeWidth={1} />
       <circle cx={x} cy={y} r={3.5} fill={mark} />
       <circle cx={labelX} cy={labelY} r={11} fill={fill} stroke={mark} strokeWidth={1.5} />
       <text x={labelX} y={labelY + 5} textAnchor="middle" fontSize={14} fontWeight={600} fill={ink}>

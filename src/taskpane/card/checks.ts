@@ -20,14 +20,14 @@ export interface NumberedPart {
 }
 
 export function groupChecks(verdict: ItemVerdict): CheckGroup[] {
-  const groups = new Map<string, Finding[]>();
+  const groups = new Map<string, { first: Finding; others: Finding[] }>();
   for (const finding of verdict.findings) {
     const key = `${finding.check}|${finding.part}`;
     const group = groups.get(key);
-    if (group) group.push(finding);
-    else groups.set(key, [finding]);
+    if (group) group.others.push(finding);
+    else groups.set(key, { first: finding, others: [] });
   }
-  return [...groups].map(([key, [first, ...others]]) => ({ key, check: first!.check, part: first!.part, first: first!, others }));
+  return [...groups].map(([key, { first, others }]) => ({ key, check: first.check, part: first.part, first, others }));
 }
 
 /** Parts in the order of the findings, so that the worst part has number 1. */

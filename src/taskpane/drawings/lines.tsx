@@ -30,13 +30,13 @@ export function Thin({ d, dash }: { d: string; dash?: string }) {
 
 /** A ring seen from the front. */
 export function Ring({ x, y, r, width }: { x: number; y: number; r: number; width: number }) {
-  return <Bar width={width} d={`M${x - r} ${y} a${r} ${r} 0 1 1 ${2 * r} 0 a${r} ${r} 0 1 1 ${-2 * r} 0 Z`} />;
+  return <Bar width={width} d={`M${String(x - r)} ${String(y)} a${String(r)} ${String(r)} 0 1 1 ${String(2 * r)} 0 a${String(r)} ${String(r)} 0 1 1 ${String(-2 * r)} 0 Z`} />;
 }
 
 /** The small hook at the end of a sling, hanging from a point. */
 export function SlingHook({ x, y }: { x: number; y: number }) {
   return (
-    <g transform={`translate(${x} ${y})`}>
+    <g transform={`translate(${String(x)} ${String(y)})`}>
       <Bar width={10} cap="round" d="M0 6 C1 16 17 18 17 33 C17 46 5 51 -3 49 C-13 47 -18 39 -17 31" />
       <Ring x={0} y={0} r={7} width={6} />
       <Thin d="M1 15 L-15 30" />

@@ -31,11 +31,11 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
   return (
     <div className={styles.view}>
       <div className={styles.tools}>
-        <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => intentions.tell({ kind: "due state", state: one })} />
+        <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => { intentions.tell({ kind: "due state", state: one }); }} />
         <p className={styles.note}>Next periodic inspection as of {showDay(report.asOf)}. Due soon means within 30 days.</p>
         <div className={styles.row}>
           <Label htmlFor="grouping">Group by</Label>
-          <Select id="grouping" size="small" className={styles.select} value={state.grouping} onChange={(_, data) => intentions.tell({ kind: "grouping", grouping: data.value as Grouping })}>
+          <Select id="grouping" size="small" className={styles.select} value={state.grouping} onChange={(_, data) => { intentions.tell({ kind: "grouping", grouping: data.value as Grouping }); }}>
             {Object.entries(GROUPINGS).map(([value, text]) => (
               <option key={value} value={value}>
                 {text}
@@ -45,7 +45,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         </div>
       </div>
       {entries.length === 0 ? (
-        <EmptyFilter text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => intentions.tell({ kind: "all due states" }) } : {})} />
+        <EmptyFilter text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all due states" }); } } : {})} />
       ) : (
         <WindowedList
           label="Due dates, earliest first"
@@ -53,7 +53,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
           rowHeight={DUE_ROW_HEIGHT}
           activeRow={state.activeRow}
           takeFocus={state.returning}
-          onStandOn={(row) => intentions.tell({ kind: "stand on", row })}
+          onStandOn={(row) => { intentions.tell({ kind: "stand on", row }); }}
           onOpen={(row) => void intentions.open(row, "due")}
         >
           {(item, group) => <DueRow item={item} group={group} asOf={report.asOf} />}

@@ -18,6 +18,7 @@ const useStyles = makeStyles({
   reason: {
     display: "-webkit-box",
     WebkitLineClamp: "3",
+    // eslint-disable-next-line @typescript-eslint/no-deprecated -- the only way to cut text after whole lines, and every browser keeps it
     WebkitBoxOrient: "vertical",
     overflow: "hidden",
     fontSize: tokens.fontSizeBase200,

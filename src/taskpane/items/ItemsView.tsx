@@ -30,13 +30,13 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
   return (
     <div className={styles.view}>
       <div className={styles.tools}>
-        <DecisionButtons counts={report.counts} pressed={state.decisions} onPress={(decision) => intentions.tell({ kind: "decision", decision })} />
+        <DecisionButtons counts={report.counts} pressed={state.decisions} onPress={(decision) => { intentions.tell({ kind: "decision", decision }); }} />
         <SearchBox
           className={styles.search}
           aria-label="Search the items"
           placeholder="Search id, kind, place, reason"
           value={state.search}
-          onChange={(_, data) => intentions.tell({ kind: "search", text: data.value })}
+          onChange={(_, data) => { intentions.tell({ kind: "search", text: data.value }); }}
         />
         <div className={styles.row}>
           <span role="status" className={styles.shown}>
@@ -46,7 +46,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         </div>
       </div>
       {items.length === 0 ? (
-        <EmptyFilter text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => intentions.tell({ kind: "all decisions" }) } : {})} />
+        <EmptyFilter text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all decisions" }); } } : {})} />
       ) : (
         <WindowedList
           label="Items, worst first"
@@ -54,7 +54,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           rowHeight={ITEM_ROW_HEIGHT}
           activeRow={state.activeRow}
           takeFocus={state.returning}
-          onStandOn={(row) => intentions.tell({ kind: "stand on", row })}
+          onStandOn={(row) => { intentions.tell({ kind: "stand on", row }); }}
           onOpen={(row) => void intentions.open(row, "items")}
         >
           {(item) => <ItemRow item={item} />}

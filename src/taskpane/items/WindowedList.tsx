@@ -58,15 +58,16 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
   const layout = useMemo(() => layOut(entries, rowHeight, HEADING_HEIGHT), [entries, rowHeight]);
   const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
   const active = found ?? layout.items[0] ?? -1;
+  const activeEntry = entries[active];
 
   useLayoutEffect(() => {
     const box = list.current;
     if (box === null) return;
-    const measure = (): void => setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
+    const measure = (): void => { setScroll({ top: box.scrollTop, height: box.clientHeight || 600 }); };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(box);
-    return () => observer.disconnect();
+    return () => { observer.disconnect(); };
   }, []);
 
   useLayoutEffect(() => {
@@ -78,8 +79,10 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
   }, [takeFocus]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
-    const entry = entries[active];
-    if (event.key === "Enter" && entry?.kind === "item") return onOpen(entry.item.row);
+    if (event.key === "Enter" && activeEntry?.kind === "item") {
+      onOpen(activeEntry.item.row);
+      return;
+    }
     const page = Math.max(1, Math.floor(scroll.height / rowHeight) - 1);
     const to = nextItem(layout.items, active, event.key, page);
     const target = to === null ? undefined : entries[to];
@@ -95,11 +98,11 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
       role="listbox"
       tabIndex={0}
       aria-label={label}
-      aria-activedescendant={active < 0 ? undefined : `line-${entries[active]?.key}`}
-      onScroll={(event) => setScroll({ top: event.currentTarget.scrollTop, height: event.currentTarget.clientHeight || 600 })}
+      aria-activedescendant={activeEntry === undefined ? undefined : `line-${activeEntry.key}`}
+      onScroll={(event) => { setScroll({ top: event.currentTarget.scrollTop, height: event.currentTarget.clientHeight || 600 }); }}
       onKeyDown={onKeyDown}
-      onFocus={() => setFocused(true)}
-      onBlur={() => setFocused(false)}
+      onFocus={() => { setFocused(true); }}
+      onBlur={() => { setFocused(false); }}
     >
       <div className={styles.space} role="presentation" style={{ height: layout.height }}>
         {linesBetween(layout, scroll.top, scroll.top + scroll.height, active).map((index) => {
@@ -124,7 +127,7 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
               aria-posinset={(layout.position.get(index) ?? 0) + 1}
               className={mergeClasses(styles.line, styles.item, index === found && styles.active, focused && index === active && styles.focused)}
               style={place}
-              onClick={() => onOpen(entry.item.row)}
+              onClick={() => { onOpen(entry.item.row); }}
             >
               {children(entry.item, entry.group)}
             </div>

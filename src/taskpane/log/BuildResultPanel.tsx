@@ -27,7 +27,10 @@ const useStyles = makeStyles({
 export function BuildResultPanel({ result, intentions }: { result: BuildResult; intentions: Intentions }) {
   const styles = useStyles();
   const panel = useRef<HTMLElement>(null);
-  useEffect(() => panel.current?.scrollIntoView({ block: "nearest" }), [result]);
+  // Newer browsers return a promise here, which an effect must not return.
+  useEffect(() => {
+    panel.current?.scrollIntoView({ block: "nearest" });
+  }, [result]);
   return (
     <section ref={panel} className={styles.panel} aria-labelledby="result-title">
       <h2 id="result-title" className={styles.title}>
@@ -66,8 +69,8 @@ export function BuildResultPanel({ result, intentions }: { result: BuildResult; 
       )}
       <p className={`${styles.text} ${styles.quiet}`}>To take it back, close the workbook without saving.</p>
       <div className={styles.buttons}>
-        <Button onClick={() => intentions.tell({ kind: "go", place: "items" })}>See the items</Button>
-        <Button appearance="subtle" onClick={() => intentions.tell({ kind: "dismiss", what: "result" })}>
+        <Button onClick={() => { intentions.tell({ kind: "go", place: "items" }); }}>See the items</Button>
+        <Button appearance="subtle" onClick={() => { intentions.tell({ kind: "dismiss", what: "result" }); }}>
           Close
         </Button>
       </div>

@@ -31,7 +31,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
   const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null);
   const twice = doubled(report).map((id) => field(id as FieldId).heading);
   return (
-    <Section title="Headings" aside={`${used} of ${named.length} read`}>
+    <Section title="Headings" aside={`${String(used)} of ${String(named.length)} read`}>
       {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(" and as ")}. Choose which one counts.</p>}
       <table className={styles.table}>
         <thead>
@@ -58,7 +58,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
                   disabled={disabled}
                   value={heading.field ?? "not used"}
                   title={heading.field === null ? "Not used" : field(heading.field).takes}
-                  onChange={(_, data) => onChoose(heading.heading, chosen(data.value))}
+                  onChange={(_, data) => { onChoose(heading.heading, chosen(data.value)); }}
                 >
                   <Choices heading={heading} changed={heading.chosen || heading.heading.toLowerCase() in choices} />
                 </Select>

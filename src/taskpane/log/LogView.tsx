@@ -61,7 +61,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
         <HeadingList report={report} choices={state.choices} used={used} disabled={state.work.kind === "building"} onChoose={(heading, field) => void intentions.setHeading(heading, field)} />
         {report.passedOver.length > 0 && (
           <Folded title="Rows passed over" aside={count(report.passedOver.length, "row")}>
-            <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${rowNumber(log.place.address, row)}: ${why}`} />
+            <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${String(rowNumber(log.place.address, row))}: ${why}`} />
           </Folded>
         )}
       </div>

@@ -22,7 +22,7 @@ export function CappedList<T>({ entries, render, label }: { entries: readonly T[
         ))}
       </ul>
       {rest > 0 && (
-        <Button size="small" className={styles.more} onClick={() => setShown(shown + STEP * 4)}>
+        <Button size="small" className={styles.more} onClick={() => { setShown(shown + STEP * 4); }}>
           Show more ({showNumber(rest)} left)
         </Button>
       )}

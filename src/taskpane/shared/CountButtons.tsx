@@ -58,7 +58,7 @@ interface Props<Key extends string> {
 export function CountButtons<Key extends string>({ label, columns, buttons, pressed, onPress }: Props<Key>) {
   const styles = useStyles();
   return (
-    <div role="group" aria-label={label} className={styles.group} style={{ gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))` }}>
+    <div role="group" aria-label={label} className={styles.group} style={{ gridTemplateColumns: `repeat(${String(columns)}, minmax(0, 1fr))` }}>
       {buttons.map(({ key, count, symbol, word, tint, title }) => {
         const on = pressed.includes(key);
         return (
@@ -69,7 +69,7 @@ export function CountButtons<Key extends string>({ label, columns, buttons, pres
             title={title}
             className={mergeClasses(styles.button, count === 0 && styles.none, on && styles.pressed)}
             style={on ? { backgroundColor: tint.fill, color: tint.ink, borderColor: tint.mark } : { borderLeftColor: tint.mark }}
-            onClick={() => onPress(key)}
+            onClick={() => { onPress(key); }}
           >
             <span className={styles.number}>
               {showNumber(count)} <span aria-hidden="true">{symbol}</span>

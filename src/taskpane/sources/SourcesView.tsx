@@ -25,7 +25,7 @@ export function SourcesView({ basis }: { basis: readonly BasisId[] }) {
   const found = all.filter((line) => words.every((word) => `${line.document} ${line.clause} ${line.gear} ${line.check} ${line.figure} ${line.status}`.toLowerCase().includes(word)));
   return (
     <div className={styles.view}>
-      <SearchBox className={styles.search} aria-label="Search the sources" placeholder="Search gear, figure, document" value={search} onChange={(_, data) => setSearch(data.value)} />
+      <SearchBox className={styles.search} aria-label="Search the sources" placeholder="Search gear, figure, document" value={search} onChange={(_, data) => { setSearch(data.value); }} />
       <p role="status" className={styles.text}>
         {found.length === 0 ? "No limit matches. Clear the search to see all." : `${count(found.length, "limit")}. Where nothing else is said, the figure was read in the document named above it.`}
       </p>
@@ -34,7 +34,7 @@ export function SourcesView({ basis }: { basis: readonly BasisId[] }) {
         if (lines.length === 0) return null;
         const inForce = basis.includes(id);
         return (
-          <Folded key={`${id}-${words.length > 0}-${inForce}`} title={BASES[id].name} aside={`${count(lines.length, "limit")}, ${inForce ? "in force" : "not in force"}`} open={inForce || words.length > 0}>
+          <Folded key={`${id}-${String(words.length > 0)}-${String(inForce)}`} title={BASES[id].name} aside={`${count(lines.length, "limit")}, ${inForce ? "in force" : "not in force"}`} open={inForce || words.length > 0}>
             <p className={styles.text}>{BASES[id].holds}.</p>
             {byDocument(lines).map(([document, group]) => (
               <div key={document}>

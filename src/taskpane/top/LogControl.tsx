@@ -38,7 +38,7 @@ export function LogControl({ state, intentions, busy, close }: Props) {
       </div>
       {log !== null && register !== null && log.place.how !== "register" && (
         <Field label="Items and due dates come from">
-          <RadioGroup value={state.judged} onChange={(_, data) => intentions.judge(data.value === "log" ? "log" : "register")}>
+          <RadioGroup value={state.judged} onChange={(_, data) => { intentions.judge(data.value === "log" ? "log" : "register"); }}>
             <Radio value="register" label={`the register, ${showPlace(register.log.place)}`} />
             <Radio value="log" label={`the log, ${showPlace(log.place)}`} />
           </RadioGroup>

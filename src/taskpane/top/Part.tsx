@@ -24,7 +24,7 @@ export function Part({ text, hint, title, children }: { text: string; hint: stri
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
-    <Popover open={open} onOpenChange={(_, data) => setOpen(data.open)} trapFocus positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8 }}>
+    <Popover open={open} onOpenChange={(_, data) => { setOpen(data.open); }} trapFocus positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8 }}>
       <PopoverTrigger disableButtonEnhancement>
         <Button appearance="subtle" size="small" className={styles.button} aria-label={`${text}: ${hint}`} title={text} icon={<ChevronDown12Regular />} iconPosition="after">
           <span className={styles.text}>{text}</span>
@@ -34,7 +34,7 @@ export function Part({ text, hint, title, children }: { text: string; hint: stri
         <h2 id={id} className={styles.title}>
           {title}
         </h2>
-        {children(() => setOpen(false))}
+        {children(() => { setOpen(false); })}
       </PopoverSurface>
     </Popover>
   );

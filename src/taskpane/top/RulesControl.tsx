@@ -20,7 +20,7 @@ export function RulesControl({ basis, onChange }: { basis: readonly BasisId[]; o
             checked={basis.includes(id)}
             disabled={last && basis.includes(id)}
             aria-describedby={`holds-${id}`}
-            onChange={(_, data) => onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one))))}
+            onChange={(_, data) => { onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one)))); }}
           />
           <p id={`holds-${id}`} className={`${styles.text} ${styles.holds}`}>
             {BASES[id].holds}.

@@ -36,7 +36,7 @@ export function TopLine({ state, intentions }: { state: PaneState; intentions: I
       >
         {(close) => <LogControl state={state} intentions={intentions} busy={busy} close={close} />}
       </Part>
-      <PartButton text={items} hint="go to the items" onClick={() => intentions.tell({ kind: "go", place: "items" })} />
+      <PartButton text={items} hint="go to the items" onClick={() => { intentions.tell({ kind: "go", place: "items" }); }} />
       <Part text={rules} hint="change the rules in force" title="Rules in force">
         {() => <RulesControl basis={state.basis} onChange={(basis) => void intentions.setBasis(basis)} />}
       </Part>

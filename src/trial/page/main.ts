@@ -20,6 +20,7 @@ interface Trial {
   book: Book;
   host: Host;
   view: BookView;
+  calculator: UniverCalculator;
   ready: Promise<void>;
 }
 
@@ -77,7 +78,7 @@ async function start(): Promise<void> {
   const wanted = new URLSearchParams(window.location.search).get("sample");
   const first = samples.find((name) => name === wanted || name === `${wanted ?? ""}.xlsx`) ?? samples[0];
   const ready = begin(first === undefined ? Promise.resolve(book) : openSample(first));
-  window.trial = { book, host, view, ready };
+  window.trial = { book, host, view, calculator, ready };
   connectControls({ samples, first, calculator, reporting, pane, view, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
   await ready;
 }

@@ -2,11 +2,12 @@
  * From the grid to the book: whatever is typed, pasted, filled or deleted in the grid becomes an entry that is put into the
  * book by Excel's rules. The grid's own reading of a typed text is never used.
  */
-import { CanceledError, CellValueType, ICommandService, UndoCommandId, RedoCommandId } from "@univerjs/core";
+import { CanceledError, CellValueType, Direction, ICommandService, UndoCommandId, RedoCommandId } from "@univerjs/core";
 import type { ICellData, ObjectMatrix } from "@univerjs/core";
-import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, COPY_TYPE, ISheetClipboardService, SetCellEditVisibleOperation, SetRangeValuesMutation, SheetInterceptorService } from "@univerjs/preset-sheets-core";
+import { AFTER_CELL_EDIT, AUTO_FILL_APPLY_TYPE, AUTO_FILL_HOOK_TYPE, BEFORE_CELL_EDIT, COPY_TYPE, IAutoFillService, ISheetClipboardService, SetCellEditVisibleOperation, SetRangeValuesMutation, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import type { Book, Box, Cell, Scalar, Sheet } from "../book";
-import { slide } from "../host/formula-text";
+import { copies, copyOf, filled } from "./fill";
+import type { Filled, Scattered } from "./fill";
 import { UNIT } from "./grid";
 import type { Grid } from "./grid";
 import { refusal } from "./lists";
@@ -42,14 +43,6 @@ export interface Mark {
   readonly stamp?: number;
 }
 
-interface Entry {
-  readonly row: number;
-  readonly column: number;
-  readonly value: Scalar;
-  /** Cell that was copied here; it brings its look along. */
-  readonly copied?: Cell | undefined;
-}
-
 interface Step {
   readonly sheet: Sheet;
   readonly box: Box;
@@ -72,7 +65,10 @@ export class Entries {
     this.shown = shown;
     this.hands = hands;
     this.openEditors();
-    void grid.drawn.then(() => { this.takePastes(); });
+    void grid.drawn.then(() => {
+      this.takePastes();
+      this.takeFills();
+    });
     const commands = grid.injector.get(ICommandService);
     commands.onCommandExecuted(({ id, params }) => {
       if (id === SetCellEditVisibleOperation.id) this.noticeEditing((params as { visible?: boolean }).visible === true);
@@ -91,7 +87,7 @@ export class Entries {
   }
 
   /** Puts entries into the book; a refusal is shown as a sentence and nothing is entered. */
-  enter(sheet: Sheet, entries: readonly Entry[]): void {
+  enter(sheet: Sheet, entries: readonly Filled[]): void {
     const book = this.shown.book();
     const box = boundsOf(entries);
     if (!book || !box) return;
@@ -162,10 +158,25 @@ export class Entries {
     };
   }
 
+  private takeFills(): void {
+    this.grid.injector.get(IAutoFillService).addHook({
+      id: "fill from the book",
+      type: AUTO_FILL_HOOK_TYPE.ONLY,
+      onFillData: ({ source, target, subUnitId }, direction, applyType) => {
+        const sheet = this.shown.sheetOf(subUnitId);
+        if (sheet) {
+          const down = direction === Direction.DOWN || direction === Direction.UP;
+          this.enter(sheet, applyType === AUTO_FILL_APPLY_TYPE.COPY ? copies(sheet, source, sheet, target) : filled(sheet, source, target, down));
+        }
+        return { redos: [], undos: [] };
+      },
+    });
+  }
+
   private takeChange({ unitId, subUnitId, cellValue }: ChangedCells): void {
     const sheet = unitId === UNIT ? this.shown.sheetOf(subUnitId) : undefined;
     if (!sheet) return;
-    const entries: Entry[] = [];
+    const entries: Filled[] = [];
     const changed: { row: number; column: number }[] = [];
     for (const [row, cells] of Object.entries(cellValue ?? {})) {
       for (const [column, cell] of Object.entries(cells)) {
@@ -182,7 +193,7 @@ export class Entries {
     if (entries.length > 0) this.enter(sheet, entries);
   }
 
-  private entryOf(sheet: Sheet, row: number, column: number, cell: ICellData | null): Pick<Entry, "value" | "copied"> | null {
+  private entryOf(sheet: Sheet, row: number, column: number, cell: ICellData | null): Pick<Filled, "value" | "copied"> | null {
     if (cell === null) return { value: "" };
     const { typed, from } = (cell.custom ?? {}) as Mark;
     if (typed !== undefined) return { value: typed };
@@ -227,39 +238,12 @@ interface ChangedCells {
   readonly cellValue?: Readonly<Record<number, Readonly<Record<number, ICellData | null>>>>;
 }
 
-/** Rows and columns that need not lie side by side. */
-interface Scattered {
-  readonly rows: readonly number[];
-  readonly cols: readonly number[];
-}
-
 function places({ rows, cols }: Scattered): { row: number; column: number }[] {
   return rows.flatMap((row) => cols.map((column) => ({ row, column })));
 }
 
-/** Cells of the book on their way to another place; a larger target is filled over and over. */
-function copies(source: Sheet, from: Scattered, sheet: Sheet, to: Scattered): Entry[] {
-  return to.rows.flatMap((row, down) => to.cols.flatMap((column, across) => {
-    const sourceRow = from.rows[down % from.rows.length];
-    const sourceColumn = from.cols[across % from.cols.length];
-    if (sourceRow === undefined || sourceColumn === undefined) return [];
-    const cell = source.cell(sourceRow, sourceColumn);
-    if (!cell && !sheet.cell(row, column)) return [];
-    return [{ row, column, ...copyOf(cell, row - sourceRow, column - sourceColumn) }];
-  }));
-}
-
-function copyOf(cell: Cell | undefined, down: number, across: number): Pick<Entry, "value" | "copied"> {
-  if (!cell) return { value: "" };
-  const { formula, value, error } = cell;
-  if (formula !== undefined) return { value: slide(formula, down, across), copied: cell };
-  // A copied text stays a text, whatever it looks like.
-  const text = typeof value === "string" && cell.format !== "@" ? `'${value}` : value;
-  return { value: error ?? text ?? "", copied: cell };
-}
-
-function pastedTexts(matrix: ObjectMatrix<ICellData>, to: Scattered): Entry[] {
-  const entries: Entry[] = [];
+function pastedTexts(matrix: ObjectMatrix<ICellData>, to: Scattered): Filled[] {
+  const entries: Filled[] = [];
   matrix.forValue((row, column, cell) => {
     const placed = { row: to.rows[row], column: to.cols[column] };
     if (placed.row === undefined || placed.column === undefined) return;

@@ -3,6 +3,7 @@ import { BooleanNumber, BorderStyleTypes, HorizontalAlign, VerticalAlign, WrapSt
 import type { IBorderStyleData, IStyleData } from "@univerjs/core";
 import type { Book, Border, Cell, CellStyle, FormatRule, Sheet, Table } from "../book";
 import { showCell } from "../host/show";
+import { FONT, FONT_SIZE } from "./text-width";
 
 export interface Look {
   readonly text: string;
@@ -28,6 +29,8 @@ export function lookOf(book: Book, sheet: Sheet, row: number, column: number, ru
   if (table) tableLook(style, table, row);
   if (cell) cellLook(style, cell);
   for (const rule of [...rules].reverse()) ruleLook(style, rule);
+  style.ff ??= FONT;
+  style.fs ??= FONT_SIZE;
   return { text: shownText(cell), style };
 }
 

@@ -40,6 +40,7 @@ export class BookView {
   /** True while sheets are put in and taken out; the grid moves its own selection then. */
   private arranging = false;
   private following = false;
+  private leading = false;
   private idle: (() => void)[] = [];
 
   constructor(container: HTMLElement, functions: readonly IFunctionInfo[], hands: ViewHands, dark: boolean) {
@@ -243,17 +244,21 @@ export class BookView {
     this.run(SetWorksheetRowCountMutation.id, { subUnitId: this.gridId(sheet), rowCount });
   }
 
-  /** Goes where the book's selection is. */
+  /** Goes where the book's selection is; what the grid selects on its way there is not the user's doing. */
   private follow(book: Book, scroll: boolean): void {
     const worksheet = this.worksheet(book.active);
     if (!worksheet) return;
     const subUnitId = this.gridId(book.active);
-    if (this.grid.workbook.getActiveSheet() !== worksheet) this.run(SetWorksheetActiveOperation.id, { subUnitId });
     const range = rangeOf(book.selection, worksheet);
     const { startRow, startColumn } = range;
     const primary = { startRow, endRow: startRow, startColumn, endColumn: startColumn, actualRow: startRow, actualColumn: startColumn, isMerged: false, isMergedMainCell: false };
+    this.leading = true;
+    if (this.grid.workbook.getActiveSheet() !== worksheet) this.run(SetWorksheetActiveOperation.id, { subUnitId });
     this.run(SetSelectionsOperation.id, { subUnitId, selections: [{ range, primary, style: null }] });
-    if (scroll && this.drawn) void this.commands.executeCommand(ScrollToCellCommand.id, { unitId: UNIT, subUnitId, range: { ...range, endRow: startRow, endColumn: startColumn } });
+    this.leading = false;
+    if (!this.drawn) return;
+    this.listButton.offer(book, book.active, subUnitId, book.selection, false);
+    if (scroll) void this.commands.executeCommand(ScrollToCellCommand.id, { unitId: UNIT, subUnitId, range: { ...range, endRow: startRow, endColumn: startColumn } });
   }
 
   private run(id: string, params: object): void {
@@ -274,7 +279,7 @@ export class BookView {
 
   private noticeCommand(id: string, params: unknown): void {
     const given = params as { unitId?: string; subUnitId?: string } | undefined;
-    if (!this.book || this.arranging || given?.unitId !== UNIT) return;
+    if (!this.book || this.arranging || this.leading || given?.unitId !== UNIT) return;
     const sheet = this.sheetOf(given.subUnitId ?? "");
     if (!sheet) return;
     if (id === SetSelectionsOperation.id) this.takeSelection(this.book, sheet, params as { selections?: { range: IRange }[] });
