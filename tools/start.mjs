@@ -96,6 +96,8 @@ function openWindow(browser, url, spki) {
     rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   };
   child.on("error", () => { console.log("The browser did not start; open the address yourself."); });
-  child.on("exit", () => { console.log("The window is closed; the page is still served."); });
+  child.on("exit", (code) => {
+    if (code !== null) console.log(code === 0 ? "The window is closed; the page is still served." : "The browser could not show a window; open the address yourself.");
+  });
   return clear;
 }

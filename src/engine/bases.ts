@@ -44,7 +44,8 @@ const cache = new Map<string, BasisChoice>();
  * Returns the ids as chosen, in the order of `BASIS_IDS`, or the reason why the text names no rule set.
  */
 export function readBasis(value: unknown): BasisChoice {
-  if (value === null || value === undefined || value === "") return { ok: true, ids: DEFAULT_BASIS };
+  // A blank cell arrives as 0 on some hosts.
+  if (value === null || value === undefined || value === "" || value === 0) return { ok: true, ids: DEFAULT_BASIS };
   if (typeof value !== "string") return { ok: false, why: `The basis must be text, such as "standard,practice".` };
   const known = cache.get(value);
   if (known) return known;

@@ -128,6 +128,9 @@ const MONTH = /^[ -]*(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b/i
 /** Units that stand behind other figures of a log. */
 const OTHER_UNIT = /^(kgs?|g|lbs?|t|te|tons?|tonnes?|kn|n|deg|degrees?|thou|mils?|yds?|yards?|km|dm|ga|swg|pts?|pcs?|psi|off)$/i;
 
+/** Notes after which a figure is no longer this inspection's plain reading. */
+const TAKES_BACK = /\b(crack\w*|bent|broken|damaged?|fail\w*|reject\w*|wrong|(re)?check|not|last|old|previous|earlier|as[- ]new|when new|nominal|catalogue|catalog)\b/i;
+
 const NO_UNIT = `it has no unit; name in or mm in the heading, in a Unit column or behind the number`;
 
 /** A length as the trade writes it. */
@@ -190,6 +193,7 @@ function lengthWithRest(text: string, figure: Figure, options: LengthOptions): R
   if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, ""))) return refused(text, "more than one figure stands there; type one reading");
   if (note !== "" && !/^[a-z(]/i.test(note)) return refused(text, "what follows the number cannot be read");
   if (/^x\b/i.test(note)) return refused(text, "more than one figure stands there; type one reading");
+  if (TAKES_BACK.test(note)) return refused(text, `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`);
   const unit = named?.unit ?? options.assume;
   if (unit === null) return refused(text, NO_UNIT);
   const size = figure.value.mul(named?.times ?? options.times ?? 1);

@@ -266,7 +266,7 @@ function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allow
   return {
     check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
     limit: allowed.rule, share: met.share, comesOut, basis: criterion.basis, source, sentence,
-    overload: check.overload === true && (met.beyond || met.share > 1),
+    overload: check.overload === true && (met.beyond || met.past),
   };
 }
 

@@ -7,6 +7,8 @@ export type Word = "above" | "from";
 export interface Judged {
   /** The allowance is used up, for certain. */
   readonly beyond: boolean;
+  /** The figure as it was read is past the allowance, whatever the gauge. */
+  readonly past: boolean;
   /** The limit lies inside the gauge's uncertainty: this measurement cannot settle it. */
   readonly uncertain: boolean;
   /** 80 % or more of the allowance is used. */
@@ -35,6 +37,7 @@ export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = Z
   const spare = allowance.sub(used).abs();
   return {
     beyond: low,
+    past: used.compare(allowance) > 0,
     uncertain: low !== high,
     nearly: allowance.compare(ZERO) > 0 && used.compare(allowance.mul(NEARLY)) >= 0,
     share: allowance.equals(ZERO) ? (used.compare(ZERO) > 0 ? Infinity : 0) : Math.max(0, toNumber(used.div(allowance))),

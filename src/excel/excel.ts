@@ -94,6 +94,7 @@ function typedRuns(headings: readonly string[]): readonly { readonly from: numbe
 }
 
 async function build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult> {
+  if (log.report.items.length === 0) throw new WorkbookError("no log", `The log on ${log.place.sheet} has headings and no items under them. Fill in a row, then read it again; nothing was written.`);
   if (log.report.problems.length > 0) throw new WorkbookError("duplicate", `${log.report.problems.join(" ")} Put that right, then build again; nothing was written.`);
   return inWorkbook(async (context) => {
     onProgress({ done: 0, of: log.report.items.length, step: "Looking for a register" });
@@ -217,13 +218,39 @@ async function selectedRow(): Promise<WorkbookEvent | null> {
   }
 }
 
+/** Changes come in bursts: their sheets are looked up together after this time. */
+const BURST_MS = 150;
+
+/** Tells which sheets changed, by the names that they have now. */
+function changeTeller(listener: (event: WorkbookEvent) => void): (sheetId: string, remote: boolean) => void {
+  const waiting = new Map<string, boolean>();
+  const flush = async (): Promise<void> => {
+    const ids = [...waiting];
+    waiting.clear();
+    await Excel.run(async (context) => {
+      const sheets = ids.map(([id, remote]) => ({ sheet: context.workbook.worksheets.getItemOrNullObject(id), remote }));
+      for (const { sheet } of sheets) sheet.load("name");
+      await context.sync();
+      for (const { sheet, remote } of sheets) if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name });
+    }).catch((fault: unknown) => {
+      // While a cell is edited the workbook does not answer; the burst is looked up again.
+      if (asWorkbookError(fault).kind !== "editing") throw fault;
+      for (const [id, remote] of ids) note(id, remote);
+    });
+  };
+  const note = (id: string, remote: boolean): void => {
+    if (waiting.size === 0) setTimeout(() => void flush(), BURST_MS);
+    waiting.set(id, remote || waiting.get(id) === true);
+  };
+  return note;
+}
+
 async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Promise<void>> {
   return inWorkbook(async (context) => {
     const { workbook } = context;
-    const names = new Map<string, string>();
-    workbook.worksheets.load("items/id,items/name");
+    const tell = changeTeller(listener);
     const changed = workbook.worksheets.onChanged.add((event) => {
-      listener({ kind: "changed", remote: event.source === Excel.EventSource.remote, sheet: names.get(event.worksheetId) ?? "" });
+      tell(event.worksheetId, event.source === Excel.EventSource.remote);
       return Promise.resolve();
     });
     const selected = workbook.onSelectionChanged.add(async () => {
@@ -231,7 +258,6 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
       if (event !== null) listener(event);
     });
     await context.sync();
-    for (const sheet of workbook.worksheets.items) names.set(sheet.id, sheet.name);
     return async () => {
       await Excel.run(changed.context, async (own) => {
         changed.remove();

@@ -10,7 +10,7 @@ import type { CellValue, HeadingMatch, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
-import { CAUTION, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
+import { CAUTION, inputFormat, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
 
 /** A cell to write; text begins with an apostrophe where the column is not a text column. */
 export type Written = string | number | boolean;
@@ -61,6 +61,8 @@ export function shapeOf(old: Pick<OldRegister, "headings">): OldShape {
 export function written(id: FieldId, cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | null): Written {
   const { type } = field(id);
   const text = readText(cell);
+  // An error of the log is kept as words, so that it does not run through the register's formulas.
+  if (/^#[A-Z0-9/_]+[!?]?$/i.test(text)) return `${inputFormat(id) === "@" ? "" : "'"}${text} (error in the log)`;
   if (type === "date") {
     const read = readDate(cell);
     return read.kind === "value" ? read.value : text === "" ? "" : `'${text}`;

@@ -2,7 +2,7 @@
 import type { CellValue } from "../engine/model";
 import { reportOn, type ReportRequest } from "../engine/report";
 import { asGrid, findLog, type Grid } from "../engine/sheet";
-import { withoutSheet } from "./address";
+import { areaAddress, withoutSheet } from "./address";
 import { inWorkbook } from "./host";
 import { NOTES_SHEET, REGISTER_SHEET } from "./layout";
 import { WorkbookError, type LogPlace, type ReadLog, type ReadRequest } from "./port";
@@ -24,11 +24,10 @@ interface Candidate {
 /** Finds the log, reads it, judges it. */
 export async function readLog(request: ReadRequest): Promise<ReadLog> {
   return inWorkbook(async (context) => {
-    const place = request.from === "auto" ? await findPlace(context, request) : request.from === "selection" ? await selectionPlace(context) : request.from;
+    const place = request.from === "auto" ? await findPlace(context, request) : request.from === "selection" ? await selectionPlace(context) : await grownPlace(context, request.from);
     const grid = await readGrid(context, place);
     const report = reportOn(grid, request satisfies ReportRequest);
     if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
-    if (report.items.length === 0) throw new WorkbookError("no log", `The log on ${place.sheet} has headings and no items under them. Fill in a row, then read it again.`);
     return { place, report };
   });
 }
@@ -76,6 +75,25 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
   const isRegister = best.candidate.sheet === REGISTER_SHEET;
   if (table) return { sheet: best.candidate.sheet, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name };
   return { sheet: best.candidate.sheet, address: best.candidate.address, how: isRegister ? "register" : "found", table: "" };
+}
+
+/** A place that was read before, as far as the log reaches now: rows are added at its end, tables grow and move. */
+async function grownPlace(context: Excel.RequestContext, place: LogPlace): Promise<LogPlace> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(place.sheet);
+  sheet.load("name");
+  const used = sheet.getUsedRangeOrNullObject(true);
+  used.load("address,rowIndex,rowCount");
+  const table = sheet.tables.getItemOrNullObject(place.table === "" ? "-" : place.table);
+  table.load("name");
+  await context.sync();
+  if (sheet.isNullObject || used.isNullObject) throw new WorkbookError("no log", `The sheet ${place.sheet} with the log is gone or empty. Find the log again, or select it and press Use selection.`);
+  if (place.how === "found") return { ...place, address: withoutSheet(used.address) };
+  const range = table.isNullObject ? sheet.getRange(place.address) : table.getRange();
+  range.load("address,rowIndex,columnIndex,rowCount,columnCount");
+  await context.sync();
+  if (!table.isNullObject) return { ...place, address: withoutSheet(range.address) };
+  const bottom = Math.max(range.rowIndex + range.rowCount, used.rowIndex + used.rowCount);
+  return { ...place, address: areaAddress(range.rowIndex, range.columnIndex, bottom - range.rowIndex, range.columnCount) };
 }
 
 /** The selected range; a single cell stands for the table around it, else for all that its sheet holds. */

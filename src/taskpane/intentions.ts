@@ -87,8 +87,9 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
     const { savedPlace } = get();
     if (savedPlace !== null && (await reading.read(savedPlace, "again"))) return;
-    // The log's old place may be gone: then the pane looks for it, unless the user already did something else.
-    if (savedPlace === null || get().noLog !== "") await find();
+    // The log's old place, or its whole sheet, may be gone: then the pane looks for it, unless the user already did something else.
+    const { noLog, failure } = get();
+    if (savedPlace === null || noLog !== "" || failure?.retry === "again") await find();
   };
 
   const rebuild = async (): Promise<boolean> => {

@@ -87,6 +87,7 @@ async function run(options: Options, dist: string): Promise<void> {
   if (options.sheet !== null && book.sheet(options.sheet) === undefined) throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
   const from = options.sheet === null ? "auto" : await placeOf(host, options.sheet);
   const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} });
+  if (log.report.items.length === 0) throw new Refusal(1, `The log on ${log.place.sheet} has headings and no items under them.`);
   if (options.json) printJson(log);
   else printLines(log);
   if (options.out === null) return;

@@ -3,6 +3,9 @@ import { readCount, readDate, readDegrees, readLength, readSeen, readText, type 
 import { toNumber, type Exact } from "../../src/engine/exact";
 import type { CellValue } from "../../src/engine/model";
 
+/** A cell in a title; numbers such as NaN have no JSON. */
+const shown = (cell: CellValue): string => (typeof cell === "number" || cell === undefined ? String(cell) : JSON.stringify(cell));
+
 /** Figure and unit of a length that was read, or the kind of refusal. */
 function length(cell: CellValue, options: Partial<LengthOptions> = {}): string {
   const read = readLength(cell, { assume: "in", ...options });
@@ -159,6 +162,15 @@ describe("the cell ladder of a length", () => {
     ["not measured", "nil", "missing"],
     ["not measured", "not measured", "missing"],
     ["not measured", "TBD", "missing"],
+    ["a note that takes it back", "1.82 cracked at eye", "refused"],
+    ["a note that takes it back", "1.82 bent", "refused"],
+    ["a note that takes it back", "1.82 in (damaged)", "refused"],
+    ["a note that takes it back", "1.82 last year", "refused"],
+    ["a note that takes it back", "1.82 as new", "refused"],
+    ["a note that takes it back", "1.82 nominal", "refused"],
+    ["a note that takes it back", "1.82 not checked", "refused"],
+    ["a note that takes it back", "1.82 recheck", "refused"],
+    ["a note that takes it back", "1.82 mm reject", "refused"],
     ["unit of another kind", "1.82 kg", "refused"],
     ["unit of another kind", "1.82 lbs", "refused"],
     ["unit of another kind", "1.82t", "refused"],
@@ -169,7 +181,7 @@ describe("the cell ladder of a length", () => {
     ["unit of angle", "5°", "refused"],
   ];
   for (const [rung, cell, read] of ladder)
-    it(`${rung}, ${typeof cell === "string" ? JSON.stringify(cell) : String(cell)}: ${read}`, () => { expect(length(cell)).toBe(read); });
+    it(`${rung}, ${shown(cell)}: ${read}`, () => { expect(length(cell)).toBe(read); });
 });
 
 describe("what a refused length says", () => {

@@ -92,7 +92,7 @@ describe("the gauge's own cell", () => {
   it("that cannot be read is NO VERDICT and named", () => {
     for (const gauge of ["fine", "0.01?", -0.01, { serial: 46089 }, true]) {
       const verdict = judged({ ...hook, gauge });
-      expect(verdict.decision, String(gauge)).toBe("NO VERDICT");
+      expect(verdict.decision, JSON.stringify(gauge)).toBe("NO VERDICT");
       expect(verdict.reason).toContain("Gauge reads to");
     }
   });

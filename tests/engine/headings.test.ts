@@ -142,7 +142,7 @@ describe("the headings of the register", () => {
     });
 
   it("all together are what they are, in any order", () => {
-    const rank = (id: string): number => [...id].reduce((sum, letter) => (sum * 31 + (letter.codePointAt(0) ?? 0)) % 9973, 7);
+    const rank = (id: string): number => Array.from(id).reduce((sum, letter) => (sum * 31 + (letter.codePointAt(0) ?? 0)) % 9973, 7);
     for (const ids of [FIELD_IDS, [...FIELD_IDS].reverse(), [...FIELD_IDS].sort((a, b) => rank(a) - rank(b))]) {
       const { matches, problems } = match(ids.map((id) => FIELDS[id].heading));
       expect(matches.map((m) => m.field)).toEqual([...ids]);

@@ -226,6 +226,33 @@ describe("finding the log", () => {
     expect((await read()).place).toMatchObject({ sheet: "Gear log", address: "A1:O4", how: "table", table: "Log" });
   });
 
+  it("reads a place again as far as the log reaches now: rows typed below, a table that grew", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    openBook(made);
+    const place = { sheet: "Gear log", address: "A1:O4", how: "selection", table: "" } as const;
+    fill(made.sheet("Gear log")!, [hookRow("H-9", "2.2")], 4);
+    const again = await excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    expect(again.place.address).toBe("A1:O5");
+    expect(again.report.items.map((i) => i.id)).toEqual(["H-1", "H-2", "H-3", "H-9"]);
+    made.tables.push({ id: "7", name: "Log", sheet: made.sheet("Gear log")!, box: { row: 0, column: 0, rows: 5, columns: HOOK_HEADINGS.length }, style: "", showBanded: true, filters: new Map() });
+    const table = await excelPort.read({ from: { ...place, how: "table", table: "Log" }, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    expect(table.place.address).toBe("A1:O5");
+    made.sheets.splice(0, 1);
+    made.addSheet("Other");
+    await expect(excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} })).rejects.toMatchObject({ kind: "no log", message: expect.stringContaining("gone") });
+  });
+
+  it("hears of changes on a sheet that was made after it began to listen, by its name now", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    const host = openBook(made);
+    const heard: unknown[] = [];
+    const stop = await excelPort.watch((event) => heard.push(event));
+    made.addSheet("Later");
+    await host.type("Later", "A1", "x", "coauthor");
+    await expect.poll(() => heard).toContainEqual({ kind: "changed", remote: true, sheet: "Later" });
+    await stop();
+  });
+
   it("remembers corrected headings with the workbook", async () => {
     const made = book({ "Gear log": hookLog(2) });
     openBook(made);

@@ -37,10 +37,10 @@ describe("starting", () => {
     expect(book.reads).toEqual([{ from: LOG_PLACE, basis: ["law"], asOf: TODAY, choices: { paint: null } }]);
   });
 
-  it("looks elsewhere when the saved place holds no log any more", async () => {
+  it.each(["no log", "host"] as const)("looks elsewhere when the saved place is gone (%s)", async (kind) => {
     book.saved = { ...book.saved, place: LOG_PLACE };
     const found: ReadLog = { place: { ...LOG_PLACE, address: "B2:K9" }, report: report() };
-    vi.spyOn(book, "read").mockRejectedValueOnce(new WorkbookError("no log", "Nothing there.")).mockResolvedValueOnce(found);
+    vi.spyOn(book, "read").mockRejectedValueOnce(new WorkbookError(kind, "Nothing there.")).mockResolvedValueOnce(found);
     await pane.intentions.start();
     expect(pane.get()).toMatchObject({ log: found, noLog: "", failure: null });
   });

@@ -35,7 +35,7 @@ export const CHAIN_OLD: readonly ChainRow[] = [
 
 /**
  * ASME B30.9 Table 9-1.9.5-1. Four rows were read on a component sheet that restates them; it prints 0.272 in for
- * 5/16 where the rounding of its own 6.93 mm gives 0.273 in, and the stricter is kept. The other rows were not read.
+ * 5/16 where the table itself is remembered as 0.273 in (6.93 mm), and the stricter is kept. The other rows were not read.
  */
 export const CHAIN_NEW: readonly ChainRow[] = [
   { in: "7/32", mm: "5.5", least: "0.189", confirmed: false },

@@ -136,10 +136,29 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
   press(element("show-pane", HTMLButtonElement), "ShowPane", () => { pane.show(true); });
   press(element("rebuild", HTMLButtonElement), "RebuildRegister", () => undefined);
 
+  moveBetweenParts(view);
   element("grid", HTMLElement).addEventListener("keydown", (event) => {
     if (!event.altKey || event.key !== "ArrowDown" || !view.openList()) return;
     event.preventDefault();
     event.stopPropagation();
+  }, true);
+}
+
+/** Tab moves from cell to cell inside the grid, so F6 leads from one part of the page to the next, and with Shift back. */
+function moveBetweenParts(view: BookView): void {
+  const grid = element("grid", HTMLElement);
+  const frames = element("pane-frame", HTMLDivElement);
+  const stations = [
+    () => { element("sample", HTMLSelectElement).focus(); },
+    () => { view.focus(); },
+    () => { frames.querySelector("iframe")?.focus(); },
+  ];
+  window.addEventListener("keydown", (event) => {
+    if (event.key !== "F6") return;
+    event.preventDefault();
+    event.stopPropagation();
+    const at = grid.contains(document.activeElement) ? 1 : frames.contains(document.activeElement) ? 2 : 0;
+    stations[(at + (event.shiftKey ? 2 : 1)) % stations.length]?.();
   }, true);
 }
 
@@ -152,7 +171,7 @@ function reported(calculator: UniverCalculator): Calculator {
       try {
         await calculator.recalculate(book);
         const { formulas, milliseconds } = calculator.last;
-        status.textContent = formulas === 0 ? "" : `${String(formulas)} ${formulas === 1 ? "formula" : "formulas"} worked out in ${milliseconds.toFixed(0)} ms`;
+        status.textContent = formulas === 0 ? "Up to date" : `${String(formulas)} ${formulas === 1 ? "formula" : "formulas"} worked out in ${milliseconds.toFixed(0)} ms`;
       } finally {
         clearTimeout(slow);
       }

@@ -3,11 +3,12 @@ import { BooleanNumber, CanceledError, CellValueType, ICommandService, Intercept
 import type { ICellData, IRange, Worksheet } from "@univerjs/core";
 import type { IFunctionInfo } from "@univerjs/engine-formula";
 import {
-  InsertSheetMutation, INTERCEPTOR_POINT, RemoveSheetMutation, ScrollToCellCommand, SetFrozenMutation, SetSelectionsOperation, SetTabColorMutation,
+  ILayoutService, InsertSheetMutation, INTERCEPTOR_POINT, RemoveSheetMutation, ScrollToCellCommand, SetFrozenMutation, SetSelectionsOperation, SetTabColorMutation,
   SetWorksheetActiveOperation, SetWorksheetColWidthMutation, SetWorksheetHideMutation, SetWorksheetNameMutation, SetWorksheetOrderMutation,
   SetWorksheetRowCountMutation, SetWorksheetRowHeightMutation, SheetInterceptorService, SheetsSelectionsService,
 } from "@univerjs/preset-sheets-core";
 import type { Book, Box, Cell, Change, FormatRule, Sheet } from "../book";
+import { nameGridParts } from "./accessible";
 import { Entries } from "./entries";
 import type { Hands, Mark } from "./entries";
 import { openGrid, UNIT } from "./grid";
@@ -46,6 +47,7 @@ export class BookView {
   constructor(container: HTMLElement, functions: readonly IFunctionInfo[], hands: ViewHands, dark: boolean) {
     this.hands = hands;
     this.grid = openGrid(container, functions, dark);
+    nameGridParts(container);
     this.commands = this.grid.injector.get(ICommandService);
     this.entries = new Entries(this.grid, {
       book: () => this.book,
@@ -89,6 +91,10 @@ export class BookView {
   repaint(sheet: Sheet): void {
     this.changedLayouts.add(sheet);
     this.plan();
+  }
+
+  focus(): void {
+    this.grid.injector.get(ILayoutService).focus();
   }
 
   /** Opens the drop-down list of the selected cell; false when it has none. */
