@@ -200,6 +200,9 @@ describe("what a refused length says", () => {
     expect(said).toContain("1.875");
     expect(said).toContain("1875");
   });
+  it("a 0 where nothing tells the unit is a blank cell, not a size without a unit", () => {
+    for (const cell of [0, null, ""]) expect(readLength(cell, { assume: null }).kind).toBe("missing");
+  });
   it("a bare number where nothing tells the unit asks for one", () => {
     for (const cell of [1.875, "1.875", "1 7/8"]) expect(why(readLength(cell, { assume: null }))).toContain("no unit");
   });
