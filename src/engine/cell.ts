@@ -91,6 +91,8 @@ function readFigure(text: string, decimalComma: boolean | undefined): Figure | {
   if (fraction) {
     const [all, top = "", bottom = ""] = fraction;
     if (Number(bottom) === 0) return { why: "it divides by zero" };
+    // 17/8 is what 1 7/8 becomes when its space is lost; nobody in the trade means 2 1/8 by it.
+    if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction; a whole number and a fraction have a space between them, as in 1 7/8` };
     return { value: exact(`${top}/${bottom}`), rest: text.slice(all.length) };
   }
   const decimal = /^(?:\d[\d.,]*\d|\d[.,]?|[.,]\d+)(?![\d/])/.exec(text);

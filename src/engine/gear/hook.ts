@@ -33,7 +33,7 @@ export const hook: GearKind = {
     { id: "hook.twist.law", check: "twist", basis: "law", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
     { id: "hook.twist.standard", check: "twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: from("WAC 55800", "(any visibly apparent bend or twist)"), status: "read", checked: CHECKED },
     { id: "hook.twist.practice", check: "twist", basis: "practice", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
-    ...removedOnSight("hook", "cracks", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["B30.26", "26-4.8.4"], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "cracks", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...removedOnSight("hook", "latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
     ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 304-07005", "(2)(c)"] }),
     ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),

@@ -3,7 +3,7 @@
  * on web slings, which the trade applies to roundslings as well.
  */
 import { removedOnSight, seen } from "./common";
-import type { GearKind } from "./kind";
+import type { Criterion, GearKind } from "./kind";
 
 const AS_WEB = ["WAC 55820", "applied to roundslings"] as const;
 
@@ -22,7 +22,7 @@ export const roundsling: GearKind = {
     seen("identification tag", "cover", "tag", true),
     seen("field change", "cover", "fieldChange", false),
   ],
-  criteria: [
+  criteria: ([
     ...removedOnSight("roundsling", "cuts or tears", { standard: AS_WEB, practice: ["practice", ""] }),
     ...removedOnSight("roundsling", "stitching", { standard: AS_WEB, practice: ["practice", ""] }),
     ...removedOnSight("roundsling", "heat damage", { standard: AS_WEB, practice: ["practice", ""] }),
@@ -30,5 +30,5 @@ export const roundsling: GearKind = {
     ...removedOnSight("roundsling", "fittings", { standard: AS_WEB, practice: ["practice", ""] }),
     ...removedOnSight("roundsling", "identification tag", { standard: AS_WEB, practice: ["practice", ""] }),
     ...removedOnSight("roundsling", "field change", { practice: ["practice", ""] }),
-  ],
+  ] satisfies readonly Criterion[]).map((c) => (c.basis === "standard" ? { ...c, status: "restated" as const } : c)),
 };

@@ -6,7 +6,7 @@ export const swivel: GearKind = {
   id: "swivel",
   plural: "swivels",
   names: ["swivel", "eye swivel", "jaw swivel", "jaw eye swivel", "eye eye swivel", "ball bearing swivel", "chain swivel"],
-  parts: { eye: "high", case: "moderate", body: "moderate", jaw: "moderate" },
+  parts: { eye: "moderate", case: "moderate", body: "moderate", jaw: "moderate" },
   partNames: { housing: "case", shoulder: "case" },
   checks: [
     seen("turning freely", "case", "turnsFreely", true),
@@ -21,7 +21,7 @@ export const swivel: GearKind = {
     { id: "swivel.shoulder-clearance.practice-look", check: "shoulder clearance", basis: "practice", limit: { word: "above", length: "1/8", unit: "in" }, beyond: "WATCH", source: from("practice"), status: "practice", checked: CHECKED },
     { id: "swivel.shoulder-clearance.practice-strip", check: "shoulder clearance", basis: "practice", limit: { word: "above", length: "3/16", unit: "in" }, beyond: "EXAMINE", source: from("practice"), status: "practice", checked: CHECKED },
     ...hardwareWear("swivel", ["section wear"]),
-    ...practiceWear("swivel", ["section wear"], ["most", "highly stressed", "two ways"]),
+    ...practiceWear("swivel", ["section wear"], ["most", "two ways"]),
     ...hardwareOnSight("swivel"),
     dressing("swivel", "practice", "0.05", ["practice", ""]),
   ],

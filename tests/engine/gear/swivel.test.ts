@@ -9,9 +9,8 @@ kindTests(
     // Beyond 1/8 in (0.125 in) look; beyond 3/16 in (0.1875 in) strip down. 80 % of 3/16 in is 0.15 in.
     { criterion: "swivel.shoulder-clearance.practice-look", source: PRACTICE, inside: [{ clearance: 0.0625 }, "KEEP"], edge: [{ clearance: "1/8" }, "KEEP"], past: [{ clearance: 0.126 }, "WATCH"] },
     { criterion: "swivel.shoulder-clearance.practice-strip", source: PRACTICE, inside: [{ clearance: 0.1 }, "KEEP"], edge: [{ clearance: "3/16" }, "WATCH"], past: [{ clearance: 0.188 }, "EXAMINE"] },
-    // 1 in as new: Table 19 takes it out at 0.9 in; practice, in the highly stressed eye, below 0.95 in, elsewhere below 0.9 in.
+    // 1 in as new: Table 19 takes it out at 0.9 in; practice below 0.9 in.
     { criterion: "swivel.section-wear.standard", source: TABLE_19, inside: [{ sectionNow: 0.95 }, "KEEP"], edge: [{ sectionNow: 0.9 }, "REMOVE"], past: [{ sectionNow: 0.899 }, "REMOVE"] },
-    { criterion: "swivel.section-wear.practice-high", source: PRACTICE, inside: [{ sectionNow: 0.98 }, "KEEP"], edge: [{ sectionNow: 0.95 }, "WATCH"], past: [{ sectionNow: 0.949 }, "REMOVE"] },
     { criterion: "swivel.section-wear.practice", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.95 }, "KEEP"], edge: [{ sectionNow: 0.9 }, "WATCH"], past: [{ sectionNow: 0.899 }, "REMOVE"] },
     { criterion: "swivel.section-wear.practice-two-ways", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.98, acrossNew: 2, acrossNow: 1.99 }, "KEEP"], edge: [{ sectionNow: 0.95, acrossNew: 2, acrossNow: 1.99 }, "WATCH"], past: [{ sectionNow: 0.949, acrossNew: 2, acrossNow: 1.99 }, "REMOVE"] },
     { criterion: "swivel.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.02, nickPart: "eye" }, "DRESS"], edge: [{ nickDepth: 0.05, nickPart: "eye" }, "DRESS"], past: [{ nickDepth: 0.051, nickPart: "eye" }, "REMOVE"] },
