@@ -82,7 +82,10 @@ function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | nu
   const text = cell === 0 ? "0" : typeof cell === "string" ? cell.trim() : readText(cell);
   if (text === "" || columnUnit === null || columnUnit === rowUnit) return text;
   const bare = readLength(cell, { assume: null, zero: true }).kind === "refused" && readLength(cell, { assume: columnUnit, zero: true }).kind === "value";
-  return bare ? `${text} ${columnUnit}` : text;
+  if (!bare) return text;
+  // A note may stand behind the figure: the unit goes between them.
+  const [, figure = text, note = ""] = /^([^\p{L}(]*\S)(\s+[\p{L}(].*)?$/u.exec(text) ?? [];
+  return `${figure.trim()} ${columnUnit}${note}`;
 }
 
 /** Unit of a row in the register: its own, else the one that its length headings agree on. */

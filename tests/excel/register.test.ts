@@ -67,6 +67,15 @@ describe("building a register", () => {
     for (let row = 0; row < 4; row += 1) expect(sheet.cell(HEADING_ROW + row, 0)?.formula).toBeUndefined();
   });
 
+  it("keeps the unit of a heading with each figure where rows have different units", async () => {
+    const headings = ["Id", "Gear", "Throat as-new (in)", "Throat now (in)", "Pin as-new (mm)", "Pin now (mm)", "Section as-new (in)", "Section now (in)"];
+    const made = book({ "Gear log": [headings, ["H-1", "hook", "2", "2.01 see note", "20", "19.8", "1 7/8", "1⅞"]] });
+    openBook(made);
+    await build();
+    const [row] = register(made);
+    expect(["Throat now", "Pin now", "Section as-new", "Section now"].map((h) => row![h])).toEqual(["2.01 in see note", "19.8 mm", "1 7/8 in", "1⅞ in"]);
+  });
+
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
     const made = book({ "Gear log": hookLog(3) });
     openBook(made, { calculator: calculator() });
