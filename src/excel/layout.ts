@@ -1,5 +1,6 @@
 /** Names and places of the add-in's own sheets. Nothing outside them is ever written. */
 import { field, type FieldId } from "../engine/fields";
+import { LEAD_DAYS } from "../engine/schedule";
 
 export const REGISTER_SHEET = "Gear register";
 export const NOTES_SHEET = "Gear notes";
@@ -36,17 +37,18 @@ const args = (over: typeof typed): string => `${over.headings},${over.row},${BAS
 /**
  * Columns that are worked out, in order. The first two carry an overload found in one part to the rest of its assembly;
  * the verdict reads them together with the input columns. Blank cells are guarded, because some hosts hand them to
- * functions as 0.
+ * functions as 0. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
+ * opened, and what depends on it would lose its last value where the add-in is not there.
  */
 export const RESULT_COLUMNS: readonly ResultColumn[] = [
   {
     heading: "Overload sign",
-    formula: `=IF(ISNUMBER(SEARCH("sign of overload",GEAR.REASON(${args(typed)}))),IF([@${name("inspected")}]="",${AS_OF_CELL},[@${name("inspected")}]),"")`,
+    formula: `=IF(ISNUMBER(SEARCH("sign of overload",GEAR.REASON(${args(typed)}))),IF(ISNUMBER([@${name("inspected")}]),[@${name("inspected")}],"undated"),"")`,
     format: "yyyy-mm-dd", width: 62, note: "Worked out: the day on which this part was found stretched or opened up.",
   },
   {
     heading: name("overload"),
-    formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}])))`,
+    formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],"undated",[${name("id")}],"<>"&[@${name("id")}])>0,"undated",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}]))))`,
     format: "yyyy-mm-dd", width: 62, note: field("overload").takes,
   },
   {
@@ -59,7 +61,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
   { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
   { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}],${BASIS_CELL}),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },
-  { heading: "Due state", formula: `=GEAR.DUESTATE([@[Next due]],${AS_OF_CELL})`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
+  { heading: "Due state", formula: `=IF(ISNUMBER([@[Next due]]),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
 ];
 
 export const RESULT_HEADINGS: readonly string[] = RESULT_COLUMNS.map((c) => c.heading);
@@ -69,12 +71,13 @@ export function inputWidth(id: FieldId): number {
   if (id === "id") return 72;
   if (id === "gear") return 92;
   if (id === "remarks") return 160;
+  if (id === "assembly" || id === "inspector" || id === "releasedBy") return 112;
   switch (field(id).type) {
     case "text": return 84;
     case "choice": return id === "construction" ? 88 : 64;
     case "date": return 68;
     case "length": return 60;
-    case "sound": case "fault": return 66;
+    case "sound": case "fault": return 74;
     default: return 56;
   }
 }

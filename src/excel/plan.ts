@@ -155,7 +155,7 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
   return {
     fields, extras: extras.map((e) => e.heading), rows, extraRows, notes: notesFor(fields, report.basis), added, kept, differing, onlyInRegister,
     sentences: [
-      ...(normal === 0 ? [] : [`Service was blank for ${String(normal)} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),
+      ...(normal === 0 ? [] : [`Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),
     ],
   };
 }
@@ -186,6 +186,8 @@ function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readon
     ["", ""],
     ["Decision", "What to do"],
     ...DECISIONS.map((d) => [`${SYMBOLS[d]} ${d}`, ACTIONS[d]]),
+    ["", ""],
+    ["Printing", "Id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
     ["", ""],
     ["Column", "What it takes"],
     ...fields.map((id) => [field(id).heading, field(id).takes]),

@@ -42,7 +42,7 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
   clearLeftOver(sheet, plan, options, width, count);
   writeResults(sheet, plan, count);
   table.style = "TableStyleLight1";
-  dressSheet(sheet, plan, width, count);
+  dressSheet(sheet, plan, options.basis, width, count);
   writeNotes(context, plan, options);
   sheet.activate();
   sheet.getRange(`A${String(HEADING_ROW)}`).select();
@@ -136,7 +136,7 @@ function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, count: number)
   });
 }
 
-function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
+function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly string[], width: number, count: number): void {
   const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
   headings.format.font.bold = true;
   headings.format.wrapText = true;
@@ -153,12 +153,20 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, c
   sheet.freezePanes.freezeAt(sheet.getRange(`A1:A${String(HEADING_ROW)}`));
   const page = sheet.pageLayout;
   page.orientation = Excel.PageOrientation.landscape;
-  page.zoom = { horizontalFitToPages: 1, verticalFitToPages: 0 };
+  page.zoom = { horizontalFitToPages: 1 };
+  // All columns on one page would be too small to read: the list that is printed has id and gear, then what was worked out.
+  const [from, to] = [plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag"), width - 1].map(columnLetters);
+  page.setPrintArea(`${from}:${to}`);
+  page.setPrintTitleColumns("$A:$B");
   page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
-  page.headersFooters.defaultForAllPages.leftFooter = `Gear register. ${CAUTION}`;
-  page.headersFooters.defaultForAllPages.centerFooter = "&D";
-  page.headersFooters.defaultForAllPages.rightFooter = "Page &P of &N";
+  const foot = page.headersFooters.defaultForAllPages;
+  foot.leftFooter = `${SMALL}Gear register\nRules in force: ${basis.join(", ")}`;
+  foot.centerFooter = `${SMALL}${CAUTION.replace(". ", ".\n")}`;
+  foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
 }
+
+/** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */
+const SMALL = "&8";
 
 /** Drop-downs offer words and do not refuse others: the engine reads more than the list holds. */
 function dropDown(column: Excel.Range, id: FieldId): void {
@@ -184,9 +192,10 @@ function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, co
     rule.custom.format.fill.color = color.fill;
     rule.custom.format.font.color = color.font;
   };
-  tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
-  tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
+  // A rule that is added comes before those already there, so the one that must win comes last.
   tint(body, due, "DUE SOON", SHEET_COLORS["DUE SOON"]);
+  tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
+  tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
   for (const [word, color] of Object.entries(SIGN_COLORS)) tint(signs, verdict, word, color);
 }
 

@@ -10,6 +10,7 @@ import { Places } from "./Places";
 import { RegisterNotices } from "./RegisterNotices";
 import { ShadeContext } from "./shared/shade";
 import { shownLog, type PaneState } from "./state";
+import { keepTabInside } from "./tab-order";
 import { themeOf, useShade } from "./theme";
 import { TopLine } from "./top/TopLine";
 import { usePane } from "./usePane";
@@ -46,6 +47,7 @@ export function Pane({ port, bell }: Props) {
   const shade = useShade();
   const styles = useStyles();
   useEffect(() => bell?.answer(intentions.rebuild), [bell, intentions]);
+  useEffect(() => keepTabInside(document), []);
   return (
     <FluentProvider theme={themeOf(shade)} style={FULL}>
       <ShadeContext.Provider value={shade}>

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
-import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET } from "../../src/excel/layout";
+import { AS_OF_CELL, HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
 import type { BuildResult, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
 import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host";
@@ -58,6 +59,24 @@ describe("building a register", () => {
     expect(checked?.check).toEqual({ disagreeing: [], functionsMissing: false });
   });
 
+  it("says the same about due dates as GEAR.DUESTATE, and no function of the add-in hangs on TODAY()", async () => {
+    const days = [AS_OF - 400, AS_OF - 366, AS_OF - 365, AS_OF - 336, AS_OF - 335, AS_OF - 334, AS_OF, "last spring", null];
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], ...days.map((day, i) => hookRow(`H-${String(i)}`, "2.01", { inspected: typeof day === "number" ? { date: day } : day }))] });
+    openBook(made, { calculator: calculator() });
+    const log = await read();
+    await excelPort.build(log, () => undefined, new AbortController().signal);
+    expect(register(made).map((r) => r["Due state"])).toEqual(log.report.items.map((i) => i.dueState));
+    expect(new Set(log.report.items.map((i) => i.dueState))).toEqual(new Set(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"]));
+    for (const { formula } of RESULT_COLUMNS) if (formula.includes("GEAR.")) expect(formula).not.toContain(AS_OF_CELL);
+  });
+
+  it("an undated overload holds for the whole assembly", async () => {
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2.15", { assembly: "Gantry", inspected: "last spring" }), hookRow("H-2", "2", { assembly: "Gantry" })] });
+    openBook(made, { calculator: calculator() });
+    await build();
+    expect(register(made).map((r) => [r["Verdict"], r["Overload in assembly"]])).toEqual([["REMOVE", ""], ["EXAMINE", "undated"]]);
+  });
+
   it("keeps text as text: =1+1, 3/4, 1-2 and @x in ids and remarks", async () => {
     const made = book({ "Gear log": [[...HOOK_HEADINGS], ...["=1+1", "3/4", "1-2", "@x"].map((id) => hookRow(id, "2.01", { remarks: `${id} see file` }))] });
     openBook(made, { calculator: calculator() });
@@ -76,6 +95,15 @@ describe("building a register", () => {
     expect(["Throat now", "Pin now", "Section as-new", "Section now"].map((h) => row![h])).toEqual(["2.01 in see note", "19.8 mm", "1 7/8 in", "1⅞ in"]);
   });
 
+  it("tints a row that must be removed as such, also when its inspection is late or due soon", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    openBook(made);
+    await build();
+    // The first rule that holds wins; the rules of whole rows begin in the first column.
+    const words = made.sheet(REGISTER_SHEET)!.rules.filter((rule) => rule.box.column === 0).map((rule) => /="([A-Z ]+)"$/.exec(rule.formula ?? "")?.[1]);
+    expect(words).toEqual(["REMOVE", "OVERDUE", "DUE SOON"]);
+  });
+
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
     const made = book({ "Gear log": hookLog(3) });
     openBook(made, { calculator: calculator() });
@@ -85,6 +113,14 @@ describe("building a register", () => {
     expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([HEADING_ROW, 1]);
     expect(sheet.validations.length).toBeGreaterThan(3);
     expect(sheet.page).toMatchObject({ orientation: "Landscape", fitWide: 1, titleRows: "$1:$4" });
+    // What is printed is wide enough to read: id and gear, then the worked-out columns from the flag on.
+    const flag = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Flag");
+    const last = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Due state");
+    expect(sheet.page).toMatchObject({ printArea: `${columnLetters(flag)}:${columnLetters(last)}`, titleColumns: "$A:$B" });
+    // The three parts of the footer do not run into each other: no line longer than its share of the page at 8 points.
+    const foot = [sheet.page.leftFooter, sheet.page.centerFooter, sheet.page.rightFooter].map((part) => part?.replace("&8", "").split("\n") ?? []);
+    expect(foot.map((lines) => Math.max(...lines.map((l) => l.length))).map((length, part) => length <= (part === 1 ? 90 : 50))).toEqual([true, true, true]);
+    expect(foot.flat().join(" ")).toMatch(/Rules in force: standard, practice.*competent person.*&D.*Page &P of &N/);
     expect(made.tables.map((t) => [t.name, t.sheet.name])).toEqual([["Gear", REGISTER_SHEET]]);
   });
 });

@@ -94,6 +94,16 @@ describe("the log", () => {
     expect(screen.getByRole("button", { name: "Build register" })).toHaveAttribute("aria-disabled", "true");
   });
 
+  it("with headings and no item says to fill in a row, and reads again", async () => {
+    book.log = { place: LOG_PLACE, report: report([]) };
+    await open();
+    expect(await screen.findByText("There is no item yet.")).toBeVisible();
+    expect(screen.getByText(/Fill in a row, then press Read again\./)).toBeVisible();
+    book.log = { place: LOG_PLACE, report: report() };
+    await user.click(screen.getByRole("button", { name: "Read again" }));
+    expect(await screen.findByText("5 items: 2 REMOVE, 1 NO VERDICT, 1 WATCH, 1 KEEP.", { selector: "main p" })).toBeVisible();
+  });
+
   it("lists what each heading is read as, and lets it be changed and taken back", async () => {
     await open();
     const paint = await screen.findByRole("combobox", { name: "Paint is read as" });
@@ -393,6 +403,15 @@ describe("due dates", () => {
     expect(book.shown).toEqual([{ place: LOG_PLACE, row: 3 }]);
     await user.click(await screen.findByRole("button", { name: "Back" }));
     expect(listed()).toEqual(["TP-3"]);
+  });
+
+  it("open at what is late whatever row is selected, and follow rows selected later", async () => {
+    await open("Items");
+    act(() => book.fire({ kind: "selected", sheet: "Hook log", row: 6 }));
+    await user.click(screen.getByRole("tab", { name: /^Due/ }));
+    expect(screen.getByRole("listbox").scrollTop).toBe(0);
+    act(() => book.fire({ kind: "selected", sheet: "Hook log", row: 8 }));
+    expect(screen.getByRole("listbox").scrollTop).toBeGreaterThan(0);
   });
 
   it("say when nothing is in a state", async () => {

@@ -43,7 +43,9 @@ export function ItemCard({ item, asOf, onBack, onShow }: Props) {
     title.current?.focus();
   }, []);
   const onKeyDown = (event: KeyboardEvent): void => {
-    if (event.key === "Escape") onBack();
+    if (event.key !== "Escape") return;
+    event.preventDefault();
+    onBack();
   };
   return (
     <article className={styles.card} aria-labelledby="card-title" onKeyDown={onKeyDown}>

@@ -53,6 +53,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
           rowHeight={DUE_ROW_HEIGHT}
           activeRow={state.activeRow}
           takeFocus={state.returning}
+          fromTop={!state.returning}
           onStandOn={(row) => { intentions.tell({ kind: "stand on", row }); }}
           onOpen={(row) => void intentions.open(row, "due")}
         >

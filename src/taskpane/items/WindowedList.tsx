@@ -45,16 +45,19 @@ interface Props {
   activeRow: number | null;
   /** Take the focus when the list appears. */
   takeFocus: boolean;
+  /** Open at the first line, whatever row is selected in the sheet; rows that are selected later are followed. */
+  fromTop?: boolean;
   onStandOn: (row: number) => void;
   onOpen: (row: number) => void;
   children: (item: ItemResult, group: string) => ReactNode;
 }
 
-export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
+export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, fromTop = false, onStandOn, onOpen, children }: Props) {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
   const [scroll, setScroll] = useState({ top: 0, height: 600 });
   const [focused, setFocused] = useState(false);
+  const followed = useRef(fromTop ? activeRow : null);
   const layout = useMemo(() => layOut(entries, rowHeight, HEADING_HEIGHT), [entries, rowHeight]);
   const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
   const active = found ?? layout.items[0] ?? -1;
@@ -71,8 +74,10 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
   }, []);
 
   useLayoutEffect(() => {
+    if (followed.current !== null && followed.current === activeRow) return;
+    followed.current = null;
     if (found !== undefined && list.current !== null) bringIntoSight(list.current, layout.tops[found] ?? 0, layout.tops[found + 1] ?? 0);
-  }, [found, layout]);
+  }, [activeRow, found, layout]);
 
   useEffect(() => {
     if (takeFocus) list.current?.focus();

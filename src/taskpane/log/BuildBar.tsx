@@ -37,7 +37,7 @@ export function BuildBar({ state, log, intentions }: { state: PaneState; log: Re
       <Button appearance="primary" disabledFocusable={blocked || empty || state.work.kind !== "idle"} aria-describedby="build-hint" onClick={() => void intentions.build()}>
         {exists ? "Rebuild register" : "Build register"}
       </Button>
-      {blocked && <Button onClick={() => void intentions.readAgain()}>Read again</Button>}
+      {(blocked || empty) && <Button onClick={() => void intentions.readAgain()}>Read again</Button>}
       <span id="build-hint" className={styles.hint}>
         {hint}
       </span>

@@ -5,7 +5,7 @@ import type { BuildResult } from "../../excel/port";
 import type { Intentions } from "../intentions";
 import { CappedList } from "../shared/CappedList";
 import { Folded } from "../shared/Section";
-import { count } from "../words";
+import { count, showNumber } from "../words";
 
 const useStyles = makeStyles({
   panel: {
@@ -37,7 +37,7 @@ export function BuildResultPanel({ result, intentions }: { result: BuildResult; 
         Register written
       </h2>
       <p className={styles.text}>
-        Sheet {result.sheet}: {count(result.items, "item")}, {result.added} new, {result.kept} kept.
+        Sheet {result.sheet}: {count(result.items, "item")}, {showNumber(result.added)} new, {showNumber(result.kept)} kept.
       </p>
       {result.sentences.map((sentence) => (
         <p key={sentence} className={styles.text}>

@@ -35,9 +35,10 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       <div className={styles.view}>
         {result !== null && <BuildResultPanel result={result} intentions={intentions} />}
         {nothing && (
-          <Notice intent="warning" title="Nothing here reads as gear.">
-            {used === 0 ? "No heading was understood. " : "The headings were read, but no row below them holds an item. "}
-            Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top.
+          <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
+            {used === 0
+              ? "No heading was understood. Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top."
+              : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}
           </Notice>
         )}
         <Section title="Log found">

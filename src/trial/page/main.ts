@@ -36,7 +36,11 @@ async function start(): Promise<void> {
   const shown: { view?: BookView } = {};
   const dark = followShade((on) => { shown.view?.dark(on); });
   movableEdge();
-  const pane = new PaneFrame();
+  const pane = new PaneFrame(({ back, by }) => {
+    if (back && by === "F6") shown.view?.focus();
+    else if (back) element("hide-pane", HTMLButtonElement).focus();
+    else element("sample", HTMLSelectElement).focus();
+  });
   const addIn = await loadFunctions("/addin/").catch((failure: unknown) => {
     say(sentenceOf(failure));
     return NOTHING;
@@ -136,7 +140,7 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
   press(element("show-pane", HTMLButtonElement), "ShowPane", () => { pane.show(true); });
   press(element("rebuild", HTMLButtonElement), "RebuildRegister", () => undefined);
 
-  moveBetweenParts(view);
+  moveBetweenParts(view, pane);
   element("grid", HTMLElement).addEventListener("keydown", (event) => {
     if (!event.altKey || event.key !== "ArrowDown" || !view.openList()) return;
     event.preventDefault();
@@ -145,13 +149,13 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
 }
 
 /** Tab moves from cell to cell inside the grid, so F6 leads from one part of the page to the next, and with Shift back. */
-function moveBetweenParts(view: BookView): void {
+function moveBetweenParts(view: BookView, pane: PaneFrame): void {
   const grid = element("grid", HTMLElement);
   const frames = element("pane-frame", HTMLDivElement);
   const stations = [
     () => { element("sample", HTMLSelectElement).focus(); },
     () => { view.focus(); },
-    () => { frames.querySelector("iframe")?.focus(); },
+    () => { pane.focus(); },
   ];
   window.addEventListener("keydown", (event) => {
     if (event.key !== "F6") return;

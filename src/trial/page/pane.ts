@@ -6,12 +6,19 @@ import { element } from "./elements";
 
 const ADDRESS = "/addin/taskpane.html";
 const PATIENCE = 20_000;
+/** What office.js tells when the Tab key leaves the pane by its end or its beginning, or Ctrl+F6 leaves it. */
+const LEAVES_ON: readonly unknown[] = [13, 5];
+const LEAVES_BACK: readonly unknown[] = [14, 6];
+const CONTROL = ["button", "input", "select", "textarea", "a[href]"].map((tag) => `${tag}:not([disabled]):not([tabindex="-1"])`).join();
 
 export class PaneFrame {
   private pane: Pane | undefined;
   private host: Host | undefined;
+  /** Takes the focus when the keyboard leaves the pane, as the spreadsheet program does. */
+  private readonly leave: (way: { readonly back: boolean; readonly by: "Tab" | "F6" }) => void;
 
-  constructor() {
+  constructor(leave: PaneFrame["leave"]) {
+    this.leave = leave;
     element("hide-pane", HTMLButtonElement).addEventListener("click", () => {
       this.show(false);
       element("show-pane", HTMLButtonElement).focus();
@@ -26,10 +33,18 @@ export class PaneFrame {
     frame.title = "Gear Verdicts pane";
     element("pane-frame", HTMLDivElement).replaceChildren(frame);
     this.host = host;
-    this.pane = hostPane(frame, host, { paneUrl: ADDRESS });
+    this.pane = hostPane(frame, host, { paneUrl: ADDRESS, onNotify: (told) => { this.noticeLeaving(told); } });
     const deadline = Date.now() + PATIENCE;
     while (frame.isConnected && Date.now() < deadline) {
-      if ((frame.contentDocument?.getElementById("pane")?.childElementCount ?? 0) > 0) return true;
+      if ((frame.contentDocument?.getElementById("pane")?.childElementCount ?? 0) > 0) {
+        // Keys that are pressed in the pane do not reach the page.
+        frame.contentWindow?.addEventListener("keydown", (event) => {
+          if (event.key !== "F6" || event.ctrlKey || event.metaKey) return;
+          event.preventDefault();
+          this.leave({ back: event.shiftKey, by: "F6" });
+        });
+        return true;
+      }
       await new Promise((resolve) => setTimeout(resolve, 100));
     }
     return !frame.isConnected;
@@ -39,6 +54,19 @@ export class PaneFrame {
   async press(name: string): Promise<void> {
     await this.host?.pressButton(name);
     if (this.host?.runtime.visibility === "Visible") this.show(true);
+  }
+
+  /** Puts the focus on the pane's first control, from which Tab goes on. */
+  focus(): void {
+    const frame = element("pane-frame", HTMLDivElement).querySelector("iframe");
+    frame?.focus();
+    frame?.contentDocument?.querySelector<HTMLElement>(CONTROL)?.focus();
+  }
+
+  private noticeLeaving(told: unknown): void {
+    const action: unknown = typeof told === "object" && told !== null ? (told as Record<string, unknown>)["1"] : undefined;
+    if (LEAVES_ON.includes(action)) this.leave({ back: false, by: action === 5 ? "F6" : "Tab" });
+    else if (LEAVES_BACK.includes(action)) this.leave({ back: true, by: action === 6 ? "F6" : "Tab" });
   }
 
   show(on: boolean): void {

@@ -24,7 +24,7 @@ async function readBook(fileName: string, bytes: ArrayBuffer): Promise<Book> {
   try {
     book = await readXlsx(new Uint8Array(bytes));
   } catch (failure) {
-    throw new Error(`${fileName} can't be opened: ${failure instanceof Error ? failure.message : String(failure)}`, { cause: failure });
+    throw new Error(`${fileName} can't be opened. ${failure instanceof Error ? failure.message : String(failure)}`, { cause: failure });
   }
   book.fileName = fileName;
   return book;

@@ -47,7 +47,7 @@ export function openGrid(container: HTMLElement, functions: readonly IFunctionIn
     clipboardConfig: { hidePasteOptions: true },
     protectedRangeShadow: false,
     scrollConfig: { trackBackgroundColor: "rgba(0,0,0,0)", trackBorderColor: "rgba(0,0,0,0)" },
-    footer: { sheetBar: true, statisticBar: true, menus: false, zoomSlider: false, addSheetButtonConfig: { show: false } },
+    footer: { sheetBar: true, statisticBar: false, menus: false, zoomSlider: false, addSheetButtonConfig: { show: false } },
   });
   univer.registerPlugin(UniverSheetsFormulaPlugin, { description: [...functions] });
   univer.registerPlugin(UniverSheetsFormulaUIPlugin, { functionScreenTips: true });

@@ -13,6 +13,7 @@ import { Entries } from "./entries";
 import type { Hands, Mark } from "./entries";
 import { openGrid, UNIT } from "./grid";
 import type { Grid } from "./grid";
+import { keepInSight } from "./keep-in-sight";
 import { ListButton } from "./list-button";
 import { lookOf } from "./look";
 import type { Look } from "./look";
@@ -304,6 +305,8 @@ export class BookView {
     const box = boxOf(range);
     this.hands.select(sheet, box);
     this.listButton.offer(book, sheet, this.gridId(sheet), box, false);
+    // After the grid's own scrolling, which follows the selection. An area stays as it was drawn with the mouse.
+    if (box.rows === 1 && box.columns === 1) requestAnimationFrame(() => { if (sheet === this.book?.active) keepInSight(this.grid, UNIT, range); });
   }
 
   /** A column or row whose edge was dragged. */
