@@ -95,6 +95,8 @@ function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], tagF
   const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null)];
   const notes = results.flatMap((r) => r.notes);
   if (constructionNote !== null) notes.push(constructionNote);
+  const inspected = readDate(cells.value("inspected"));
+  if (inspected.kind === "refused") notes.push(`The date "${inspected.text}" in "${cells.heading("inspected")}" cannot be used: ${inspected.why}`);
   if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));
   const comesOut = kind.checks.map((check) => comesOutWords(check, cells, situation)).filter((words) => words !== null);
   return { ...conclude(findings, notes, missingOf(kind, cells, findings), gauge !== null), comesOut: comesOut.join("; ") };

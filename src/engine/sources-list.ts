@@ -1,7 +1,7 @@
 /** The figures behind the verdicts as a list, for the pane and for the page of covered clauses. */
 import type { BasisId } from "./bases";
 import { GEAR } from "./gear/index";
-import type { Limit } from "./gear/kind";
+import type { Criterion, Limit } from "./gear/kind";
 import { cite } from "./sources";
 import { tableName } from "./tables/chain";
 
@@ -29,6 +29,17 @@ export function limitInWords(limit: Limit): string {
   return "degrees" in limit ? `${word} ${limit.degrees} degrees` : `${word} ${String(limit.count)}`;
 }
 
+const STRESSED = { high: "highly stressed", moderate: "moderately stressed", low: "lightly stressed" } as const;
+
+/** Where alone a criterion holds: constructions, stress classes, wear in two directions. */
+function wherefor(c: Criterion): readonly string[] {
+  return [
+    ...(c.onlyFor === undefined ? [] : [c.onlyFor.join(", ")]),
+    ...(c.stress === undefined ? [] : [`${c.stress.map((stress) => STRESSED[stress]).join(" and ")} parts`]),
+    ...(c.twoWays === true ? ["where wear runs in two directions"] : []),
+  ];
+}
+
 export function listSources(): readonly SourceLine[] {
   return GEAR.flatMap((kind) =>
     kind.criteria.map((c) => ({
@@ -37,7 +48,7 @@ export function listSources(): readonly SourceLine[] {
       clause: c.source.clause,
       gear: kind.id,
       check: c.check,
-      figure: limitInWords(c.limit),
+      figure: [limitInWords(c.limit), ...wherefor(c)].join(", "),
       status: c.status,
       criterion: c.id,
     })),

@@ -9,7 +9,7 @@ export const SHEET_COLORS = {
   "DUE SOON": { fill: "#EAF1C0", font: "#3A4A00" },
 } as const;
 
-/** Tints of the flag and verdict cells where the row itself is not tinted. */
+/** Tints of the flag and verdict cells. WATCH and DRESS give way to a row that is late or due soon, as the flag does. */
 export const SIGN_COLORS = {
   EXAMINE: SHEET_COLORS.EXAMINE,
   "NO VERDICT": { fill: "#DFE3E8", font: "#1F2933" },

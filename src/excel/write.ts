@@ -155,8 +155,8 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   page.orientation = Excel.PageOrientation.landscape;
   page.zoom = { horizontalFitToPages: 1 };
   // All columns on one page would be too small to read: the list that is printed has id and gear, then what was worked out.
-  const [from, to] = [plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag"), width - 1].map(columnLetters);
-  page.setPrintArea(`${from}:${to}`);
+  const flag = plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag");
+  page.setPrintArea(`${columnLetters(flag)}:${columnLetters(width - 1)}`);
   page.setPrintTitleColumns("$A:$B");
   page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
   const foot = page.headersFooters.defaultForAllPages;
@@ -192,11 +192,15 @@ function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, co
     rule.custom.format.fill.color = color.fill;
     rule.custom.format.font.color = color.font;
   };
-  // A rule that is added comes before those already there, so the one that must win comes last.
+  const sign = (word: keyof typeof SIGN_COLORS): void => { tint(signs, verdict, word, SIGN_COLORS[word]); };
+  // A rule that is added comes before those already there, so the one that must win comes last; the order is that of the flag.
+  sign("WATCH");
+  sign("DRESS");
   tint(body, due, "DUE SOON", SHEET_COLORS["DUE SOON"]);
   tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
   tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
-  for (const [word, color] of Object.entries(SIGN_COLORS)) tint(signs, verdict, word, color);
+  sign("NO VERDICT");
+  sign("EXAMINE");
 }
 
 function writeNotes(context: Excel.RequestContext, plan: RegisterPlan, options: WriteOptions): void {

@@ -99,9 +99,9 @@ describe("building a register", () => {
     const made = book({ "Gear log": hookLog(3) });
     openBook(made);
     await build();
-    // The first rule that holds wins; the rules of whole rows begin in the first column.
-    const words = made.sheet(REGISTER_SHEET)!.rules.filter((rule) => rule.box.column === 0).map((rule) => /="([A-Z ]+)"$/.exec(rule.formula ?? "")?.[1]);
-    expect(words).toEqual(["REMOVE", "OVERDUE", "DUE SOON"]);
+    // The first rule that holds wins, in the order in which the flag names what needs doing first.
+    const words = made.sheet(REGISTER_SHEET)!.rules.map((rule) => /="([A-Z ]+)"$/.exec(rule.formula)?.[1]);
+    expect(words).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "DUE SOON", "DRESS", "WATCH"]);
   });
 
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {

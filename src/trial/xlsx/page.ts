@@ -27,7 +27,8 @@ export function readPage(from: ExcelJS.Worksheet, to: Sheet): void {
   if (setup.showGridLines) page.printGridlines = true;
   const { margins } = setup;
   if (margins) page.margins = Object.fromEntries(SIDES.map((side) => [side, margins[side.toLowerCase() as "left"] * POINTS_PER_INCH]));
-  const rows = absolute(setup.printTitlesRow), columns = absolute(setup.printTitlesColumn), area = parseBox(setup.printArea?.split("&&")[0] ?? "");
+  // exceljs puts "NaN" where whole columns have no row number.
+  const rows = absolute(setup.printTitlesRow), columns = absolute(setup.printTitlesColumn), area = parseBox(setup.printArea?.split("&&")[0]?.replaceAll("NaN", "") ?? "");
   if (rows) page.titleRows = rows;
   if (columns) page.titleColumns = columns;
   if (area) page.printArea = addressOf(area);
