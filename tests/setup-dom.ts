@@ -1,6 +1,9 @@
 import "@testing-library/jest-dom/vitest";
-import { cleanup } from "@testing-library/react";
+import { cleanup, configure } from "@testing-library/react";
 import { afterEach, expect, vi } from "vitest";
+
+// Two busy cores take their time to draw a popover.
+configure({ asyncUtilTimeout: 15_000 });
 
 const complaints: string[] = [];
 const complain = console.error.bind(console);
