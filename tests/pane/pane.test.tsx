@@ -38,7 +38,7 @@ describe("the line on top and the foot", () => {
   it("change the rules in force; the last one stays", async () => {
     await open();
     await user.click(await screen.findByRole("button", { name: /rules in force/ }));
-    await user.click(screen.getByRole("checkbox", { name: "Law" }));
+    await user.click(await screen.findByRole("checkbox", { name: "Law" }));
     await waitFor(() => expect(book.reads.at(-1)?.basis).toEqual(["law", "standard", "practice"]));
     await user.click(screen.getByRole("checkbox", { name: "Practice" }));
     await user.click(screen.getByRole("checkbox", { name: "Standard" }));
@@ -50,7 +50,7 @@ describe("the line on top and the foot", () => {
   it("change the day that due dates are held against", async () => {
     await open();
     await user.click(await screen.findByRole("button", { name: /^as of/ }));
-    const day = screen.getByLabelText("Day");
+    const day = await screen.findByLabelText("Day");
     await user.clear(day);
     await user.type(day, "2026-12-24");
     await user.click(screen.getByRole("button", { name: "Use this day" }));
