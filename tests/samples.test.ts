@@ -53,7 +53,7 @@ const TIDY: Sample = {
   sheets: ["Gear log"],
   items: 90,
   headings: [
-    ...(["id", "gear", "size", "unit"] as const).map(same), ["Rated load (t)", null], ["Purchase order", null],
+    ...(["id", "gear", "size", "unit"] as const).map(same), ["Rated load (t)", "ratedLoad"], ["Purchase order", null],
     ...([
       "assembly", "place", "service", "inspected", "inspector", "gauge", "construction", "throatNew", "throatNow", "sectionNew", "sectionNow", "acrossNew", "acrossNow", "pinNew", "pinNow",
       "twist", "clearance", "nickDepth", "nickPart", "brokenLay", "brokenStrand", "cracks", "deformed", "latch", "tag", "pinSeated", "turnsFreely", "sheaveTrue", "fasteners", "endFittings",

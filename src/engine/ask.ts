@@ -2,7 +2,7 @@
  * Single questions, as a worksheet cell asks them: one verdict, one figure. Answers are values; the functions turn
  * refusals into cell errors.
  */
-import { inForce, readBasis } from "./bases";
+import { inForce, readBasis, type BasisChoice } from "./bases";
 import { readCount, readDate, readLength, readText, type Length, type Read } from "./cell";
 import { comesOutOf, dressLeft, evaluate, lossAt, readChainSize, type Cells, type Situation } from "./evaluate";
 import { exact, toNumber, type Exact } from "./exact";
@@ -13,6 +13,8 @@ import { matchKind, matchPart } from "./gear/match";
 import { hook } from "./gear/hook";
 import { swivel } from "./gear/swivel";
 import { chainSling } from "./gear/chain-sling";
+import { runningRope } from "./gear/running-rope";
+import { sheave } from "./gear/sheave";
 import { wireRopeSling } from "./gear/wire-rope-sling";
 import { matchConstruction } from "./item";
 import { fitOf } from "./judge";
@@ -20,7 +22,7 @@ import type { CellValue } from "./model";
 import { LEAD_DAYS } from "./schedule";
 import { limitInWords } from "./sources-list";
 import { cite } from "./sources";
-import { leastThickness } from "./tables/chain";
+import { leastOf } from "./tables/lookup";
 import { convert, namedUnit, type NamedUnit, type Unit } from "./units";
 import { worse, worstOf, type Decision } from "./verdict";
 
@@ -79,13 +81,19 @@ interface Asked {
   readonly construction?: string | null;
 }
 
+/** House limits that are named and not handed over, or that have a row that cannot be read, leave nothing judged. */
+function houseStops(choice: BasisChoice & { readonly ok: true }, kind: GearKind): boolean {
+  if (!choice.ids.includes("house")) return false;
+  return choice.house === undefined || choice.house.refused.some((row) => row.kind === null || row.kind === kind.id);
+}
+
 /** The decision of one check: what cannot be read or has no limit in force is no verdict. */
 function decide(asked: Asked): Decision {
   const basis = readBasis(asked.basis);
-  if (!basis.ok) return "NO VERDICT";
+  if (!basis.ok || houseStops(basis, asked.kind)) return "NO VERDICT";
   const gauge = readLength(asked.gauge, { assume: asked.gaugeUnit?.unit ?? null, ...(asked.gaugeUnit ? { times: asked.gaugeUnit.times } : {}) });
   if (gauge.kind === "refused") return "NO VERDICT";
-  const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, construction: asked.construction ?? null };
+  const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, construction: asked.construction ?? null, house: basis.house };
   const { findings } = evaluate({ ...asked.check, required: true }, asked.cells, situation);
   if (findings.every((f) => f.criterion === null)) return worstOf(["NO VERDICT", ...findings.map((f) => f.decision)]);
   return worstOf(findings.map((f) => f.decision));
@@ -153,6 +161,32 @@ export function chainVerdict(size: CellValue, measured: CellValue, unit: CellVal
   return decide({ kind: chainSling, check: checkNamed(chainSling, "link thickness"), cells: cells({ size, sectionNow: measured }, named.value), basis });
 }
 
+/** Diameter loss of a rope against its nominal size. */
+export function ropeVerdict(nominal: CellValue, measured: CellValue, unit: CellValue, basis: unknown): Decision {
+  const named = unitOf(unit);
+  if (!named.ok) return "NO VERDICT";
+  return decide({ kind: runningRope, check: checkNamed(runningRope, "diameter loss"), cells: cells({ size: nominal, ropeNow: measured }, named.value), basis });
+}
+
+/** A sheave groove against its rope: worn too narrow, or too wide to carry it. */
+export function grooveVerdict(rope: CellValue, groove: CellValue, unit: CellValue, basis: unknown): Decision {
+  const named = unitOf(unit);
+  if (!named.ok) return "NO VERDICT";
+  const asked = cells({ size: rope, groove }, named.value);
+  const narrow = decide({ kind: sheave, check: checkNamed(sheave, "groove diameter"), cells: asked, basis });
+  const wide = evaluateOnly(sheave, "groove width", asked, basis);
+  return wide === null ? narrow : worse(narrow, wide);
+}
+
+/** Decision of a check that adds to another one: null where no criterion of it is in force. */
+function evaluateOnly(kind: GearKind, name: string, asked: Cells, basis: unknown): Decision | null {
+  const choice = readBasis(basis);
+  if (!choice.ok) return "NO VERDICT";
+  const { findings } = evaluate(checkNamed(kind, name), asked, { kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house });
+  const judged = findings.filter((f) => f.criterion !== null);
+  return judged.length === 0 ? null : worstOf(judged.map((f) => f.decision));
+}
+
 /** Broken wires: both counts where the construction has both limits. */
 export function wireVerdict(construction: CellValue, perLay: CellValue, oneStrand: CellValue, basis: unknown): Decision {
   const named = matchConstruction(readText(construction));
@@ -202,7 +236,7 @@ export function chainLeast(size: CellValue, unit: CellValue, basis: unknown): An
   const bases = inForce(choice.ids);
   const tables = chainSling.criteria.flatMap((c) => (bases.has(c.basis) && c.limit.word === "below" ? [c.limit.table] : []));
   if (tables.length === 0) return none(`No published chain table is in force under ${choice.ids.join(", ")}.`);
-  const rows = tables.map((table) => leastThickness(table, read.value.size, read.value.unit, named.value.unit));
+  const rows = tables.map((table) => leastOf(table, read.value.size, read.value.unit, named.value.unit));
   const confirmed = rows.filter((row) => row?.confirmed === true).map((row) => row?.least).filter((row) => row !== undefined);
   if (confirmed.length > 0) return good(Math.max(...confirmed.map((least) => inNamed(least, named.value.unit, named.value))));
   return none(rows.some((row) => row !== null) ? `The row for size ${read.text} is unconfirmed and is not used.` : `Size ${read.text} is not in this table; a neighbouring row is never used.`);
@@ -230,11 +264,12 @@ export function removeAt(gear: CellValue, part: CellValue, original: CellValue, 
   if (!named.ok) return named;
   const choice = readBasis(basis);
   if (!choice.ok) return unreadable(choice.why);
+  if (houseStops(choice, match.kind)) return unreadable("The house limits cannot be applied; put their sheet right, or give its range as the basis.");
   const asked = checkOfPart(match.kind, readText(part));
   if (asked === null) return none(`A ${match.kind.id} has no part "${readText(part)}" with a size limit; its parts are ${Object.keys(match.kind.parts).join(", ")}.`);
   const read = asked.check.kind === "least" ? readChainSize(original, named.value.unit, named.value.times) : lengthWith(original, named.value);
   if (asked.check.kind !== "gap" && read.kind !== "value") return refusal("as-new size", read);
-  const situation: Situation = { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null };
+  const situation: Situation = { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house };
   const result = comesOutOf(asked.check, read.kind === "value" ? read.value : null, named.value.unit, situation, asked.stress);
   if (!result.ok) return none(`${result.why.charAt(0).toUpperCase()}${result.why.slice(1)}.`);
   if (result.limits.length === 0) return none(`No limit for ${asked.check.name} of a ${match.kind.id} under ${choice.ids.join(", ")}.`);
@@ -248,6 +283,7 @@ export function dressDepth(gear: CellValue, part: CellValue, original: CellValue
   if (!match.ok) return none(`${match.why.charAt(0).toUpperCase()}${match.why.slice(1)}.`);
   const choice = readBasis(basis);
   if (!choice.ok) return unreadable(choice.why);
+  if (houseStops(choice, match.kind)) return unreadable("The house limits cannot be applied; put their sheet right, or give its range as the basis.");
   const at = matchPart(match.kind, readText(part));
   if (at === null) return none(`A ${match.kind.id} has no part "${readText(part)}"; its parts are ${Object.keys(match.kind.parts).join(", ")}.`);
   const unit = pairUnit(original, measured)?.unit ?? null;
@@ -257,7 +293,7 @@ export function dressDepth(gear: CellValue, part: CellValue, original: CellValue
   if (is.kind !== "value") return refusal("measured size", is);
   const fit = fitOf(was.value.size, convert(is.value.size, is.value.unit, was.value.unit), "larger");
   if (fit !== "as it is" && fit !== "noise") return unreadable("The measured size does not fit the as-new size; check which is which, and the units.");
-  const left = dressLeft(was.value, is.value, { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null }, at.stress);
+  const left = dressLeft(was.value, is.value, { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house }, at.stress);
   return left === null ? none(`No grinding allowance for the ${at.part} of a ${match.kind.id} under ${choice.ids.join(", ")}.`) : good(toNumber(left));
 }
 

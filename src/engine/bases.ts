@@ -1,4 +1,6 @@
 /** Rule sets. Sources disagree, so the sets in force are chosen, shown and printed. */
+import { readHouse, type HouseLimits } from "./house";
+import type { CellValue } from "./model";
 
 export const BASES = {
   law: {
@@ -19,11 +21,32 @@ export const BASES = {
     name: "Strict",
     holds: "Practice, and any measurable throat opening is a removal",
   },
+  alberta: {
+    name: "Alberta",
+    holds: "Alberta OHS Code: hooks at 15 % throat opening, 10 degrees twist, 10 % of the section's area",
+  },
+  queensland: {
+    name: "Queensland",
+    holds: "Queensland guide for doggers: hooks at 5 % throat opening and 10 % wear, chain at 10 % wear",
+  },
+  germany: {
+    name: "Germany",
+    holds: "German discard list for load hooks: 10 % mouth widening, 5 % wear in the saddle",
+  },
+  ships: {
+    name: "Ships",
+    holds: "ISO 16855 for ships' loose gear: 10 % wastage, 6 % on pins, any crack or permanent deformation",
+  },
+  house: {
+    name: "House",
+    holds: "Limits on the workbook's own sheet; they only tighten, unless a row names the maker's written figure",
+  },
 } as const;
 
 export type BasisId = keyof typeof BASES;
 
-export const BASIS_IDS = Object.keys(BASES) as BasisId[];
+/** The published rule sets; the house's own limits come with a sheet. */
+export const BASIS_IDS = (Object.keys(BASES) as BasisId[]).filter((id) => id !== "house");
 
 export const DEFAULT_BASIS: readonly BasisId[] = ["standard", "practice"];
 
@@ -33,9 +56,14 @@ const CONTAINS: Record<BasisId, readonly BasisId[]> = {
   standard: ["standard"],
   practice: ["practice"],
   strict: ["strict", "practice"],
+  alberta: ["alberta"],
+  queensland: ["queensland"],
+  germany: ["germany"],
+  ships: ["ships"],
+  house: ["house"],
 };
 
-export type BasisChoice = { readonly ok: true; readonly ids: readonly BasisId[] } | { readonly ok: false; readonly why: string };
+export type BasisChoice = { readonly ok: true; readonly ids: readonly BasisId[]; readonly house?: HouseLimits } | { readonly ok: false; readonly why: string };
 
 const cache = new Map<string, BasisChoice>();
 
@@ -46,6 +74,7 @@ const cache = new Map<string, BasisChoice>();
 export function readBasis(value: unknown): BasisChoice {
   // A blank cell arrives as 0 on some hosts.
   if (value === null || value === undefined || value === "" || value === 0) return { ok: true, ids: DEFAULT_BASIS };
+  if (Array.isArray(value)) return withHouse(value);
   if (typeof value !== "string") return { ok: false, why: `The basis must be text, such as "standard,practice".` };
   const known = cache.get(value);
   if (known) return known;
@@ -56,9 +85,19 @@ export function readBasis(value: unknown): BasisChoice {
       ? { ok: false, why: `There is no basis "${unknown}"; the bases are ${BASIS_IDS.join(", ")}.` }
       : words.length === 0
         ? { ok: true, ids: DEFAULT_BASIS }
-        : { ok: true, ids: BASIS_IDS.filter((id) => words.includes(id)) };
+        : { ok: true, ids: [...BASIS_IDS, "house" as const].filter((id) => words.includes(id)) };
   cache.set(value, choice);
   return choice;
+}
+
+/** A range in place of text is the sheet of house limits, with the rule sets it names or the default. */
+function withHouse(value: readonly unknown[]): BasisChoice {
+  if (!value.every((line): line is CellValue[] => Array.isArray(line))) return { ok: false, why: "The basis must be text or the range of the house limits." };
+  // One cell handed over as a range is that cell.
+  if (value.length === 1 && value[0]?.length === 1) return readBasis(value[0][0]);
+  const house = readHouse(value);
+  const chosen = readBasis(house.rules);
+  return chosen.ok ? { ok: true, ids: [...chosen.ids.filter((id) => id !== "house"), "house"], house } : chosen;
 }
 
 /** All rule sets whose criteria apply under a choice. */

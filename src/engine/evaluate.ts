@@ -1,15 +1,16 @@
 /** One check of one item: readings from cells, every criterion in force, one finding for each. */
 import type { BasisId } from "./bases";
 import { readCount, readDegrees, readLength, readSeen, readText, tidy, type Length, type Read } from "./cell";
-import { exact, toNumber, ZERO, type Exact } from "./exact";
+import { exact, fromCell, toNumber, ZERO, type Exact } from "./exact";
 import { field, NONE_REQUIRED, type FieldId } from "./fields";
 import type { Check, Criterion, GearKind, Limit, StressClass } from "./gear/kind";
 import { matchPart } from "./gear/match";
-import { fitOf, judge, lesser, type Word } from "./judge";
+import { fitOf, judge, judgeArea, lesser, type Word } from "./judge";
+import type { HouseLimits } from "./house";
 import type { CellValue, Finding } from "./model";
 import { percent, tell, tellMissing, tellRefused, tellSeen, tellSound, tellUncertain, tellUnruled, tellWatched, type Told } from "./sentence";
 import { cite } from "./sources";
-import { leastThickness, tableName } from "./tables/chain";
+import { leastNumber, leastOf, tableName } from "./tables/lookup";
 import { convert, showDecimal, showFloor, showLength, type Unit } from "./units";
 import type { Decision } from "./verdict";
 
@@ -32,6 +33,8 @@ export interface Situation {
   /** Gauge resolution that applies to every length, or null. */
   readonly gauge: Length | null;
   readonly construction: string | null;
+  /** Limits of the house's own sheet, when they are in force. */
+  readonly house?: HouseLimits | undefined;
 }
 
 export interface CheckResult {
@@ -71,7 +74,10 @@ function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
 
 /** Criteria of a check that are in force here. */
 function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
-  return criteriaOf(situation.kind, check.name).filter(
+  const { house } = situation;
+  const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
+  const published = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true ? [] : criteriaOf(situation.kind, check.name);
+  return [...published, ...own].filter(
     (c) =>
       situation.bases.has(c.basis) &&
       (c.stress === undefined || c.stress.includes(stress)) &&
@@ -96,12 +102,16 @@ interface Figure {
   readonly base: Exact | null;
   /** "larger" when the part comes out above a size, "smaller" when below. */
   readonly comesOut: "larger" | "smaller";
+  /** Size from which the allowance counts, where it is not the base. */
+  readonly start?: Exact;
   readonly unit: Unit | null;
   readonly show: (value: Exact) => string;
   readonly measured: string;
   readonly original: string | null;
   readonly blur: Exact;
   readonly gauge: string;
+  /** What the base is called, where it is neither as-new nor nominal. */
+  readonly of?: string;
   /** Chain size, for limits from a table. */
   readonly size?: Length;
 }
@@ -110,6 +120,13 @@ interface Allowance {
   readonly allowance: Exact;
   readonly word: Word;
   readonly rule: string;
+  /** Set where the limit is a share of the area; `allowance` is then its rounded equal in diameter, for showing. */
+  readonly area?: Exact;
+}
+
+/** Diameter at which a share of a round section's area is lost, rounded to 12 digits: for showing, never for judging. */
+function sideOf(base: Exact, area: string): Exact {
+  return fromCell(toNumber(base) * Math.sqrt(1 - toNumber(literal(area))));
 }
 
 type Allowed = Allowance | { readonly none: string; readonly passOver: boolean };
@@ -119,16 +136,21 @@ function allowanceOf(limit: Limit, figure: Figure): Allowed {
   if (limit.word === "any") return { none: "the limit is an observation", passOver: false };
   if (limit.word === "below") {
     if (figure.size === undefined || figure.unit === null || figure.base === null) throw new Error("A table limit needs a nominal size");
-    const row = leastThickness(limit.table, figure.size.size, figure.size.unit, figure.unit);
+    const row = leastOf(limit.table, figure.size.size, figure.size.unit, figure.unit);
     const size = showLength(figure.size.size, figure.size.unit);
     if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}`, passOver: false };
     if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
     return { allowance: figure.base.sub(row.least), word: "above", rule: `least thickness in ${tableName(limit.table)}` };
   }
+  if (limit.word === "fewer") throw new Error("A least number is met in its own check");
+  if ("area" in limit) {
+    if (figure.base === null) throw new Error("A share needs an as-new size");
+    return { allowance: figure.base.sub(sideOf(figure.base, limit.area)), word: limit.word, rule: `${percent(toNumber(literal(limit.area)))} of the as-new area of a round section`, area: literal(limit.area) };
+  }
   if ("share" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
     const share = figure.base.mul(literal(limit.share));
-    const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.size === undefined ? "as-new" : "nominal"}`;
+    const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")}`;
     if (limit.cap === undefined || figure.unit === null) return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
     const cap = literal(figure.unit === "in" ? limit.cap.in : limit.cap.mm);
     return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${figure.unit === "in" ? limit.cap.in : limit.cap.mm} ${figure.unit}` };
@@ -137,7 +159,7 @@ function allowanceOf(limit: Limit, figure: Figure): Allowed {
     if (figure.unit === null) throw new Error("A length limit needs a length");
     return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.length} ${limit.unit}` };
   }
-  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible twist" : `${limit.word} ${limit.degrees} degrees` };
+  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible bend or twist" : `${limit.word} ${limit.degrees} degrees` };
   return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word} ${String(limit.count)}` };
 }
 
@@ -149,8 +171,9 @@ function comesOutText(figure: Figure, allowed: Allowance): string {
 }
 
 function comesOutAt(figure: Figure, allowed: Allowance): Exact {
-  if (figure.base === null) return allowed.allowance;
-  return figure.comesOut === "larger" ? figure.base.add(allowed.allowance) : figure.base.sub(allowed.allowance);
+  const start = figure.start ?? figure.base;
+  if (start === null) return allowed.allowance;
+  return figure.comesOut === "larger" ? start.add(allowed.allowance) : start.sub(allowed.allowance);
 }
 
 /** Where a part of a given as-new size comes out, by every criterion in force that sets a size. */
@@ -186,7 +209,7 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
 
 /** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
 export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
-  if (check.kind === "seen" || check.kind === "nick") return null;
+  if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
   if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return null;
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
@@ -222,7 +245,7 @@ export function dressLeft(original: Length, measured: Length, situation: Situati
   const gone = judge(lost, ZERO, "above").beyond ? lost : ZERO;
   let left: Exact | null = null;
   for (const { limit } of criteriaFor(check, situation, stress, false)) {
-    if (limit.word === "any" || limit.word === "below" || !("share" in limit)) continue;
+    if (!("share" in limit)) continue;
     const here = original.size.mul(literal(limit.share)).sub(gone);
     const depth = judge(here, ZERO, "above").beyond ? here : ZERO;
     left = left === null ? depth : lesser(left, depth);
@@ -254,7 +277,7 @@ function against(check: Check, figure: Figure, criteria: readonly Criterion[]): 
 }
 
 function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allowance): Finding {
-  const met = judge(figure.used, allowed.allowance, allowed.word, figure.blur);
+  const met = allowed.area === undefined || figure.base === null ? judge(figure.used, allowed.allowance, allowed.word, figure.blur) : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
   const comesOut = comesOutText(figure, allowed);
   const source = cite(criterion.source);
   const told: Told = { label: labelOf(check), measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
@@ -422,11 +445,11 @@ function least(check: Check & { kind: "least" }, cells: Cells, situation: Situat
   if (size.kind !== "value" || measured.kind !== "value")
     return { findings: [...unread(check, cells, check.size, size), ...unread(check, cells, check.measured, measured)], notes: [] };
   const unit = measured.value.unit;
-  const nominal = inUnit(size.value, unit);
+  const nominal = check.asNew === undefined ? inUnit(size.value, unit) : inUnit(size.value, unit).mul(literal(check.asNew));
   const texts = [typed(size), typed(measured)] as const;
   const fit = fitOf(nominal.mul(TRADE_SIZE_EXCESS), measured.value.size, "larger");
   if (fit !== "as it is" && fit !== "noise")
-    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), texts[1], `${texts[1]} does not fit chain of size ${texts[0]}; check size and unit`))], notes: [] };
+    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), texts[1], `${texts[1]} does not fit size ${texts[0]}; check size and unit`))], notes: [] };
   const used = nominal.sub(measured.value.size);
   const figure: Figure = {
     used: judge(used, ZERO, "above").beyond ? used : ZERO, base: nominal, comesOut: "smaller", unit, show: lengthShow(unit),
@@ -515,6 +538,67 @@ function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Sit
   };
 }
 
+/** The size that a measure is held against, or the findings that stand in the way. */
+function sizeFor(check: Check & { kind: "ratio" | "enough" }, cells: Cells, measured: Read<unknown>): Read<Length> | InTheWay | null {
+  if (measured.kind === "missing" && !check.required) return null;
+  const size = readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
+  const unmeasured = measured.kind === "refused" ? [refusedFinding(check, cells, check.measured, measured)] : measured.kind === "missing" ? [missingFinding(check, cells, check.measured)] : [];
+  const inTheWay = [...unread(check, cells, check.size, size), ...unmeasured];
+  return inTheWay.length > 0 ? { inTheWay } : size;
+}
+
+/** A measure as a share of a size, or how far it exceeds the size. */
+function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation: Situation): CheckResult {
+  const measured = length(cells, check.measured, check.over !== true);
+  const size = sizeFor(check, cells, measured);
+  if (size === null) return NOTHING;
+  if ("inTheWay" in size) return { findings: size.inTheWay, notes: [] };
+  if (size.kind !== "value" || measured.kind !== "value") throw new Error(`${check.name} has readings that were not told`);
+  const { unit } = measured.value;
+  const base = inUnit(size.value, unit);
+  const used = check.over === true ? measured.value.size.sub(base) : measured.value.size;
+  const figure: Figure = {
+    used, base, start: check.over === true ? base : ZERO, comesOut: "larger", unit, show: lengthShow(unit), of: check.over === true ? "the rope" : field(check.size).heading.toLowerCase(),
+    measured: typed(measured), original: null, ...blurOf(situation, unit, 1),
+  };
+  return against(check, figure, criteriaFor(check, situation, "high", false));
+}
+
+/** A count or a length that must not fall short of what the size asks for. */
+function enough(check: Check & { kind: "enough" }, cells: Cells, situation: Situation): CheckResult {
+  const count = check.counted ? readCount(cells.value(check.measured)) : null;
+  const spread = check.counted ? null : length(cells, check.measured);
+  const size = sizeFor(check, cells, count ?? spread ?? { kind: "missing", text: "" });
+  if (size === null) return NOTHING;
+  if ("inTheWay" in size) return { findings: size.inTheWay, notes: [] };
+  const has = count?.kind === "value" ? count.value : spread?.kind === "value" ? spread.value.size : null;
+  if (size.kind !== "value" || has === null) throw new Error(`${check.name} has readings that were not told`);
+  const unit: Unit | null = spread?.kind === "value" ? spread.value.unit : null;
+  const show = unit === null ? (value: Exact): string => showDecimal(value, 0) : lengthShow(unit);
+  const named = showLength(size.value.size, size.value.unit);
+  const findings: Finding[] = [];
+  for (const criterion of criteriaFor(check, situation, "high", false)) {
+    const { limit } = criterion;
+    if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
+    const needed = neededOf(limit, size.value, unit);
+    if (needed === null) {
+      findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: show(has) }));
+      continue;
+    }
+    const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured: show(has), original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
+    findings.push(meet(check, figure, criterion, { allowance: ZERO, word: "above", rule: `at least ${show(needed)} for size ${named}` }));
+  }
+  if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${show(has)} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
+  return { findings, notes: [] };
+}
+
+/** What a size asks for, in the unit of the reading; null where the table has no row for the size. */
+function neededOf(limit: Extract<Limit, { word: "fewer" }>, size: Length, unit: Unit | null): Exact | null {
+  if ("times" in limit) return unit === null ? null : inUnit(size, unit).mul(literal(limit.times));
+  const found = leastNumber(limit.table, size.size, size.unit);
+  return found === null ? null : unit === null ? found.least : convert(found.least, found.unit, unit);
+}
+
 /** Every finding of one check, and what else should be said. */
 export function evaluate(check: Check, cells: Cells, situation: Situation): CheckResult {
   if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return NOTHING;
@@ -524,6 +608,8 @@ export function evaluate(check: Check, cells: Cells, situation: Situation): Chec
     case "least": return least(check, cells, situation);
     case "gap": case "angle": case "count": return single(check, cells, situation);
     case "nick": return nick(check, cells, situation);
+    case "ratio": return ratio(check, cells, situation);
+    case "enough": return enough(check, cells, situation);
     case "seen": return seenCheck(check, cells, situation);
   }
 }

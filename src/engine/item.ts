@@ -5,6 +5,7 @@ import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";
 import type { GearKind } from "./gear/kind";
+import type { HouseLimits } from "./house";
 import { inForce, type BasisId } from "./bases";
 import type { CellValue, Finding, ItemVerdict } from "./model";
 import { showDate } from "./dates";
@@ -78,21 +79,28 @@ function constructionOf(kind: GearKind, cells: Cells, gear: string): { readonly 
 }
 
 /** Judges one item by what its cells say. `gear` is the kind as typed. */
-export function judgeItem(gear: CellValue, cells: Cells, basis: readonly BasisId[]): ItemVerdict {
+export function judgeItem(gear: CellValue, cells: Cells, basis: readonly BasisId[], house?: HouseLimits): ItemVerdict {
   const match = matchKind(readText(gear));
   const tag = tagState(cells);
   const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
   if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], [], true);
-  return judgeKind(match.kind, cells, basis, tagFinding, tag);
+  return judgeKind(match.kind, cells, basis, house, tagFinding, tag);
 }
 
-function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], tagFinding: Finding | null, tag: TagState): ItemVerdict {
+/** House limits that cannot be applied leave the item without a verdict: no looser limit may judge it. */
+function houseFindings(kind: GearKind, basis: readonly BasisId[], house: HouseLimits | undefined): readonly Finding[] {
+  if (!basis.includes("house")) return [];
+  if (house === undefined) return [note("NO VERDICT", "house limits", "The house limits are in force and were not handed over; give the range of their sheet as the basis.")];
+  return house.refused.filter((row) => row.kind === null || row.kind === kind.id).map((row) => note("NO VERDICT", "house limits", row.sentence));
+}
+
+function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], house: HouseLimits | undefined, tagFinding: Finding | null, tag: TagState): ItemVerdict {
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
   const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells, readText(cells.value("gear")));
-  const situation: Situation = { kind, bases: inForce(basis), gauge, construction };
+  const situation: Situation = { kind, bases: inForce(basis), gauge, construction, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells);
-  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null)];
+  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
   if (constructionNote !== null) notes.push(constructionNote);
   const inspected = readDate(cells.value("inspected"));
@@ -114,7 +122,7 @@ export function fieldsOf(check: GearKind["checks"][number]): readonly FieldId[] 
   switch (check.kind) {
     case "loss": return [check.original, check.measured, ...(check.acrossOriginal ? [check.acrossOriginal] : []), ...(check.acrossMeasured ? [check.acrossMeasured] : [])];
     case "growth": return [check.original, check.measured];
-    case "least": return [check.size, check.measured];
+    case "least": case "ratio": case "enough": return [check.size, check.measured];
     case "nick": return [check.measured, check.at];
     default: return [check.measured];
   }

@@ -45,6 +45,23 @@ export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = Z
   };
 }
 
+/**
+ * The same for a limit on the area of a round section: the areas stand to each other as the squares of the diameters, so
+ * nothing has to be rounded. `base` is the diameter as new, `used` the diameter lost, `share` the share of the area allowed.
+ */
+export function judgeArea(base: Exact, used: Exact, share: Exact, word: Word, blur: Exact = ZERO): Judged {
+  // More than the whole diameter cannot be lost, however coarse the gauge.
+  const lost = (loss: Exact): Exact => {
+    const left = base.sub(lesser(loss, base));
+    return base.mul(base).sub(left.mul(left));
+  };
+  const allowance = base.mul(base).mul(share);
+  const met = judge(lost(used), allowance, word);
+  const low = meets(lost(used.sub(blur)), allowance, word);
+  const high = meets(lost(used.add(blur)), allowance, word);
+  return { ...met, beyond: low, uncertain: low !== high, settledBy: null };
+}
+
 /** How a pair of readings of the same place fits together before any limit is met. */
 export type Fit = "as it is" | "noise" | "implausible" | "inch in a millimetre column" | "swapped units";
 

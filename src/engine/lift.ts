@@ -118,7 +118,7 @@ export function hotShare(grade: CellValue, temperature: CellValue, unit: CellVal
 export function sideShare(gear: CellValue, angle: CellValue): Answer<number> {
   const text = readText(gear);
   const kind = matchKind(text);
-  const table = /eye ?bolt/i.test(text) ? EYEBOLT_SIDE : kind.ok && kind.kind.id === "shackle" ? SHACKLE_SIDE : null;
+  const table = !kind.ok ? null : kind.kind.id === "eyebolt" ? EYEBOLT_SIDE : kind.kind.id === "shackle" ? SHACKLE_SIDE : null;
   if (table === null) return none(`There is no side-load table for "${text}"; there is one for shackles and one for shoulder eyebolts.`);
   const read = number(angle, "angle");
   if (!read.ok) return read;

@@ -1,6 +1,7 @@
 /** A whole log judged: every item, the assemblies, the dates, the counts. */
 import type { BasisId } from "./bases";
 import { readDate, readText } from "./cell";
+import type { HouseLimits } from "./house";
 import { FIELD_IDS, field, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";
 import { matchKind } from "./gear/match";
@@ -13,6 +14,8 @@ import { DECISIONS, type Decision } from "./verdict";
 export interface ReportRequest {
   readonly basis: readonly BasisId[];
   readonly asOf: number;
+  /** Limits of the house's own sheet; needed when the basis names them. */
+  readonly house?: HouseLimits | undefined;
   readonly choices?: Readonly<Record<string, FieldId | null>>;
 }
 
@@ -47,8 +50,8 @@ function countBy<K extends string>(keys: readonly K[], values: readonly K[]): Re
 }
 
 /** Verdict of one row on its own, without the rest of its assembly. */
-export function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, basis: readonly BasisId[]): ItemVerdict {
-  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), basis);
+export function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, basis: readonly BasisId[], house?: HouseLimits): ItemVerdict {
+  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), basis, house);
 }
 
 /**
@@ -64,7 +67,7 @@ function overloadDates(rows: readonly ItemRow[], found: FoundLog, request: Repor
   const dates = new Map<number, number>();
   for (const parts of assemblies.values()) {
     if (parts.length < 2) continue;
-    const signs = parts.filter((row) => verdictOfRow(row, found, request.basis).findings.some((f) => f.overload));
+    const signs = parts.filter((row) => verdictOfRow(row, found, request.basis, request.house).findings.some((f) => f.overload));
     for (const sign of signs) {
       const seen = readDate(sign.cells.get("inspected"));
       const day = seen.kind === "value" ? seen.value : request.asOf;
@@ -88,7 +91,7 @@ function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overloa
     place: readText(row.cells.get("place")),
     assembly: readText(row.cells.get("assembly")),
     tagged: tagState(cells).out,
-    verdict: judgeItem(row.cells.get("gear"), cells, request.basis),
+    verdict: judgeItem(row.cells.get("gear"), cells, request.basis, request.house),
     nextDue: due.day,
     dueState: dueState(due.day, request.asOf),
     dueNote: due.note,

@@ -50,7 +50,7 @@ export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdic
   if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
   const values = new Map<FieldId, CellValue>();
   for (const [id, column] of headings.columns) values.set(id, line[column]);
-  return judgeItem(values.get("gear"), cellsOf(values, headings), choice.ids);
+  return judgeItem(values.get("gear"), cellsOf(values, headings), choice.ids, choice.house);
 }
 
 /** Verdicts of many rows, assemblies taken into account; one for each row given, blank rows included. */
@@ -63,7 +63,7 @@ export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly
   if (odd) return rows.map(() => unjudged(widths(headings, odd)));
   const log: Grid = [headings.matches.map((m) => m.heading), ...rows];
   const found: FoundLog = { headings, headingRow: 0, headingRows: 1, score: headings.columns.size };
-  const report = reportWith(log, found, { basis: choice.ids, asOf: NO_DAY });
+  const report = reportWith(log, found, { basis: choice.ids, asOf: NO_DAY, house: choice.house });
   const byRow = new Map(report.items.map((item) => [item.row, item.verdict]));
   const passed = new Map(report.passedOver.map((p) => [p.row, p.why]));
   return rows.map((_, index) => byRow.get(index + 1) ?? unjudged(passed.has(index + 1) ? `Not an item: ${passed.get(index + 1) ?? ""}.` : "Blank row."));

@@ -162,6 +162,9 @@ function rowUnitOf(cell: CellValue): Unit | null {
   return named?.times.equals(1) === true ? named.unit : null;
 }
 
+/** Lengths of which 0 is a reading: nothing there. */
+const ZERO_IS_A_SIZE: ReadonlySet<FieldId> = new Set<FieldId>(["clearance", "nickDepth", "bend"]);
+
 /**
  * Some hosts hand blank cells over as 0. A 0 where none can stand (an id, a name, a size, a yes or no) gives that away,
  * and then no 0 of the row is trusted as a count, an angle or a clearance.
@@ -170,7 +173,7 @@ function zerosAreBlank(values: ReadonlyMap<FieldId, CellValue>): boolean {
   for (const [id, cell] of values) {
     if (cell !== 0) continue;
     const { type } = field(id);
-    if (type === "count" || type === "angle" || id === "clearance" || id === "nickDepth") continue;
+    if (type === "count" || type === "angle" || ZERO_IS_A_SIZE.has(id)) continue;
     return true;
   }
   return false;

@@ -1,9 +1,10 @@
 /** The figures behind the verdicts as a list, for the pane and for the page of covered clauses. */
 import type { BasisId } from "./bases";
+import { exact, toNumber } from "./exact";
 import { GEAR } from "./gear/index";
 import type { Criterion, Limit } from "./gear/kind";
 import { cite } from "./sources";
-import { tableName } from "./tables/chain";
+import { tableName } from "./tables/lookup";
 
 export interface SourceLine {
   readonly basis: BasisId;
@@ -16,15 +17,19 @@ export interface SourceLine {
   readonly criterion: string;
 }
 
+const inPercent = (share: string): string => String(Number((toNumber(exact(share)) * 100).toPrecision(4)));
+
 /** A limit in words: "above 5 % of as-new, at most 1/4 in (6 mm)". */
 export function limitInWords(limit: Limit): string {
   if (limit.word === "any") return "any";
+  if (limit.word === "fewer") return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
   if (limit.word === "below") return `below ${tableName(limit.table)}`;
   const word = limit.word === "above" ? "more than" : "from";
   if ("share" in limit) {
-    const share = `${String(Number((Number(limit.share) * 100).toPrecision(6)))} %`;
+    const share = `${inPercent(limit.share)} %`;
     return limit.cap ? `${word} ${share}, at most ${limit.cap.in} in (${limit.cap.mm} mm)` : `${word} ${share}`;
   }
+  if ("area" in limit) return `${word} ${inPercent(limit.area)} % of the area`;
   if ("length" in limit) return `${word} ${limit.length} ${limit.unit}`;
   return "degrees" in limit ? `${word} ${limit.degrees} degrees` : `${word} ${String(limit.count)}`;
 }

@@ -12,6 +12,7 @@ import { asWorkbookError, inWorkbook } from "./host";
 import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
+import { writeLift } from "./lift-write";
 import { readLog } from "./read";
 import { otherShape, writeRegister } from "./write";
 
@@ -271,5 +272,5 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
   });
 }
 
-export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, load, save, watch };
+export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, load, save, watch };
 

@@ -6,6 +6,7 @@ import { FIELD_IDS, field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
 import { toNumber } from "../engine/exact";
 import { key } from "../engine/headings";
+import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
 import type { CellValue, HeadingMatch, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
@@ -88,6 +89,13 @@ function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | nu
   return `${figure.trim()} ${columnUnit}${note}`;
 }
 
+/** A bare rated load carries the unit of its heading, which the register's own heading does not name. */
+function ratedText(cell: CellValue, unit: LoadUnit | null): string {
+  const text = String(written("ratedLoad", cell, null, null));
+  const bare = unit !== null && readLoad(cell).kind === "refused" && readLoad(cell, unit).kind === "value";
+  return bare ? `${text} ${unit}` : text;
+}
+
 /** Unit of a row in the register: its own, else the one that its length headings agree on. */
 function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly HeadingMatch[]): Unit | null {
   const own = readText(cells.get("unit"));
@@ -113,6 +121,8 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
   const fields = fieldsFor(kinds, present);
   const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
 
+  const loadUnit = loadUnitOfHeading(report.headings.find((h) => h.field === "ratedLoad")?.heading ?? "");
+
   const rows: Written[][] = [];
   const extraRows: Written[][] = [];
   const differing: RegisterPlan["differing"][number][] = [];
@@ -128,7 +138,7 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
     taken.add(item.id.toLowerCase());
     const rowUnit = before === undefined ? rowUnitOf(item.cells, report.headings) : (namedUnit(readText(before[oldColumns.get("unit") ?? -1]))?.unit ?? rowUnitOf(item.cells, report.headings));
     const line = fields.map((id): Written => {
-      const log = id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
+      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
       const mine = before === undefined || !oldColumns.has(id) ? "" : registerCell(id, before[oldColumns.get(id) ?? -1]);
       if (mine === "") {
         if (id === "service" && log === "") {

@@ -1,6 +1,7 @@
 /** What the pane can ask of the workbook. `excel.ts` does it through the client library; tests use a stand-in of their own. */
 import type { BasisId } from "../engine/bases";
 import type { FieldId } from "../engine/fields";
+import type { HookupRequest, HookupResult } from "../engine/hookup";
 import type { Report } from "../engine/model";
 
 /** Where a log stands. */
@@ -71,6 +72,12 @@ export interface SavedState {
   readonly place: LogPlace | null;
 }
 
+/** A lift as it was asked and answered. */
+export interface LiftToWrite {
+  readonly request: HookupRequest;
+  readonly result: HookupResult;
+}
+
 export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string } | { readonly kind: "selected"; readonly sheet: string; readonly row: number };
 
 export interface WorkbookPort {
@@ -83,6 +90,8 @@ export interface WorkbookPort {
   filterRegister(decisions: readonly string[]): Promise<void>;
   /** Selects the row of an item in the sheet; `row` counts inside the place. */
   show(place: LogPlace, row: number): Promise<void>;
+  /** Writes a lift on its own sheet, anew each time. */
+  writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
   load(): Promise<SavedState>;
   save(state: SavedState): Promise<void>;
   /** Calls back when cells change or the selection moves; the returned function ends it. */

@@ -6,6 +6,7 @@ import type { RegisterPlan, Written } from "./plan";
 import { WorkbookError, type Progress } from "./port";
 import { field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
+import { matchKind } from "../engine/gear/match";
 
 /** Characters of cell text in one request: well below the 5 MB limit of the web host. */
 const REQUEST_SIZE = 2_500_000;
@@ -147,7 +148,7 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   sheet.getRangeByIndexes(HEAD, plan.fields.length, 1, RESULT_COLUMNS.length).format.fill.color = "#BCCCDC";
   plan.fields.forEach((id, index) => {
     sheet.getRangeByIndexes(HEAD, index, 1, 1).format.columnWidth = inputWidth(id);
-    dropDown(sheet.getRangeByIndexes(HEAD + 1, index, count, 1), id);
+    dropDown(sheet.getRangeByIndexes(HEAD + 1, index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: field(id).choices });
   });
   highlight(sheet, plan, width, count);
   sheet.freezePanes.freezeAt(sheet.getRange(`A1:A${String(HEADING_ROW)}`));
@@ -165,13 +166,25 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
 }
 
+/** A list that is written out in a rule takes no more than this. */
+const LIST_LENGTH = 255;
+
+/** Gear kinds for the drop-down: those that the register holds, then the others as far as the list reaches. */
+export function gearChoices(plan: Pick<RegisterPlan, "fields" | "rows">): readonly string[] {
+  const column = plan.fields.indexOf("gear");
+  const held = new Set(plan.rows.map((row) => { const kind = matchKind(String(row[column] ?? "")); return kind.ok ? kind.kind.id : ""; }));
+  const order = [...GEAR].sort((a, b) => Number(held.has(b.id)) - Number(held.has(a.id)));
+  const choices: string[] = [];
+  for (const { id } of order) if ([...choices, id].join(",").length <= LIST_LENGTH) choices.push(id);
+  return choices;
+}
+
 /** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */
 const SMALL = "&8";
 
 /** Drop-downs offer words and do not refuse others: the engine reads more than the list holds. */
-function dropDown(column: Excel.Range, id: FieldId): void {
+function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; readonly choices: readonly string[] | undefined }): void {
   column.dataValidation.clear();
-  const choices = id === "gear" ? GEAR.map((kind) => kind.id) : field(id).choices;
   if (!choices) return;
   column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
   column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: field(id).takes };

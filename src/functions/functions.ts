@@ -3,11 +3,12 @@
  * Ids and argument order are stored in people's workbooks and never change.
  */
 import {
-  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, leadDaysOf, lengthIn, removeAt, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
+  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, leadDaysOf, lengthIn, grooveVerdict, removeAt, ropeVerdict, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
 } from "../engine/ask";
 import { readBasis } from "../engine/bases";
 import { readText } from "../engine/cell";
 import { matchKind } from "../engine/gear/match";
+import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift";
 import { judgeRowOf, judgeRowsOf } from "../engine/rows";
 import { dueState, monthsOf, nextDue } from "../engine/schedule";
 import { asGrid } from "../engine/sheet";
@@ -256,4 +257,82 @@ export function dueStateOf(next_due: any, as_of: any, lead_days?: any): string {
  */
 export function source(criterion: any): string {
   return figure(sourceOf(criterion));
+}
+
+/**
+ * Decision for the diameter loss of a rope in use on a crane, hoist or winch: more than 5 % below nominal takes it out.
+ * @customfunction ROPEVERDICT ROPEVERDICT
+ * @param nominal Nominal rope diameter: "1/2", 0.5, "13 mm". A bare fraction is inches.
+ * @param measured Diameter over the strands at the thinnest place.
+ * @param unit Unit of bare numbers: in or mm.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: any): string {
+  return ropeVerdict(nominal, measured, unit, basis);
+}
+
+/**
+ * Decision for a sheave groove against its rope: REMOVE when worn narrower than the rope and half of its allowed oversize, EXAMINE when wider than 1.10 times the rope.
+ * @customfunction GROOVEVERDICT GROOVEVERDICT
+ * @param rope Nominal rope diameter. A bare fraction is inches.
+ * @param groove Groove diameter by gauge.
+ * @param unit Unit of bare numbers: in or mm.
+ * @param [basis] Rule sets; standard,practice when left out.
+ * @returns Decision.
+ */
+export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any): string {
+  return grooveVerdict(rope, groove, unit, basis);
+}
+
+/**
+ * Tension in one leg of a sling, in the load's unit. Three or four legs count as three. Refuses legs flatter than 30 degrees from horizontal.
+ * @customfunction LEGLOAD LEGLOAD
+ * @param load Weight of the load.
+ * @param legs Number of legs: 1 to 4.
+ * @param angle Angle of the legs in degrees.
+ * @param [angle_from] horizontal (when left out), vertical, or included (between two legs).
+ * @returns Tension.
+ */
+export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): number {
+  return figure(legLoad(load, legs, angle, angle_from));
+}
+
+/**
+ * Rated load of slings in a hitch, from the vertical rating of one sling. An estimate: the sling's own tag or the maker's table comes first.
+ * @customfunction RATEDAT RATEDAT
+ * @param wll Working load limit of one sling hanging vertically.
+ * @param hitch vertical, choker or basket.
+ * @param legs Number of slings or legs: 1 to 4; three or four count as three.
+ * @param angle Angle in degrees; may be blank for one vertical or choker leg.
+ * @param [angle_from] horizontal (when left out), vertical, or included.
+ * @param [choke_angle] Angle at the choke in degrees; more than 120 when left out.
+ * @returns Rated load.
+ */
+export function ratedAtOf(wll: any, hitch: any, legs: any, angle: any, angle_from?: any, choke_angle?: any): number {
+  return figure(ratedAt(wll, hitch, legs, angle, angle_from, choke_angle));
+}
+
+/**
+ * Share of the working load limit left for alloy chain while hot, or for good afterwards. Between two rows of the table the hotter row counts; above 1000 F (538 C) nothing is left.
+ * @customfunction HOTSHARE HOTSHARE
+ * @param grade Chain grade: 80 or 100.
+ * @param temperature Temperature of the chain.
+ * @param unit F or C.
+ * @param [state] hot (when left out) or after.
+ * @returns Share, 0.9 for 90 %.
+ */
+export function hotShareOf(grade: any, temperature: any, unit: any, state?: any): number {
+  return figure(hotShare(grade, temperature, unit, state));
+}
+
+/**
+ * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis. The next worse row counts.
+ * @customfunction SIDESHARE SIDESHARE
+ * @param gear shackle or eyebolt.
+ * @param angle Angle in degrees.
+ * @returns Share, 0.7 for 70 %.
+ */
+export function sideShareOf(gear: any, angle: any): number {
+  return figure(sideShare(gear, angle));
 }

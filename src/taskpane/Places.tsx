@@ -4,7 +4,7 @@ import { useNarrow } from "./theme";
 import { PLACE_NAMES, PLACES, type PlaceName } from "./words";
 
 /** Below this width, in pixels, the tabs become a menu. */
-export const TABS_FROM = 360;
+export const TABS_FROM = 400;
 
 const useStyles = makeStyles({
   tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },

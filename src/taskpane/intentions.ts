@@ -2,7 +2,7 @@
 import type { BasisId } from "../engine/bases";
 import type { FieldId } from "../engine/fields";
 import { DECISIONS, type Decision } from "../engine/verdict";
-import type { WorkbookPort } from "../excel/port";
+import type { LiftToWrite, WorkbookPort } from "../excel/port";
 import { createReading, type Held } from "./reading";
 import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
 
@@ -23,6 +23,8 @@ export interface Intentions {
   /** Selects the item's row in the sheet and opens its card. */
   readonly open: (row: number, from: "items" | "due") => Promise<void>;
   readonly show: (row: number) => Promise<void>;
+  /** Puts a lift on its own sheet, with live formulas. */
+  readonly writeLift: (lift: LiftToWrite) => Promise<void>;
   readonly retry: (what: Retry) => Promise<unknown>;
   readonly tell: (event: PaneEvent) => void;
   readonly end: () => Promise<void>;
@@ -33,6 +35,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const reading = createReading(port, held);
   let stopper: AbortController | null = null;
   let lastRow = 0;
+  let lastLift: LiftToWrite | null = null;
   let lastFilter: readonly Decision[] = [];
 
   const find = (): Promise<boolean> => reading.read("auto", "find");
@@ -76,6 +79,17 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  const writeLift = async (lift: LiftToWrite): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    lastLift = lift;
+    try {
+      const { sheet } = await port.writeLift(lift);
+      tell({ kind: "lift", change: { kind: "written", sheet } });
+    } catch (error) {
+      reading.fail(error, "lift");
+    }
+  };
+
   const start = async (): Promise<void> => {
     reading.open();
     tell({ kind: "reading" });
@@ -109,6 +123,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     show: () => show(lastRow),
     watch: reading.watch,
     save: reading.save,
+    lift: async () => { if (lastLift !== null) await writeLift(lastLift); },
   };
 
   return {
@@ -133,6 +148,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
       await show(row);
     },
     show,
+    writeLift,
     retry: (what) => {
       tell({ kind: "dismiss", what: "failure" });
       return retries[what]();

@@ -1,6 +1,7 @@
 /** How each event changes what the pane knows. Pure. */
 import type { FieldId } from "../engine/fields";
 import type { HeadingChoices, ReadLog } from "../excel/port";
+import { changed } from "./lift/form";
 import { rowInside } from "./select";
 import { shownLog, type Judged, type PaneEvent, type PaneState } from "./state";
 import { count, showCounts } from "./words";
@@ -61,6 +62,10 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, grouping: event.grouping, returning: false };
     case "filtered":
       return { ...state, filtered: event.decisions, announcement: event.decisions.length > 0 ? `The register shows only ${event.decisions.join(", ")}.` : "The register shows all rows." };
+    case "lift": {
+      const lift = changed(state.lift, event.change);
+      return event.change.kind === "written" ? { ...state, lift, announcement: `The lift is written on sheet ${event.change.sheet}.` } : { ...state, lift };
+    }
     case "changed elsewhere":
       return { ...state, remote: event.sheet };
     case "selected":

@@ -4,10 +4,11 @@ import type { FieldId } from "../engine/fields";
 import type { DueState } from "../engine/model";
 import type { Decision } from "../engine/verdict";
 import type { BuildResult, HeadingChoices, LogPlace, Progress, ReadLog, RegisterCheck, SavedState, WorkbookError } from "../excel/port";
+import { NO_LIFT, type LiftChange, type LiftForm } from "./lift/form";
 import type { PlaceName } from "./words";
 
 /** What can be tried again after a failure. */
-export type Retry = "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save";
+export type Retry = "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift";
 
 export interface Failure {
   readonly kind: WorkbookError["kind"] | "unknown";
@@ -60,6 +61,8 @@ export interface PaneState {
   readonly grouping: Grouping;
   /** Decisions that the register on the sheet is filtered to. */
   readonly filtered: readonly Decision[];
+  /** The lift that is being put together. */
+  readonly lift: LiftForm;
   /** Text for the live region. */
   readonly announcement: string;
 }
@@ -92,6 +95,7 @@ export type PaneEvent =
   | { readonly kind: "all due states" }
   | { readonly kind: "grouping"; readonly grouping: Grouping }
   | { readonly kind: "filtered"; readonly decisions: readonly Decision[] }
+  | { readonly kind: "lift"; readonly change: LiftChange }
   | { readonly kind: "changed elsewhere"; readonly sheet: string }
   | { readonly kind: "selected"; readonly sheet: string; readonly row: number }
   | { readonly kind: "dismiss"; readonly what: "failure" | "remote" | "result" };
@@ -122,6 +126,7 @@ export function firstState(asOf: number): PaneState {
     dueStates: [],
     grouping: "none",
     filtered: [],
+    lift: NO_LIFT,
     announcement: "",
   };
 }

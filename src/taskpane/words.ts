@@ -7,10 +7,10 @@ import type { LogPlace } from "../excel/port";
 export const CAUTION =
   "This supports an inspection by a competent person. It does not replace the maker's instructions, local codes or licensed practice.";
 
-export const PLACES = ["log", "items", "due", "sources"] as const;
+export const PLACES = ["log", "items", "due", "lift", "sources"] as const;
 export type PlaceName = (typeof PLACES)[number];
 
-export const PLACE_NAMES: Record<PlaceName, string> = { log: "Log", items: "Items", due: "Due", sources: "Sources" };
+export const PLACE_NAMES: Record<PlaceName, string> = { log: "Log", items: "Items", due: "Due", lift: "Lift", sources: "Sources" };
 
 export const DUE_STATES: readonly DueState[] = ["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"];
 

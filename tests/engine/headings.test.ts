@@ -45,7 +45,7 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
   },
   {
     title: "item number and type",
-    headings: [["Item", "id"], ["Type", "gear"], ["SWL", null], ["Size", "size"], ["New dia", "sectionNew"], ["Worn dia", "sectionNow"], ["Date", "inspected"], ["Inspector", "inspector"], ["Status", null]],
+    headings: [["Item", "id"], ["Type", "gear"], ["SWL", "ratedLoad"], ["Size", "size"], ["New dia", "sectionNew"], ["Worn dia", "sectionNow"], ["Date", "inspected"], ["Inspector", "inspector"], ["Status", null]],
   },
   {
     title: "two directions and a gauge",
@@ -62,6 +62,34 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
   {
     title: "blocks, side plates and pins",
     headings: [["Block ID", "id"], ["Block type", "gear"], ["Side plate new (mm)", "sectionNew", "mm"], ["Side plate now (mm)", "sectionNow", "mm"], ["Pin new (mm)", "pinNew", "mm"], ["Pin now (mm)", "pinNow", "mm"], ["Sheave turns true", "sheaveTrue"], ["Cotters/nuts", "fasteners"], ["Cracks", "cracks"], ["Distortion", "deformed"], ["Markings", "tag"]],
+  },
+  {
+    title: "clips",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Rope size", "size"], ["Clips fitted", "clips"], ["Clip spacing (in)", "clipSpacing", "in"], ["Turn-back (in)", "turnBack", "in"], ["Saddle on live end", "liveEnd"], ["Nuts and bolts tight", "fasteners"], ["Cracks", "cracks"]],
+  },
+  {
+    title: "sheaves, and a bare word for the sheave",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Size", "size"], ["Groove gauge (mm)", "groove", "mm"], ["Sheave pitch diameter (mm)", "sheave", "mm"], ["Sheave", "sheaveTrue"], ["Cracked", "cracks"]],
+  },
+  {
+    title: "ropes of cranes",
+    headings: [["Rope No.", "id"], ["Type", "gear"], ["Nominal dia", "size"], ["Rope diameter now", "ropeNow"], ["Broken wires in a lay", "brokenLay"], ["Broken wires in one strand", "brokenStrand"], ["Broken wires in 6 diameters", "broken6d"], ["Broken wires in 30 diameters", "broken30d"], ["Broken wires at the end", "brokenEnd"], ["Valley breaks", "brokenValley"], ["Outer wire as-new", "wireNew"], ["Outer wire now", "wireNow"], ["Parted strand", "strandBroken"], ["Kinks", "kinks"]],
+  },
+  {
+    title: "a broken strand is counted, as before",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Broken wires", "brokenLay"], ["Broken strand", "brokenStrand"]],
+  },
+  {
+    title: "metal mesh",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Mesh wire new", "wireNew"], ["Mesh wire now", "wireNow"], ["Corroded wire now", "corrodedNow"], ["Slot depth new", "slotNew"], ["Slot depth now", "slotNow"], ["Handle as-new", "handleNew"], ["Handle now", "handleNow"], ["Broken weld or wire", "meshBroken"], ["Corrosion", "corrosion"]],
+  },
+  {
+    title: "beams: bent by sight, and the bend over its span",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Permanent bend (mm)", "bend", "mm"], ["Span (mm)", "span", "mm"], ["Bent", "deformed"]],
+  },
+  {
+    title: "eyebolts and clamps",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Shank bend deg", "bendAngle"], ["Threads", "threads"], ["Tooth as-new", "toothNew"], ["Tooth now", "toothNow"], ["Wedge OK", "wedge"], ["Bent", "deformed"], ["Twist deg", "twist"]],
   },
   {
     title: "a bare throat beside a new one",

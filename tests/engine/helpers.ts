@@ -47,6 +47,21 @@ export const GOOD: Readonly<Record<string, CellRecord>> = {
   "wire rope sling": { gear: "wire rope sling", construction: "strand laid", brokenLay: 0, brokenStrand: 0, kinks: "none", endFittings: "yes", heat: "none", corrosion: "none", tag: "yes" },
   "web sling": { gear: "web sling", cuts: "none", stitching: "yes", heat: "none", endFittings: "yes", tag: "yes" },
   roundsling: { gear: "roundsling", cuts: "none", stitching: "yes", heat: "none", endFittings: "yes", tag: "yes" },
+  eyebolt: { gear: "eyebolt", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "eye nut": { gear: "eye nut", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "hoist ring": { gear: "hoist ring", unit: "mm", sectionNew: 20, sectionNow: 20, turnsFreely: "yes", threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  turnbuckle: { gear: "turnbuckle", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "wedge socket": { gear: "wedge socket", unit: "mm", sectionNew: 20, sectionNow: 20, pinNew: 20, pinNow: 20, wedge: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  clips: { gear: "clips", unit: "in", size: "3/4", clips: 4, clipSpacing: 5, liveEnd: "yes", fasteners: "yes", cracks: "none" },
+  sheave: { gear: "sheave", unit: "in", size: "1/2", groove: 0.53, sheaveTrue: "yes", cracks: "none" },
+  "load block": { gear: "load block", unit: "in", throatNew: 2, throatNow: 2, sectionNew: 1.5, sectionNow: 1.5, pinNew: 2, pinNow: 2, twist: 0, latch: "yes", sheaveTrue: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "running rope": { gear: "running rope", unit: "in", size: "1/2", ropeNow: 0.5, brokenLay: 0, brokenStrand: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
+  "rotation resistant rope": { gear: "rotation resistant rope", unit: "in", size: "1/2", ropeNow: 0.5, broken6d: 0, broken30d: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
+  "standing rope": { gear: "standing rope", unit: "in", size: "1/2", ropeNow: 0.5, brokenLay: 0, brokenEnd: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
+  "mesh sling": { gear: "mesh sling", unit: "mm", wireNew: 2, wireNow: 2, meshBroken: "none", turnsFreely: "yes", endFittings: "yes", tag: "yes" },
+  "fibre rope sling": { gear: "fibre rope sling", powder: "none", cuts: "none", heat: "none", endFittings: "yes", tag: "yes" },
+  "lifting beam": { gear: "lifting beam", unit: "in", span: 120, bend: 0, sectionNew: 1, sectionNow: 1, fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "plate clamp": { gear: "plate clamp", unit: "mm", toothNew: 4, toothNow: 4, sectionNew: 20, sectionNow: 20, latch: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
 };
 
 export function good(kind: string): CellRecord {
@@ -85,6 +100,38 @@ export function onSight(prefix: string, check: string, cell: FieldId, sources: R
     sound: { [cell]: fault ? "none" : "yes" },
     fault: { [cell]: fault ? "found" : "no" },
   }));
+}
+
+type SizeField = "sectionNew" | "sectionNow" | "pinNew" | "pinNow" | "eyeNew" | "eyeNow";
+
+/** A part of 20 mm as new that comes out at 10 % loss, 2 mm: at 18 mm by "from", below 18 mm by "above". */
+export function tenPercent(criterion: string, source: string, word: "above" | "from", original: SizeField = "sectionNew", measured: SizeField = "sectionNow"): LimitCase {
+  const as = (now: number): CellRecord => ({ unit: "mm", [original]: 20, [measured]: now });
+  return { criterion, source, inside: [as(19), "KEEP"], edge: [as(18), word === "from" ? "REMOVE" : "WATCH"], past: [as(17.99), "REMOVE"] };
+}
+
+/** 20 mm one way and 30 mm the other, worn both ways: 5 % each, 1 mm of the first. */
+export function twoWays(criterion: string): LimitCase {
+  const as = (now: number): CellRecord => ({ unit: "mm", sectionNew: 20, sectionNow: now, acrossNew: 30, acrossNow: 29.9 });
+  return { criterion, source: PRACTICE, inside: [as(19.8), "KEEP"], edge: [as(19), "WATCH"], past: [as(18.99), "REMOVE"] };
+}
+
+/** A nick in a part of 20 mm: 5 % is 1 mm. */
+export function fivePercentNick(criterion: string, part: string): LimitCase {
+  const as = (nickDepth: number): CellRecord => ({ unit: "mm", sectionNew: 20, sectionNow: 20, nickDepth, nickPart: part });
+  return { criterion, source: PRACTICE, inside: [as(0.5), "DRESS"], edge: [as(1), "DRESS"], past: [as(1.01), "REMOVE"] };
+}
+
+/** What Table 19 takes out on sight on every fitting. */
+export function onEveryFitting(prefix: string, source: string): readonly SightCase[] {
+  return [
+    ...onSight(prefix, "cracks", "cracks", { standard: source, practice: PRACTICE }),
+    ...onSight(prefix, "deformation", "deformed", { standard: source }),
+    ...onSight(prefix, "identification", "tag", { standard: source }),
+    ...onSight(prefix, "heat damage", "heat", { standard: source }),
+    ...onSight(prefix, "corrosion", "corrosion", { standard: source }),
+    ...onSight(prefix, "field weld or change", "fieldChange", { standard: source, practice: PRACTICE }),
+  ];
 }
 
 export const PRACTICE = "common practice, no source";
@@ -182,7 +229,8 @@ export function kindTests(id: string, limits: readonly LimitCase[], sights: read
       const crack: CellRecord = kind.checks.some((c) => c.name === "cracks" && c.required) ? { cracks: "found" } : { endFittings: "no" };
       const verdict = judged({ gear: id, ...crack });
       expect(verdict.decision).toBe("REMOVE");
-      expect(verdict.missing.length).toBe(required.length - 1);
+      const told = new Set(verdict.missing.map((m) => /\(([^)]*)\)$/.exec(m)?.[1]));
+      expect(told.size).toBe(required.length - 1);
     });
 
     it("an empty row of this kind is NO VERDICT and names everything that is needed", () => {

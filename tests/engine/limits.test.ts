@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import { evaluate, type Cells } from "../../src/engine/evaluate";
+import { exact } from "../../src/engine/exact";
 import type { FieldId } from "../../src/engine/fields";
 import { GEAR } from "../../src/engine/gear/index";
 import type { Criterion, GearKind } from "../../src/engine/gear/kind";
@@ -30,26 +31,31 @@ const SUBJECTS: readonly Subject[] = GEAR.flatMap((kind) =>
   kind.criteria.flatMap((criterion) => ("share" in criterion.limit && criterion.limit.share !== "0" ? [{ kind, criterion, limit: criterion.limit }] : [])),
 );
 
-/** Percent in whole numbers: "0.05" is 5. */
-const percentOf = (limit: ShareLimit): bigint => BigInt(limit.share.replace("0.", "").padEnd(2, "0"));
+/** A share as two whole numbers: "0.05" is 5 of 100, "1/240" is 1 of 240. */
+function wholeOf(share: string): { readonly part: bigint; readonly of: bigint } {
+  const [part = "", of] = share.split("/");
+  return of === undefined ? { part: BigInt(share.replace("0.", "").padEnd(2, "0")), of: 100n } : { part: BigInt(part), of: BigInt(of) };
+}
 
-/** Allowance in scaled units: the percentage, at most 1/4 in or 6 mm where there is a cap. Exact: sizes are multiples of 100. */
+/** Allowance in scaled units, rounded down: the share, at most 1/4 in or 6 mm where there is a cap. */
 function allowanceOf(limit: ShareLimit, size: bigint, unit: Unit): bigint {
-  const share = (size * percentOf(limit)) / 100n;
+  const { part, of } = wholeOf(limit.share);
+  const share = (size * part) / of;
   const cap = limit.cap === undefined ? null : unit === "in" ? SCALE / 4n : SCALE * 6n;
   return cap !== null && cap < share ? cap : share;
 }
 
 /** True when the oracle says that the part is out: used against allowance, with the source's word. */
 const out = (limit: ShareLimit, size: bigint, used: bigint, unit: Unit): boolean => {
-  const overShare = limit.word === "above" ? used * 100n > size * percentOf(limit) : used * 100n >= size * percentOf(limit);
+  const { part, of } = wholeOf(limit.share);
+  const overShare = limit.word === "above" ? used * of > size * part : used * of >= size * part;
   if (limit.cap === undefined) return overShare;
   const cap = unit === "in" ? SCALE / 4n : SCALE * 6n;
   return overShare || (limit.word === "above" ? used > cap : used >= cap);
 };
 
 /** The check's finding by this criterion, for a part of which `used` has gone. */
-function findingOf({ kind, criterion }: Subject, size: bigint, used: bigint, unit: Unit, asText: boolean): Finding {
+function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, size: bigint, used: bigint, unit: Unit, asText: boolean): Finding {
   const check = kind.checks.find((c) => c.name === criterion.check);
   if (!check) throw new Error(`No check ${criterion.check}`);
   const figure = (scaled: bigint): CellValue => (asText ? decimal(scaled) : Number(decimal(scaled)));
@@ -59,6 +65,7 @@ function findingOf({ kind, criterion }: Subject, size: bigint, used: bigint, uni
     Object.assign(values, { [check.original]: figure(size), [check.measured]: figure(size - used) });
     if (criterion.twoWays === true && check.acrossOriginal && check.acrossMeasured) Object.assign(values, { [check.acrossOriginal]: 1000, [check.acrossMeasured]: 999 });
   } else if (check.kind === "growth") Object.assign(values, { [check.original]: figure(size), [check.measured]: figure(size + used) });
+  else if (check.kind === "ratio") Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(check.over === true ? size + used : used) });
   else if (check.kind === "least") Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(size - used) });
   else if (check.kind === "nick") {
     Object.assign(values, { nickDepth: figure(used), nickPart: part ?? "" });
@@ -92,8 +99,8 @@ function expectSides(subject: Subject, size: bigint, step: bigint, unit: Unit, a
 
 describe("a reading exactly on a percentage limit falls on the side that its word says", () => {
   it("every percentage limit of the catalogue is among the subjects", () => {
-    expect(new Set(SUBJECTS.map(({ limit }) => `${limit.word} ${limit.share}`))).toEqual(new Set(["above 0.05", "above 0.10", "above 0.15", "from 0.10"]));
-    expect(SUBJECTS.length).toBeGreaterThan(20);
+    expect(new Set(SUBJECTS.map(({ limit }) => `${limit.word} ${limit.share}`))).toEqual(new Set(["above 0.05", "above 0.06", "above 0.10", "above 0.15", "above 0.50", "above 1/240", "from 0.10", "from 0.15", "from 0.25", "from 1/3"]));
+    expect(SUBJECTS.length).toBeGreaterThan(70);
   });
 
   for (const subject of SUBJECTS)
@@ -107,6 +114,58 @@ describe("a reading exactly on a percentage limit falls on the side that its wor
       // 1/64 in is 1,562,500 of the scale; every allowance is a whole number of it.
       for (let parts = 16n; parts <= 512n; parts += 1n) expectSides(subject, (parts * SCALE) / 64n, 1n, "in", true);
     });
+});
+
+/** Limits on the area of a round section: the areas stand to each other as the squares of the diameters. */
+const AREAS = GEAR.flatMap((kind) => kind.criteria.flatMap((criterion) => ("area" in criterion.limit ? [{ kind, criterion, limit: criterion.limit }] : [])));
+
+/** Largest whole number whose square is no larger. */
+function root(value: bigint): bigint {
+  let low = 0n, high = value + 1n;
+  while (high - low > 1n) {
+    const middle = (low + high) / 2n;
+    if (middle * middle <= value) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
+describe("a limit on the area of a round section falls on the side that its word says", () => {
+  it("every area limit of the catalogue is among the subjects", () => {
+    expect(AREAS.map(({ criterion }) => criterion.id).sort()).toEqual(["hook.eye-wear.alberta", "hook.section-wear.alberta", "load-block.section-wear.alberta", "mesh-sling.handle-section.law", "mesh-sling.handle-section.standard"]);
+  });
+  for (const { kind, criterion, limit } of AREAS) {
+    // Out when 100 x (size squared less left squared) is past the percentage of size squared.
+    const areaOut = (size: bigint, left: bigint): boolean => {
+      const lost = (size * size - left * left) * 100n, allowed = size * size * wholeOf(limit.area).part;
+      return limit.word === "above" ? lost > allowed : lost >= allowed;
+    };
+    for (const [unit, sizes] of [["mm", Array.from({ length: 991 }, (_, i) => (BigInt(i + 10) * SCALE) / 10n)], ["in", Array.from({ length: 497 }, (_, i) => (BigInt(i + 16) * SCALE) / 64n)]] as const)
+      it(`${criterion.id}: the two readings nearest to the limit, as-new ${unit === "mm" ? "1.0 to 100.0 mm" : "1/4 to 8 in"}`, () => {
+        for (const size of sizes) {
+          const least = root((size * size * (100n - wholeOf(limit.area).part)) / 100n);
+          for (const left of [least - 1n, least, least + 1n, least + 2n]) {
+            const finding = findingOf({ kind, criterion }, size, size - left, unit, true);
+            if ((finding.decision === "REMOVE") !== areaOut(size, left)) expect.fail(`${criterion.id}: ${decimal(size)} to ${decimal(left)} ${unit}: ${finding.sentence}`);
+          }
+        }
+      });
+  }
+  it("10 % of the area of 40 mm is 37.947 mm, not 36 mm", () => {
+    const hook = AREAS.find(({ criterion }) => criterion.id === "hook.section-wear.alberta");
+    if (!hook) throw new Error("The area rule is gone");
+    // 37.948 squared is 1440.05 of the 1440 that must be left; 37.947 squared is 1439.97.
+    expect(findingOf(hook, 40n * SCALE, 2_052n * SCALE / 1000n, "mm", false).decision).toBe("WATCH");
+    expect(findingOf(hook, 40n * SCALE, 2_053n * SCALE / 1000n, "mm", false).decision).toBe("REMOVE");
+  });
+  it("a gauge coarser than the part settles nothing", () => {
+    const hook = AREAS.find(({ criterion }) => criterion.id === "hook.section-wear.alberta");
+    const check = hook?.kind.checks.find((c) => c.name === "section wear");
+    if (!hook || !check) throw new Error("The area rule is gone");
+    const cells: Cells = { value: (id) => ({ sectionNew: "1 in", sectionNow: "0.5 in" } as Partial<Record<FieldId, CellValue>>)[id], unit: () => "in", heading: (id) => id };
+    const { findings } = evaluate(check, cells, { kind: hook.kind, bases: new Set(["alberta"]), gauge: { size: exact(5), unit: "in" }, construction: null });
+    expect(findings.map((f) => f.decision)).toEqual(["EXAMINE"]);
+  });
 });
 
 describe("binary arithmetic would get these wrong", () => {

@@ -54,7 +54,7 @@ SOURCE(criterion)
 const contract = new Map(CONTRACT.trim().split("\n").map((line) => [line.slice(0, line.indexOf("(")), line]));
 
 /** Functions of the contract that this release must have. */
-const RELEASED = ["LENGTH", "WEARPCT", "GROWTHPCT", "WEARVERDICT", "THROATVERDICT", "TWISTVERDICT", "SWIVELVERDICT", "CHAINVERDICT", "CHAINMIN", "WIREVERDICT", "REMOVEAT", "DRESSLEFT", "VERDICT", "REASON", "JUDGE", "WORST", "NEXTDUE", "DUESTATE", "SOURCE"];
+const RELEASED = ["LENGTH", "WEARPCT", "GROWTHPCT", "WEARVERDICT", "THROATVERDICT", "TWISTVERDICT", "SWIVELVERDICT", "CHAINVERDICT", "CHAINMIN", "WIREVERDICT", "ROPEVERDICT", "GROOVEVERDICT", "REMOVEAT", "DRESSLEFT", "VERDICT", "REASON", "JUDGE", "WORST", "NEXTDUE", "DUESTATE", "LEGLOAD", "RATEDAT", "HOTSHARE", "SIDESHARE", "SOURCE"];
 /** Arguments that are ranges. */
 const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings"]);
 

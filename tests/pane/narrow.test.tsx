@@ -17,14 +17,14 @@ function windowOf(width: number): void {
 afterEach(() => vi.restoreAllMocks());
 
 describe("the places", () => {
-  it("are tabs from 360 px", async () => {
-    windowOf(360);
+  it("are tabs from 400 px", async () => {
+    windowOf(400);
     render(<Pane port={new FakeWorkbook()} />);
-    expect(await screen.findAllByRole("tab")).toHaveLength(4);
+    expect(await screen.findAllByRole("tab")).toHaveLength(5);
   });
 
   it("are a menu below", async () => {
-    windowOf(359);
+    windowOf(399);
     const user = userEvent.setup();
     render(<Pane port={new FakeWorkbook()} />);
     expect(screen.queryByRole("tab")).toBeNull();

@@ -1,7 +1,7 @@
 /** A small log judged by hand, and a workbook that answers as it is told. Nothing here asks the engine. */
 import type { DueState, Finding, HeadingMatch, ItemResult, Report } from "../../src/engine/model";
 import { DECISIONS, type Decision } from "../../src/engine/verdict";
-import type { BuildResult, LogPlace, Progress, ReadLog, ReadRequest, RegisterCheck, SavedState, WorkbookEvent, WorkbookPort } from "../../src/excel/port";
+import type { BuildResult, LiftToWrite, LogPlace, Progress, ReadLog, ReadRequest, RegisterCheck, SavedState, WorkbookEvent, WorkbookPort } from "../../src/excel/port";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
 export const REGISTER_PLACE: LogPlace = { sheet: "Gear register", address: "A3:AT20", how: "register", table: "Gear" };
@@ -106,8 +106,9 @@ export class FakeWorkbook implements WorkbookPort {
   readonly reads: ReadRequest[] = [];
   readonly shown: { readonly place: LogPlace; readonly row: number }[] = [];
   readonly filters: (readonly string[])[] = [];
+  readonly lifts: LiftToWrite[] = [];
   readonly savedStates: SavedState[] = [];
-  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch", Error>> = {};
+  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift", Error>> = {};
   watching = 0;
   private listener: ((event: WorkbookEvent) => void) | null = null;
 
@@ -150,6 +151,13 @@ export class FakeWorkbook implements WorkbookPort {
     await Promise.resolve();
     this.shown.push({ place, row });
     this.fail("show");
+  }
+
+  async writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }> {
+    await Promise.resolve();
+    this.lifts.push(lift);
+    this.fail("writeLift");
+    return { sheet: "Gear lift" };
   }
 
   async load(): Promise<SavedState> {

@@ -1,11 +1,12 @@
 /** Rigging blocks: snatch blocks and other blocks with sheaves. */
 import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 export const block: GearKind = {
   id: "block",
   plural: "rigging blocks",
-  names: ["block", "snatch blk", "blk", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley"],
+  names: ["block", "snatch blk", "blk", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley", "fibre rope block", "fiber rope block", "wire rope block"],
   parts: { shell: "moderate", pin: "moderate", sheave: "moderate", body: "moderate" },
   partNames: { cheek: "shell", "side plate": "shell", axle: "pin", "center pin": "pin", "centre pin": "pin" },
   checks: [
@@ -23,5 +24,6 @@ export const block: GearKind = {
     ...removedOnSight("block", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...hardwareOnSight("block"),
     dressing("block", "practice", "0.05", ["practice", ""]),
+    ...shipsGear("block", ["section wear"], ["pin wear"]),
   ],
 };

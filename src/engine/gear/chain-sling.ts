@@ -1,5 +1,6 @@
 /** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
 import { CHECKED, from, NICK, removedOnSight, seen } from "./common";
+import { queenslandChain } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 const TABLE_12 = ["WAC 55800", ""] as const;
@@ -40,5 +41,6 @@ export const chainSling: GearKind = {
     ...removedOnSight("chain-sling", "heat damage", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "corrosion", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "field weld or change", { law: ["CFR 1910.184", "(e)(2)"], practice: ["practice", ""] }),
+    ...queenslandChain("chain-sling", "link thickness"),
   ],
 };

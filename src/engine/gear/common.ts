@@ -8,7 +8,10 @@ import type { Check, Criterion, Limit, StressClass } from "./kind";
 export const CHECKED = "2026-11-25";
 
 /** Documents whose removal lists were read on pages that restate them. */
-const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.179"]);
+const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.179", "DE discard"]);
+
+/** The removal list of below-the-hook devices was not read: what stands for them is the list of rigging hardware. */
+export const BELOW_THE_HOOK = "applied to below-the-hook devices";
 
 export function from(document: SourceKey, clause = ""): { readonly document: SourceKey; readonly clause: string } {
   return { document, clause };
@@ -28,7 +31,7 @@ export function removedOnSight(kind: string, check: string, sources: Partial<Rec
     limit: { word: "any" },
     beyond: "REMOVE",
     source: from(document, clause),
-    status: basis === "practice" ? "practice" : RESTATED.has(document) ? "restated" : "read",
+    status: basis === "practice" ? "practice" : RESTATED.has(document) || clause === BELOW_THE_HOOK ? "restated" : "read",
     checked: CHECKED,
   }));
 }
@@ -95,8 +98,8 @@ export function dressing(kind: string, basis: BasisId, share: string, source: re
 export const NICK: Check = { kind: "nick", name: "nick", part: "body", measured: "nickDepth", at: "nickPart", required: false };
 
 /** What Table 19 removes on sight on every fitting, with what common practice adds. */
-export function hardwareOnSight(kind: string): readonly Criterion[] {
-  const table = ["WAC 33900", ""] as const;
+export function hardwareOnSight(kind: string, clause = ""): readonly Criterion[] {
+  const table = ["WAC 33900", clause] as const;
   return [
     ...removedOnSight(kind, "cracks", { standard: table, practice: ["practice", ""] }),
     ...removedOnSight(kind, "deformation", { standard: table }),

@@ -1,5 +1,6 @@
 /** Hooks: sling, hoist and rigging hooks. */
 import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seen } from "./common";
+import { albertaHook, germanHook, queenslandHook, shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 export const hook: GearKind = {
@@ -44,5 +45,9 @@ export const hook: GearKind = {
     dressing("hook", "practice", "0.05", ["practice", ""], ["high"]),
     dressing("hook", "practice", "0.10", ["practice", ""], ["moderate"]),
     dressing("hook", "practice", "0.10", ["practice", ""], ["low"], "KEEP"),
+    ...albertaHook("hook", "throat opening", ["section wear", "eye wear"], "twist"),
+    ...queenslandHook("hook", "throat opening", ["section wear"]),
+    ...germanHook("hook", "throat opening", "section wear"),
+    ...shipsGear("hook", ["section wear", "eye wear"], ["pin wear"]),
   ],
 };

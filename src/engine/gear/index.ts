@@ -1,13 +1,31 @@
 /** The gear kinds, one line each. */
 import { block } from "./block";
 import { chainSling } from "./chain-sling";
+import { clips } from "./clips";
+import { eyeNut } from "./eye-nut";
+import { eyebolt } from "./eyebolt";
+import { fibreRopeSling } from "./fibre-rope-sling";
+import { hoistRing } from "./hoist-ring";
 import { hook } from "./hook";
 import type { GearKind } from "./kind";
+import { liftingBeam } from "./lifting-beam";
 import { link } from "./link";
+import { loadBlock } from "./load-block";
+import { meshSling } from "./mesh-sling";
+import { plateClamp } from "./plate-clamp";
+import { rotationResistantRope } from "./rotation-resistant-rope";
 import { roundsling } from "./roundsling";
+import { runningRope } from "./running-rope";
 import { shackle } from "./shackle";
+import { sheave } from "./sheave";
+import { standingRope } from "./standing-rope";
 import { swivel } from "./swivel";
+import { turnbuckle } from "./turnbuckle";
 import { webSling } from "./web-sling";
+import { wedgeSocket } from "./wedge-socket";
 import { wireRopeSling } from "./wire-rope-sling";
 
-export const GEAR: readonly GearKind[] = [hook, shackle, link, swivel, block, chainSling, wireRopeSling, webSling, roundsling];
+export const GEAR: readonly GearKind[] = [
+  hook, shackle, link, swivel, block, chainSling, wireRopeSling, webSling, roundsling,
+  eyebolt, eyeNut, hoistRing, turnbuckle, wedgeSocket, clips, sheave, loadBlock, runningRope, rotationResistantRope, standingRope, meshSling, fibreRopeSling, liftingBeam, plateClamp,
+];

@@ -2,7 +2,7 @@
 import type { BasisId } from "../bases";
 import type { FieldId } from "../fields";
 import type { Citation } from "../model";
-import type { TableName } from "../tables/chain";
+import type { NumberTable, TableName } from "../tables/lookup";
 import type { Decision } from "../verdict";
 
 export type StressClass = "high" | "moderate" | "low";
@@ -12,7 +12,12 @@ export type Check = CheckBase &
   (
     | { readonly kind: "loss"; readonly original: FieldId; readonly measured: FieldId; readonly acrossOriginal?: FieldId; readonly acrossMeasured?: FieldId }
     | { readonly kind: "growth"; readonly original: FieldId; readonly measured: FieldId }
-    | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId }
+    /** `asNew` times the nominal size is what a new part measures, where that is not the nominal size itself. */
+    | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId; readonly asNew?: string }
+    /** A measure as a share of a size: a bend of its span; with `over`, how far it exceeds the size: a groove its rope. */
+    | { readonly kind: "ratio"; readonly size: FieldId; readonly measured: FieldId; readonly over?: true }
+    /** A count or a length that must not be less than the size asks for. */
+    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly counted: boolean }
     | { readonly kind: "gap"; readonly measured: FieldId }
     | { readonly kind: "angle"; readonly measured: FieldId }
     | { readonly kind: "count"; readonly measured: FieldId }
@@ -41,8 +46,13 @@ export type Limit =
   | { readonly word: "above" | "from"; readonly length: string; readonly unit: "in" | "mm" }
   | { readonly word: "above" | "from"; readonly degrees: string }
   | { readonly word: "above" | "from"; readonly count: number }
+  /** Share of the cross-sectional area of a round section. */
+  | { readonly word: "above" | "from"; readonly area: string }
   /** Least thickness from a published table, by nominal size. */
   | { readonly word: "below"; readonly table: TableName }
+  /** Least number or length from a published table, or as a multiple of the size. */
+  | { readonly word: "fewer"; readonly table: NumberTable }
+  | { readonly word: "fewer"; readonly times: string }
   /** The observation alone is cause. */
   | { readonly word: "any" };
 
@@ -53,7 +63,7 @@ export interface Criterion {
   readonly limit: Limit;
   /** Decision beyond the limit. */
   readonly beyond: Decision;
-  /** Decision inside the limit when something was found all the same (a nick): DRESS or KEEP. */
+  /** Decision inside the limit where it is not KEEP and WATCH: DRESS or KEEP for a nick that was found, KEEP where new parts may lie near the limit. */
   readonly inside?: Decision;
   readonly source: Citation;
   /** read: figure read in the document; restated: read on a page that restates it; practice: no source; unconfirmed: not read. */

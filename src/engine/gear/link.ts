@@ -1,5 +1,6 @@
 /** Links and rings: master links, pear links, coupling links, rings. */
 import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear } from "./common";
+import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 export const link: GearKind = {
@@ -17,5 +18,6 @@ export const link: GearKind = {
     ...practiceWear("link", ["crown wear"], ["most", "two ways"]),
     ...hardwareOnSight("link"),
     dressing("link", "practice", "0.05", ["practice", ""]),
+    ...shipsGear("link", ["crown wear"], []),
   ],
 };

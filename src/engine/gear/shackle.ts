@@ -1,5 +1,6 @@
 /** Shackles: anchor (bow) and chain (dee), screw pin, round pin, bolt type. */
 import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 export const shackle: GearKind = {
@@ -22,5 +23,6 @@ export const shackle: GearKind = {
     ...removedOnSight("shackle", "pin seating", { standard: ["WAC 33905", "(2)(a)"], practice: ["practice", ""] }),
     ...hardwareOnSight("shackle"),
     dressing("shackle", "practice", "0.05", ["practice", ""]),
+    ...shipsGear("shackle", ["bow wear", "ear wear"], ["pin wear"]),
   ],
 };

@@ -1,5 +1,6 @@
 /** Swivels: eye and eye, jaw and eye, with plain or rolling bearing. */
 import { CHECKED, dressing, from, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
 export const swivel: GearKind = {
@@ -24,5 +25,6 @@ export const swivel: GearKind = {
     ...practiceWear("swivel", ["section wear"], ["most", "two ways"]),
     ...hardwareOnSight("swivel"),
     dressing("swivel", "practice", "0.05", ["practice", ""]),
+    ...shipsGear("swivel", ["section wear"], []),
   ],
 };

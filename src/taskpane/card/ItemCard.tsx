@@ -2,7 +2,7 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
 import { useEffect, useRef, type KeyboardEvent } from "react";
-import type { ItemResult } from "../../engine/model";
+import type { HeadingMatch, ItemResult } from "../../engine/model";
 import { ACTIONS } from "../../engine/verdict";
 import { dueText } from "../due/DueRow";
 import { DecisionChip, DueChip } from "../shared/Chip";
@@ -10,6 +10,7 @@ import { Section } from "../shared/Section";
 import { capital, count, kindOf, nameOf } from "../words";
 import { groupChecks, numberParts } from "./checks";
 import { CheckView } from "./CheckView";
+import { Comparison } from "./Comparison";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -27,12 +28,13 @@ const useStyles = makeStyles({
 
 interface Props {
   item: ItemResult;
+  headings: readonly HeadingMatch[];
   asOf: number;
   onBack: () => void;
   onShow: () => void;
 }
 
-export function ItemCard({ item, asOf, onBack, onShow }: Props) {
+export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
   const styles = useStyles();
   const title = useRef<HTMLHeadingElement>(null);
   const { verdict } = item;
@@ -100,6 +102,7 @@ export function ItemCard({ item, asOf, onBack, onShow }: Props) {
         <p className={styles.text}>{dueText(item, asOf)}</p>
         {item.nextDue !== null && item.dueNote !== "" && <p className={styles.about}>{capital(item.dueNote)}.</p>}
       </Section>
+      <Comparison item={item} headings={headings} />
     </article>
   );
 }

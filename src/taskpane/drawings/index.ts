@@ -1,13 +1,28 @@
 /** The drawings, one line for each gear kind. */
 import { block } from "./block";
 import { chainSling } from "./chain-sling";
+import { clips } from "./clips";
 import type { Drawing } from "./drawing";
+import { eyeNut } from "./eye-nut";
+import { eyebolt } from "./eyebolt";
+import { fibreRopeSling } from "./fibre-rope-sling";
+import { hoistRing } from "./hoist-ring";
 import { hook } from "./hook";
+import { liftingBeam } from "./lifting-beam";
 import { link } from "./link";
+import { loadBlock } from "./load-block";
+import { meshSling } from "./mesh-sling";
+import { plateClamp } from "./plate-clamp";
+import { rotationResistantRope } from "./rotation-resistant-rope";
 import { roundsling } from "./roundsling";
+import { runningRope } from "./running-rope";
 import { shackle } from "./shackle";
+import { sheave } from "./sheave";
+import { standingRope } from "./standing-rope";
 import { swivel } from "./swivel";
+import { turnbuckle } from "./turnbuckle";
 import { webSling } from "./web-sling";
+import { wedgeSocket } from "./wedge-socket";
 import { wireRopeSling } from "./wire-rope-sling";
 
 export const DRAWINGS: Readonly<Record<string, Drawing>> = {
@@ -20,4 +35,19 @@ export const DRAWINGS: Readonly<Record<string, Drawing>> = {
   "wire rope sling": wireRopeSling,
   "web sling": webSling,
   roundsling,
+  eyebolt,
+  "eye nut": eyeNut,
+  "hoist ring": hoistRing,
+  turnbuckle,
+  "wedge socket": wedgeSocket,
+  clips,
+  sheave,
+  "load block": loadBlock,
+  "running rope": runningRope,
+  "rotation resistant rope": rotationResistantRope,
+  "standing rope": standingRope,
+  "mesh sling": meshSling,
+  "fibre rope sling": fibreRopeSling,
+  "lifting beam": liftingBeam,
+  "plate clamp": plateClamp,
 };

@@ -1,6 +1,8 @@
-import { kindTests, onSight, PRACTICE } from "../helpers";
+import { kindTests, onSight, PRACTICE, tenPercent } from "../helpers";
 
 const TABLE_19 = "WAC 296-155-33900 Table 19, ASME B30.26 chapter 5";
+
+const SHIPS = "ISO 16855:2013";
 
 kindTests(
   "block",
@@ -13,12 +15,15 @@ kindTests(
     { criterion: "block.pin-wear.standard", source: TABLE_19, inside: [{ pinNew: 30, pinNow: 28.5 }, "KEEP"], edge: [{ pinNew: 30, pinNow: 27 }, "REMOVE"], past: [{ pinNew: 30, pinNow: 26.99 }, "REMOVE"] },
     { criterion: "block.pin-wear.practice", source: PRACTICE, inside: [{ pinNew: 30, pinNow: 28.5 }, "KEEP"], edge: [{ pinNew: 30, pinNow: 27 }, "WATCH"], past: [{ pinNew: 30, pinNow: 26.99 }, "REMOVE"] },
     { criterion: "block.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.3, nickPart: "side plate" }, "DRESS"], edge: [{ nickDepth: 0.6, nickPart: "side plate" }, "DRESS"], past: [{ nickDepth: 0.61, nickPart: "side plate" }, "REMOVE"] },
+    tenPercent("block.section-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
+    // 6 % of a pin of 23 mm is 1.38 mm: out below 21.62 mm.
+    { criterion: "block.pin-wear.ships", source: SHIPS, inside: [{ pinNew: 23, pinNow: 22.5 }, "KEEP"], edge: [{ pinNew: 23, pinNow: 21.62 }, "WATCH"], past: [{ pinNew: 23, pinNow: 21.619 }, "REMOVE"] },
   ],
   [
     ...onSight("block", "sheave", "sheaveTrue", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("block", "fasteners", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
-    ...onSight("block", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE }),
-    ...onSight("block", "deformation", "deformed", { standard: TABLE_19 }),
+    ...onSight("block", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
+    ...onSight("block", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("block", "identification", "tag", { standard: TABLE_19 }),
     ...onSight("block", "heat damage", "heat", { standard: TABLE_19 }),
     ...onSight("block", "corrosion", "corrosion", { standard: TABLE_19 }),

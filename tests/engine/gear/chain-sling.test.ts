@@ -16,6 +16,7 @@ kindTests(
     { criterion: "chain-sling.link-thickness.standard", source: NEW, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.342 }, "WATCH"], past: [{ sectionNow: 0.3419 }, "REMOVE"] },
     // 10 % of 0.375 in is 0.0375 in: out below 0.3375 in.
     { criterion: "chain-sling.link-thickness.practice", source: PRACTICE, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.3375 }, "WATCH"], past: [{ sectionNow: 0.3374 }, "REMOVE"] },
+    { criterion: "chain-sling.link-thickness.queensland", source: "Queensland Guide for doggers p. 34", inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.3375 }, "WATCH"], past: [{ sectionNow: 0.3374 }, "REMOVE"] },
     // Hook on the sling: 5 % of 1.5 in is 0.075 in.
     { criterion: "chain-sling.hook-throat-opening.standard", source: TABLE_12, inside: [{ throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
     { criterion: "chain-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },

@@ -36,11 +36,26 @@ kindTests(
     { criterion: "hook.nick.practice-high", source: PRACTICE, inside: [{ nickDepth: 0.03, nickPart: "bowl" }, "DRESS"], edge: [{ nickDepth: 0.075, nickPart: "bowl" }, "DRESS"], past: [{ nickDepth: 0.076, nickPart: "bowl" }, "REMOVE"] },
     { criterion: "hook.nick.practice-moderate", source: PRACTICE, inside: [{ nickDepth: 0.05, nickPart: "body" }, "DRESS"], edge: [{ nickDepth: 0.15, nickPart: "body" }, "DRESS"], past: [{ nickDepth: 0.151, nickPart: "body" }, "REMOVE"] },
     { criterion: "hook.nick.practice-low", source: PRACTICE, inside: [{ nickDepth: 0.05, nickPart: "tip" }, "KEEP"], edge: [{ nickDepth: 0.15, nickPart: "tip" }, "KEEP"], past: [{ nickDepth: 0.151, nickPart: "tip" }, "REMOVE"] },
+    // Alberta: 15 % of 2 in is 0.3 in; 10 % of a round section's area leaves 40 mm x sqrt(0.9) = 37.94733 mm, which no gauge reads exactly.
+    { criterion: "hook.throat-opening.alberta", source: "Alberta OHS Code s.309(a)", inside: [{ throatNow: 2.2 }, "KEEP"], edge: [{ throatNow: 2.3 }, "WATCH"], past: [{ throatNow: 2.3001 }, "REMOVE"] },
+    { criterion: "hook.twist.alberta", source: "Alberta OHS Code s.309(b)", inside: [{ twist: 5 }, "KEEP"], edge: [{ twist: 10 }, "WATCH"], past: [{ twist: 10.1 }, "REMOVE"] },
+    { criterion: "hook.section-wear.alberta", source: "Alberta OHS Code s.309(c)", inside: [{ sectionNew: "40 mm", sectionNow: "39.5 mm" }, "KEEP"], edge: [{ sectionNew: "40 mm", sectionNow: "37.9474 mm" }, "WATCH"], past: [{ sectionNew: "40 mm", sectionNow: "37.9473 mm" }, "REMOVE"] },
+    { criterion: "hook.eye-wear.alberta", source: "Alberta OHS Code s.309(c)", inside: [{ eyeNew: "40 mm", eyeNow: "39.5 mm" }, "KEEP"], edge: [{ eyeNew: "40 mm", eyeNow: "37.948 mm" }, "WATCH"], past: [{ eyeNew: "40 mm", eyeNow: "37.947 mm" }, "REMOVE"] },
+    // Queensland: 5 % of 2 in is 0.1 in, with no cap; 10 % of 1.5 in is 0.15 in.
+    { criterion: "hook.throat-opening.queensland", source: "Queensland Guide for doggers pp. 34, 38", inside: [{ throatNow: 2.05 }, "KEEP"], edge: [{ throatNow: 2.1 }, "WATCH"], past: [{ throatNow: 2.101 }, "REMOVE"] },
+    { criterion: "hook.section-wear.queensland", source: "Queensland Guide for doggers p. 34", inside: [{ sectionNow: 1.45 }, "KEEP"], edge: [{ sectionNow: 1.35 }, "WATCH"], past: [{ sectionNow: 1.3499 }, "REMOVE"] },
+    // Germany: 10 % of 2 in is 0.2 in; 5 % of 1.5 in is 0.075 in.
+    { criterion: "hook.throat-opening.germany", source: "German discard list for load hooks, restated", inside: [{ throatNow: 2.1 }, "KEEP"], edge: [{ throatNow: 2.2 }, "WATCH"], past: [{ throatNow: 2.2001 }, "REMOVE"] },
+    { criterion: "hook.section-wear.germany", source: "German discard list for load hooks, restated", inside: [{ sectionNow: 1.48 }, "KEEP"], edge: [{ sectionNow: 1.425 }, "WATCH"], past: [{ sectionNow: 1.424 }, "REMOVE"] },
+    // Ships: 10 %; on pins 6 %, which is 1.38 mm of 23 mm.
+    { criterion: "hook.section-wear.ships", source: "ISO 16855:2013", inside: [{ sectionNow: 1.45 }, "KEEP"], edge: [{ sectionNow: 1.35 }, "WATCH"], past: [{ sectionNow: 1.3499 }, "REMOVE"] },
+    { criterion: "hook.eye-wear.ships", source: "ISO 16855:2013", inside: [{ eyeNew: 1, eyeNow: 0.95 }, "KEEP"], edge: [{ eyeNew: 1, eyeNow: 0.9 }, "WATCH"], past: [{ eyeNew: 1, eyeNow: 0.899 }, "REMOVE"] },
+    { criterion: "hook.pin-wear.ships", source: "ISO 16855:2013", inside: [{ pinNew: "23 mm", pinNow: "22.5 mm" }, "KEEP"], edge: [{ pinNew: "23 mm", pinNow: "21.62 mm" }, "WATCH"], past: [{ pinNew: "23 mm", pinNow: "21.619 mm" }, "REMOVE"] },
   ],
   [
-    ...onSight("hook", "cracks", "cracks", { law: LAW, standard: "ASME B30.26 26-4.8.4", practice: PRACTICE }),
+    ...onSight("hook", "cracks", "cracks", { law: LAW, standard: "ASME B30.26 26-4.8.4", practice: PRACTICE, alberta: "Alberta OHS Code s.309(d)", germany: "German discard list", ships: "ISO 16855:2013" }),
     ...onSight("hook", "latch", "latch", { standard: "ASME B30.10: a fitted latch that does not close the throat", practice: PRACTICE }),
-    ...onSight("hook", "deformation", "deformed", { law: LAW, standard: "WAC 296-304-07005(2)(c): bent or sprung" }),
+    ...onSight("hook", "deformation", "deformed", { law: LAW, standard: "WAC 296-304-07005(2)(c): bent or sprung", ships: "ISO 16855:2013" }),
     ...onSight("hook", "identification", "tag", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("hook", "heat damage", "heat", { standard: TABLE_19 }),
     ...onSight("hook", "corrosion", "corrosion", { standard: TABLE_19 }),

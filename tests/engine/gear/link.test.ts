@@ -1,6 +1,8 @@
-import { kindTests, onSight, PRACTICE } from "../helpers";
+import { kindTests, onSight, PRACTICE, tenPercent } from "../helpers";
 
 const TABLE_19 = "WAC 296-155-33900 Table 19; ASME B30.26 26-4.8.4";
+
+const SHIPS = "ISO 16855:2013";
 
 kindTests(
   "link",
@@ -11,10 +13,11 @@ kindTests(
     // Two directions, 30 mm each: 5 % is 1.5 mm.
     { criterion: "link.crown-wear.practice-two-ways", source: PRACTICE, inside: [{ sectionNow: 29.5, acrossNew: 30, acrossNow: 29.9 }, "KEEP"], edge: [{ sectionNow: 28.5, acrossNew: 30, acrossNow: 29.9 }, "WATCH"], past: [{ sectionNow: 28.49, acrossNew: 30, acrossNow: 29.9 }, "REMOVE"] },
     { criterion: "link.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.5, nickPart: "crown" }, "DRESS"], edge: [{ nickDepth: 1.5, nickPart: "crown" }, "DRESS"], past: [{ nickDepth: 1.51, nickPart: "crown" }, "REMOVE"] },
+    tenPercent("link.crown-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
   ],
   [
-    ...onSight("link", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE }),
-    ...onSight("link", "deformation", "deformed", { standard: TABLE_19 }),
+    ...onSight("link", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
+    ...onSight("link", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("link", "identification", "tag", { standard: TABLE_19 }),
     ...onSight("link", "heat damage", "heat", { standard: TABLE_19 }),
     ...onSight("link", "corrosion", "corrosion", { standard: TABLE_19 }),

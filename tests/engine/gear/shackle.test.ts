@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { good, judged, kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
+import { good, judged, kindTests, onSight, PRACTICE, tenPercent, type LimitCase } from "../helpers";
 
 const TABLE_19 = "WAC 296-155-33900 Table 19, text of ASME B30.26-2010 26-1.8.4";
 
@@ -8,6 +8,8 @@ const wear = (check: string, original: "sectionNew" | "pinNew" | "eyeNew", measu
   { criterion: `shackle.${check}.standard`, source: TABLE_19, inside: [{ [original]: 20, [measured]: 19 }, "KEEP"], edge: [{ [original]: 20, [measured]: 18 }, "REMOVE"], past: [{ [original]: 20, [measured]: 17.99 }, "REMOVE"] },
   { criterion: `shackle.${check}.practice`, source: PRACTICE, inside: [{ [original]: 20, [measured]: 19 }, "KEEP"], edge: [{ [original]: 20, [measured]: 18 }, "WATCH"], past: [{ [original]: 20, [measured]: 17.99 }, "REMOVE"] },
 ];
+
+const SHIPS = "ISO 16855:2013";
 
 kindTests(
   "shackle",
@@ -19,11 +21,15 @@ kindTests(
     { criterion: "shackle.bow-wear.practice-two-ways", source: PRACTICE, inside: [{ sectionNow: 19.8, acrossNew: 30, acrossNow: 29.9 }, "KEEP"], edge: [{ sectionNow: 19, acrossNew: 30, acrossNow: 29.9 }, "WATCH"], past: [{ sectionNow: 18.99, acrossNew: 30, acrossNow: 29.9 }, "REMOVE"] },
     // Nick in the pin, 22 mm as new: 5 % is 1.1 mm.
     { criterion: "shackle.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.5, nickPart: "pin" }, "DRESS"], edge: [{ nickDepth: 1.1, nickPart: "pin" }, "DRESS"], past: [{ nickDepth: 1.11, nickPart: "pin" }, "REMOVE"] },
+    tenPercent("shackle.bow-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
+    tenPercent("shackle.ear-wear.ships", SHIPS, "above", "eyeNew", "eyeNow"),
+    // 6 % of a pin of 23 mm is 1.38 mm: out below 21.62 mm.
+    { criterion: "shackle.pin-wear.ships", source: SHIPS, inside: [{ pinNew: 23, pinNow: 22.5 }, "KEEP"], edge: [{ pinNew: 23, pinNow: 21.62 }, "WATCH"], past: [{ pinNew: 23, pinNow: 21.619 }, "REMOVE"] },
   ],
   [
     ...onSight("shackle", "pin seating", "pinSeated", { standard: "WAC 296-155-33905(2)(a): shoulder touching the body", practice: PRACTICE }),
-    ...onSight("shackle", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE }),
-    ...onSight("shackle", "deformation", "deformed", { standard: TABLE_19 }),
+    ...onSight("shackle", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
+    ...onSight("shackle", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("shackle", "identification", "tag", { standard: TABLE_19 }),
     ...onSight("shackle", "heat damage", "heat", { standard: TABLE_19 }),
     ...onSight("shackle", "corrosion", "corrosion", { standard: TABLE_19 }),

@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { good, judged, kindTests, onSight, PRACTICE } from "../helpers";
+import { good, judged, kindTests, onSight, PRACTICE, tenPercent } from "../helpers";
 
 const TABLE_19 = "WAC 296-155-33900 Table 19; ASME B30.26-2004 26-4.8.4";
+
+const SHIPS = "ISO 16855:2013";
 
 kindTests(
   "swivel",
@@ -14,12 +16,13 @@ kindTests(
     { criterion: "swivel.section-wear.practice", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.95 }, "KEEP"], edge: [{ sectionNow: 0.9 }, "WATCH"], past: [{ sectionNow: 0.899 }, "REMOVE"] },
     { criterion: "swivel.section-wear.practice-two-ways", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.98, acrossNew: 2, acrossNow: 1.99 }, "KEEP"], edge: [{ sectionNow: 0.95, acrossNew: 2, acrossNow: 1.99 }, "WATCH"], past: [{ sectionNow: 0.949, acrossNew: 2, acrossNow: 1.99 }, "REMOVE"] },
     { criterion: "swivel.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.02, nickPart: "eye" }, "DRESS"], edge: [{ nickDepth: 0.05, nickPart: "eye" }, "DRESS"], past: [{ nickDepth: 0.051, nickPart: "eye" }, "REMOVE"] },
+    tenPercent("swivel.section-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
   ],
   [
     ...onSight("swivel", "turning freely", "turnsFreely", { standard: "ASME B30.26-2004 26-4.8.4(h)", practice: PRACTICE }),
     ...onSight("swivel", "fasteners", "fasteners", { standard: "ASME B30.26-2004 26-4.8.4(i)" }),
-    ...onSight("swivel", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE }),
-    ...onSight("swivel", "deformation", "deformed", { standard: TABLE_19 }),
+    ...onSight("swivel", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
+    ...onSight("swivel", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("swivel", "identification", "tag", { standard: TABLE_19 }),
     ...onSight("swivel", "heat damage", "heat", { standard: TABLE_19 }),
     ...onSight("swivel", "corrosion", "corrosion", { standard: TABLE_19 }),

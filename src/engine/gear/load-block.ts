@@ -1,0 +1,35 @@
+/** Load and tackle blocks as one assembly: hook, pins, sheaves. The 10 % rule holds on every fitting. */
+import { block } from "./block";
+import { hook } from "./hook";
+import { seen } from "./common";
+import type { Check, Criterion, GearKind } from "./kind";
+
+const own = (check: string): Check => {
+  const found = hook.checks.find((c) => c.name === check);
+  if (!found) throw new Error(`hooks have no check "${check}"`);
+  return found;
+};
+
+const borrowed = (kind: GearKind, checks: readonly string[]): readonly Criterion[] =>
+  kind.criteria.filter((c) => checks.includes(c.check)).map((c) => ({ ...c, id: `load-block.${c.id.slice(c.id.indexOf(".") + 1)}` }));
+
+const FROM_HOOK = ["throat opening", "section wear", "twist", "latch"];
+/** Cracks by the lists for hooks, which hold what the list for blocks holds. */
+const CRACKS = "cracks";
+const FROM_BLOCK = ["pin wear", "sheave", "fasteners", "deformation", "identification", "heat damage", "corrosion", "field weld or change", "nick"];
+
+export const loadBlock: GearKind = {
+  id: "load block",
+  plural: "load blocks",
+  names: ["load block", "hook block", "tackle block", "lower block", "bottom block", "crane block", "crane hook block", "load hook block", "swivel hook block", "headache ball", "ball hook"],
+  parts: { saddle: "high", throat: "high", pin: "moderate", sheave: "moderate", shell: "moderate", body: "moderate" },
+  partNames: { bowl: "saddle", cheek: "shell", axle: "pin" },
+  checks: [
+    ...FROM_HOOK.map(own),
+    { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: true },
+    seen("sheave", "sheave", "sheaveTrue", true),
+    seen("fasteners", "pin", "fasteners", true),
+    ...block.checks.filter((c) => c.name === CRACKS || (FROM_BLOCK.includes(c.name) && !["pin wear", "sheave", "fasteners"].includes(c.name))),
+  ],
+  criteria: [...borrowed(hook, [...FROM_HOOK, CRACKS]), ...borrowed(block, FROM_BLOCK)],
+};

@@ -1,0 +1,26 @@
+/** Plate clamps, vertical and horizontal. */
+import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+export const plateClamp: GearKind = {
+  id: "plate clamp",
+  plural: "plate clamps",
+  names: ["plate clamp", "lifting clamp", "plate lifting clamp", "vertical plate clamp", "horizontal plate clamp"],
+  parts: { tooth: "moderate", frame: "moderate", pin: "moderate", body: "moderate" },
+  partNames: { teeth: "tooth", cam: "tooth", pad: "tooth", shackle: "frame" },
+  checks: [
+    { kind: "loss", name: "tooth wear", part: "tooth", original: "toothNew", measured: "toothNow", required: true },
+    { kind: "loss", name: "section wear", part: "frame", original: "sectionNew", measured: "sectionNow", required: true },
+    { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
+    seen("lock", "frame", "latch", true),
+    seen("fasteners", "pin", "fasteners", true),
+    ...hardwareChecks("frame", true).filter((c) => c.name !== "nick"),
+  ],
+  criteria: [
+    { id: "plate-clamp.tooth-wear.practice", check: "tooth wear", basis: "practice", limit: { word: "above", share: "0.50" }, beyond: "REMOVE", source: from("practice", "(a clamp maker's manual)"), status: "practice", checked: CHECKED },
+    ...practiceWear("plate-clamp", ["section wear", "pin wear"], ["most"]),
+    ...removedOnSight("plate-clamp", "lock", { practice: ["practice", ""] }),
+    ...removedOnSight("plate-clamp", "fasteners", { standard: ["WAC 33900", BELOW_THE_HOOK], practice: ["practice", ""] }),
+    ...hardwareOnSight("plate-clamp", BELOW_THE_HOOK),
+  ],
+};

@@ -1,0 +1,33 @@
+/** What ropes on cranes and hoists share. */
+import { CHECKED, from, removedOnSight, seen } from "./common";
+import type { SourceKey } from "../sources";
+import type { BasisId } from "../bases";
+import type { Check, Criterion } from "./kind";
+
+const BOTH = ["law", "standard"] as const satisfies readonly BasisId[];
+
+export const count = (kind: string, check: string, word: "above" | "from", figure: number, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH, status: Criterion["status"] = "read"): readonly Criterion[] =>
+  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, count: figure }, beyond: "REMOVE" as const, source: from(document, clause), status, checked: CHECKED }));
+
+export const share = (kind: string, check: string, word: "above" | "from", figure: string, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH): readonly Criterion[] =>
+  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, share: figure }, beyond: "REMOVE" as const, source: from(document, clause), status: "read" as const, checked: CHECKED }));
+
+export const DIAMETER: Check = { kind: "least", name: "diameter loss", part: "body", size: "size", measured: "ropeNow", asNew: "1", required: true };
+
+/** What every rope is looked at for. */
+export const SEEN: readonly Check[] = [
+  seen("kinks or crushing", "body", "kinks", true),
+  seen("broken strand", "body", "strandBroken", true),
+  seen("heat damage", "body", "heat", true),
+  seen("corrosion", "body", "corrosion", true),
+  seen("end fittings", "end fitting", "endFittings", true),
+];
+
+export const onSight = (kind: string): readonly Criterion[] =>
+  SEEN.flatMap((check) =>
+    removedOnSight(kind, check.name, { law: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], standard: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], practice: ["practice", ""] }),
+  );
+
+export const PARTS = { body: "moderate", "end fitting": "moderate" } as const;
+export const A2 = "(a)(2)(ii)";
+

@@ -1,0 +1,28 @@
+/** Running ropes of cranes, hoists and winches. */
+import type { GearKind } from "./kind";
+import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common";
+
+export const runningRope: GearKind = {
+  id: "running rope",
+  plural: "running ropes",
+  names: ["running rope", "hoist rope", "crane rope", "load line", "hoist line", "boom hoist rope", "running wire rope", "winch rope", "load rope"],
+  parts: PARTS,
+  checks: [
+    { kind: "count", name: "broken wires in a lay", part: "body", measured: "brokenLay", required: true },
+    { kind: "count", name: "broken wires in one strand", part: "body", measured: "brokenStrand", required: true },
+    { kind: "count", name: "broken wires in a valley", part: "body", measured: "brokenValley", required: false },
+    { kind: "count", name: "broken wires at the end", part: "end fitting", measured: "brokenEnd", required: false },
+    DIAMETER,
+    { kind: "loss", name: "outer wire wear", part: "body", original: "wireNew", measured: "wireNow", required: false },
+    ...SEEN,
+  ],
+  criteria: [
+    ...count("running-rope", "broken wires in a lay", "from", 6, "CFR 1926.1413", A2),
+    ...count("running-rope", "broken wires in one strand", "from", 3, "CFR 1926.1413", A2),
+    ...count("running-rope", "broken wires in a valley", "from", 1, "B30.5", "crane practice", ["standard"], "restated"),
+    ...count("running-rope", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
+    ...share("running-rope", "diameter loss", "above", "0.05", "CFR 1926.1413", A2),
+    ...share("running-rope", "outer wire wear", "from", "1/3", "Mich 40834", "(1)(b)", ["standard"]),
+    ...onSight("running-rope"),
+  ],
+};

@@ -1,0 +1,27 @@
+/** Turnbuckles. */
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
+import type { GearKind } from "./kind";
+
+export const turnbuckle: GearKind = {
+  id: "turnbuckle",
+  plural: "turnbuckles",
+  names: ["turnbuckle", "rigging screw", "bottle screw", "hook turnbuckle", "jaw turnbuckle", "eye turnbuckle", "hook eye turnbuckle", "jaw jaw turnbuckle", "jaw eye turnbuckle"],
+  parts: { "end fitting": "moderate", pin: "moderate", frame: "moderate", body: "moderate" },
+  partNames: { jaw: "end fitting", eye: "end fitting", thread: "frame" },
+  checks: [
+    { kind: "loss", name: "end fitting wear", part: "end fitting", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
+    seen("threads", "frame", "threads", true),
+    seen("fasteners", "end fitting", "fasteners", true),
+    ...hardwareChecks("frame", true),
+  ],
+  criteria: [
+    ...hardwareWear("turnbuckle", ["end fitting wear", "pin wear"]),
+    ...practiceWear("turnbuckle", ["end fitting wear"], ["most", "two ways"]),
+    ...practiceWear("turnbuckle", ["pin wear"], ["most"]),
+    ...removedOnSight("turnbuckle", "threads", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...removedOnSight("turnbuckle", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...hardwareOnSight("turnbuckle"),
+    dressing("turnbuckle", "practice", "0.05", ["practice", ""]),
+  ],
+};

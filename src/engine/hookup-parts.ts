@@ -1,0 +1,96 @@
+/** What each gear kind carries in a hook-up, and what lowers its rating there. */
+import type { Answer } from "./ask";
+import { readText, tidy } from "./cell";
+import { exact, fromCell, type Exact } from "./exact";
+import { within } from "./judge";
+import { hotShare, ratedAt, sideShare } from "./lift";
+import type { CellValue } from "./model";
+import { CHOKER_SHARE } from "./tables/capacity";
+import { SERVICE_TEMPERATURE } from "./tables/service-temperature";
+
+/** A share by which the rating is lowered, with the table it comes from. */
+export interface Reduction {
+  readonly share: Exact;
+  readonly words: string;
+}
+
+export type Hitch = "vertical" | "choker" | "basket";
+export const HITCHES: readonly Hitch[] = ["vertical", "choker", "basket"];
+
+const good = <T>(value: T): Answer<T> => ({ ok: true, value });
+const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
+const WHOLE = exact(1);
+
+export const SLINGS: readonly string[] = ["chain sling", "wire rope sling", "web sling", "roundsling", "mesh sling", "fibre rope sling"];
+/** Hardware whose rating is held against the pull on it: one leg, or the whole load above the legs. */
+const HARDWARE: readonly string[] = ["shackle", "hook", "link", "swivel", "eyebolt", "eye nut", "hoist ring", "turnbuckle"];
+/** Kinds that a side load is asked for: screwed into the load, they stand as the load is drilled, not as the leg pulls. */
+export const SIDE_ASKED: readonly string[] = ["eyebolt", "eye nut"];
+/** Kinds that take a side load in the pane. */
+export const SIDE_TAKEN: readonly string[] = ["shackle", ...SIDE_ASKED];
+
+const SEVERAL_LEGS = /\b([2-4]|two|three|four|double|triple|quad(ruple)?)[- ]?leg(s|ged)?\b|\bbridles?\b/i;
+
+/** Why a kind cannot be held against a load here, or null when it can. */
+export function notModelled(gear: string | null, gearText: string): string | null {
+  if (gear === null) return `"${gearText}" is no gear kind in this catalogue, so what it carries is not known`;
+  if (SLINGS.includes(gear)) return SEVERAL_LEGS.test(gearText) ? "the tag of a sling with several legs rates all of them together at the tag's own angle; read the load for this lift off the tag" : null;
+  return HARDWARE.includes(gear) ? null : `the pull on a ${gear} is not modelled here; hold it against its own rating plate and its maker's figures`;
+}
+
+/** The rating of a sling is that of one leg hanging straight; a choker hitch takes its share. */
+export function hitchReductions(hitch: Hitch, chokeAngle: CellValue): Answer<readonly Reduction[]> {
+  if (hitch !== "choker") return good([]);
+  if (readText(chokeAngle) === "" && chokeAngle !== 0) return none("The choke angle is missing; type it (a sling that chokes freely hangs at more than 120 degrees).");
+  const share = ratedAt(1, "choker", 1, 90, "horizontal", chokeAngle === 0 ? "0" : chokeAngle);
+  if (!share.ok) return share;
+  const choke = fromCell(share.value).div(fromCell(CHOKER_SHARE));
+  return good([
+    { share: fromCell(CHOKER_SHARE), words: `choker hitch ${percent(fromCell(CHOKER_SHARE))} (typical of US sling tables)` },
+    ...(choke.equals(1) ? [] : [{ share: choke, words: `choke angle ${plainText(chokeAngle)} degrees ${percent(choke)} (choke table in rigging handbooks that restate ASME B30.9)` }]),
+  ]);
+}
+
+/** Heat: alloy chain by its table; hardware inside its published range keeps its rating; for the rest no figure is known. */
+export function heatReduction(gear: string, temperature: CellValue, unit: CellValue, grade: CellValue): Answer<readonly Reduction[]> {
+  if (readText(temperature) === "" && temperature !== 0) return good([]);
+  const at = `${plainText(temperature)} ${readText(unit)}`;
+  if (gear === "chain sling") {
+    const share = hotShare(grade, plainText(temperature), unit, "hot");
+    if (!share.ok) return share;
+    if (share.value === 0) return none(`Alloy chain is not used at ${at}: above 1000 F (538 C) it is taken out of service [ASME B30.9 Table 9-1.8.1-1].`);
+    return good(share.value === 1 ? [] : [{ share: fromCell(share.value), words: `heat at ${at} ${percent(fromCell(share.value))} (ASME B30.9 Table 9-1.8.1-1, grade ${readText(grade)})` }]);
+  }
+  const range = SERVICE_TEMPERATURE[gear];
+  if (range === undefined) return none(`There is no heat figure for a ${gear} here; ask its maker, or leave the temperature blank where the lift is at room temperature.`);
+  const scale = readText(unit).toUpperCase().replace(/[°º]/g, "");
+  if (scale !== "F" && scale !== "C") return none("The temperature unit is missing; type F or C.");
+  const degrees = tidy(plainText(temperature));
+  if (!/^-?\d+(\.\d+)?$/.test(degrees)) return none(`The temperature "${degrees}" is not a plain number.`);
+  const [least, most] = range[scale];
+  return within(exact(degrees), exact(least), exact(most)) ? good([]) : none(`At ${at} the maker of a ${gear} is asked: its rating holds from ${least} to ${most} ${scale} [${range.source}].`);
+}
+
+/** Side load: a shackle is pulled in line when nothing is typed; screwed-in gear must be given its angle. */
+export function sideReduction(gear: string, angle: CellValue): Answer<readonly Reduction[]> {
+  if (readText(angle) === "" && angle !== 0) {
+    return SIDE_ASKED.includes(gear) ? none(`The side load angle of the ${gear} is missing; type the angle between the pull and its shank, 0 where it is pulled straight.`) : good([]);
+  }
+  const degrees = tidy(plainText(angle)).replace(/ ?(°|deg(rees)?)$/i, "");
+  if (/^0+(\.0+)?$/.test(degrees)) return good([]);
+  const share = sideShare(gear, degrees);
+  if (!share.ok) return share;
+  const table = gear === "eyebolt" ? "angle from the shank, shoulder eyebolts only: rigging tables" : "angle out of the shackle's plane: WAC 296-155-33905 Fig. 17";
+  return good(share.value === 1 ? [] : [{ share: fromCell(share.value), words: `side load at ${degrees} degrees ${percent(fromCell(share.value))} (${table})` }]);
+}
+
+/** What was typed, with a plain 0 as "0". */
+const plainText = (cell: CellValue): string => (cell === 0 ? "0" : readText(cell));
+
+export function percent(share: Exact): string {
+  return `${share.mul(100).floor(1).toString()} %`;
+}
+
+export function lowered(rating: Exact, reductions: readonly Reduction[]): Exact {
+  return reductions.reduce((left, { share }) => left.mul(share), rating.mul(WHOLE));
+}

@@ -1,0 +1,122 @@
+/** The lift as a worksheet: cells with the functions of the add-in and built-in ones, as data. Nothing is written here. */
+import { readText } from "../engine/cell";
+import { toNumber } from "../engine/exact";
+import { TAG_FIRST, WEIGH_ALL, type HookupLine } from "../engine/hookup";
+import { HITCHES, SIDE_ASKED, SLINGS } from "../engine/hookup-parts";
+import { LOAD_UNITS, readLoad } from "../engine/load";
+import { SERVICE_TEMPERATURE } from "../engine/tables/service-temperature";
+import { CAUTION } from "./layout";
+import type { LiftToWrite } from "./port";
+
+export const LIFT_SHEET = "Gear lift";
+
+export type LiftCell = string | number;
+
+export interface LiftPlan {
+  /** Title, caution and what comes first: one text in column A each. */
+  readonly top: readonly string[];
+  /** Rows of label, value and unit or explanation; from row `INPUT_ROW` on. */
+  readonly inputs: readonly { readonly label: string; readonly value: LiftCell; readonly beside: LiftCell; readonly choices?: readonly string[]; readonly besideChoices?: readonly string[] }[];
+  readonly results: readonly { readonly label: string; readonly formula: string; readonly note: string; readonly format: string }[];
+  readonly headings: readonly string[];
+  /** One row for each item; the columns of `FORMULA_COLUMNS` hold formulas, the others what was read. */
+  readonly rows: readonly (readonly LiftCell[])[];
+  /** For each item that was in use when it was read: a formula that says so until its inspection comes due; else null. */
+  readonly states: readonly (string | null)[];
+}
+
+/** One-based rows. The top takes three, then a line is left free. */
+export const INPUT_ROW = 6;
+export const RESULT_ROW = 17;
+export const ITEM_ROW = 24;
+
+const INPUT = { asOf: "$B$6", load: "$B$7", unit: "$C$7", legs: "$B$8", angle: "$B$9", from: "$C$9", hitch: "$B$10", choke: "$B$11", temperature: "$B$12", scale: "$C$12", grade: "$B$13", counted: "$B$14" } as const;
+const TENSION = "$B$17";
+const IN_USE = "in use";
+
+export const LIFT_HEADINGS = ["Id", "Gear", "Place", "State when read", "Tag", "Tag unit", "Side load deg", "Needed", "Hitch share", "Heat share", "Side share", "Rated here", "Left", "Used", "Decision", "Rated load from"] as const;
+/** Zero-based columns that hold formulas: Needed to Decision. */
+export const FORMULA_COLUMNS = { from: 7, to: 14 } as const;
+
+/** Kilograms in a unit named by a cell; 1 lb = 0.45359237 kg exactly. */
+const kilograms = (cell: string): string => `IF(${cell}="kg",1,IF(${cell}="t",1000,IF(${cell}="lb",0.45359237,IF(${cell}="short ton",907.18474,NA()))))`;
+/** Blank cells reach functions as 0 on some hosts, so they are told from 0 before. */
+const given = (cell: string, then: string): string => `IF(${cell}="",NA(),${then})`;
+
+export function planLift({ request, result }: LiftToWrite): LiftPlan {
+  const load = readLoad(request.load);
+  const lines = result.lines;
+  const last = ITEM_ROW + Math.max(1, lines.length);
+  const column = (letter: string): string => `$${letter}$${String(ITEM_ROW + 1)}:$${letter}$${String(last)}`;
+  const parts = `IF(${INPUT.hitch}="basket",2,1)*${INPUT.legs}`;
+  const straight = `IF(${INPUT.angle}="",IF(AND(${INPUT.legs}=1,${INPUT.hitch}<>"basket"),90,NA()),${INPUT.angle})`;
+  const straightFrom = `IF(${INPUT.angle}="","horizontal",${INPUT.from})`;
+  const slings = `COUNTIFS(${column("B")},"*sling*",${column("C")},"leg")`;
+  // What the engine refuses for the whole lift: no tension, no hitch, a choker without its angle, more or fewer slings than legs.
+  const sound = `AND(ISNUMBER(${TENSION}),OR(${HITCHES.map((hitch) => `${INPUT.hitch}="${hitch}"`).join(",")}),OR(${INPUT.hitch}<>"choker",${INPUT.choke}<>""),OR(${slings}=0,${slings}=${INPUT.legs}))`;
+  const counts = `IF(${parts}>4,NA(),MIN(${parts},${INPUT.counted}))`;
+  return {
+    top: [LIFT_SHEET, CAUTION, TAG_FIRST, WEIGH_ALL],
+    inputs: [
+      { label: "State of the gear as of", value: request.asOf, beside: `=IF(TODAY()>${INPUT.asOf},"The states below are of an earlier day; read the log and write this sheet again before lifting.","")` },
+      { label: "Load", value: load.kind === "value" ? toNumber(load.value.value) : "", beside: load.kind === "value" ? load.value.unit : "", besideChoices: LOAD_UNITS },
+      { label: "Legs", value: numberOf(request.legs), beside: "1 to 4 slings; in a basket each has two parts" },
+      { label: "Angle in degrees", value: numberOf(request.angle), beside: readText(request.angleFrom) || "horizontal", besideChoices: ["horizontal", "vertical", "included"] },
+      { label: "Hitch", value: readText(request.hitch), beside: "", choices: HITCHES },
+      { label: "Choke angle in degrees", value: numberOf(request.chokeAngle), beside: "for a choker hitch" },
+      { label: "Temperature", value: numberOf(request.temperature), beside: readText(request.temperatureUnit), besideChoices: ["C", "F"] },
+      { label: "Grade of the chain", value: numberOf(request.grade), beside: "80 or 100, where there is heat" },
+      { label: "Legs that carry, at most", value: request.strict === true ? 2 : 3, beside: "3, or 2 where only two are trusted" },
+    ],
+    results: [
+      { label: "Tension in one leg", formula: `=GEAR.LEGLOAD(${given(INPUT.load, INPUT.load)},${counts},${straight},${straightFrom})`, note: "in the unit of the load; load over the legs that carry and the sine of their angle from horizontal", format: "#,##0.0##" },
+      { label: "Decision", formula: `=IF(COUNTIF(${column("O")},"OVERLOADED")>0,"OVERLOADED",IF(AND(${sound},COUNTIF(${column("O")},"CARRIES")=ROWS(${column("O")})),"CARRIES","REFUSED"))`, note: "CARRIES only when every item does, the lift is complete, and there is one sling for each leg (where slings are listed)", format: "General" },
+      { label: "Weakest", formula: `=IF(COUNT(${column("N")})=0,"",INDEX(${column("A")},MATCH(MAX(${column("N")}),${column("N")},0)))`, note: "uses most of its rating", format: "General" },
+      { label: "Left on the weakest", formula: `=IF(COUNT(${column("N")})=0,"",INT((1-MAX(${column("N")}))*100+0.000000001)/100)`, note: "share of its rating", format: "0%" },
+    ],
+    headings: LIFT_HEADINGS,
+    states: lines.map((line) => {
+      const due = request.items.find((one) => one.item.row === line.row)?.item.nextDue;
+      return line.decision === "REFUSED" || due == null ? null : `=IF(MAX(TODAY(),${INPUT.asOf})>${String(due)},"OVERDUE for inspection","${IN_USE}")`;
+    }),
+    rows: lines.map((line, index) => rowOf(line, ITEM_ROW + 1 + index, request)),
+  };
+}
+
+function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): readonly LiftCell[] {
+  const item = request.items.find((one) => one.item.row === line.row)?.item;
+  const tag = readLoad(item?.cells.get("ratedLoad"), request.ratedUnit ?? null);
+  const at = (letter: string): string => `$${letter}${String(row)}`;
+  const sling = SLINGS.includes(line.gear);
+  return [
+    line.id, line.gear, line.place, line.decision === "REFUSED" ? line.sentence : IN_USE,
+    tag.kind === "value" ? toNumber(tag.value.value) : "", tag.kind === "value" ? tag.value.unit : "", onlyNumber(numberOf(request.sideAngles?.[line.id])),
+    `=IF(${at("C")}="top",${given(INPUT.load, INPUT.load)},${TENSION})`,
+    `=${sling ? `IF(AND(${at("C")}<>"top",${INPUT.hitch}="choker"),${given(INPUT.choke, `GEAR.RATEDAT(1,"choker",1,90,"horizontal",${INPUT.choke})`)},1)` : "1"}`,
+    `=IF(${INPUT.temperature}="",1,${heat(line.gear)})`,
+    `=IF(${at("G")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("G")}=0,1,GEAR.SIDESHARE(${at("B")},${at("G")})))`,
+    `=${given(at("E"), `${at("E")}*${kilograms(at("F"))}/${kilograms(INPUT.unit)}*${at("I")}*${at("J")}*${at("K")}`)}`,
+    `=${at("L")}-${at("H")}`,
+    `=IFERROR(${at("H")}/${at("L")},"")`,
+    `=IF(AND(${at("D")}="${IN_USE}",ISNUMBER(${at("N")})),IF(ROUND(${at("N")},12)>1,"OVERLOADED","CARRIES"),"REFUSED")`,
+    line.ratedFrom.split("; ")[0] ?? "",
+  ];
+}
+
+/** Share left by heat, as the engine counts it: alloy chain by its table, some hardware inside its range, the rest not known. */
+function heat(gear: string): string {
+  if (gear === "chain sling") return given(INPUT.grade, given(INPUT.scale, `GEAR.HOTSHARE(${INPUT.grade},${INPUT.temperature},${INPUT.scale})`));
+  const range = SERVICE_TEMPERATURE[gear];
+  if (range === undefined) return "NA()";
+  const inside = ([least, most]: readonly [string, string]): string => `IF(AND(${INPUT.temperature}>=${least},${INPUT.temperature}<=${most}),1,NA())`;
+  return `IF(${INPUT.scale}="F",${inside(range.F)},IF(${INPUT.scale}="C",${inside(range.C)},NA()))`;
+}
+
+/** A typed figure as a number where it is one, so that formulas can use it; else the words as they stand. */
+function numberOf(cell: unknown): LiftCell {
+  if (typeof cell === "number") return cell;
+  const text = typeof cell === "string" ? readText(cell).replace(/ ?(°|deg(rees)?)$/i, "") : "";
+  return /^-?\d+(\.\d+)?$/.test(text) ? Number(text) : text;
+}
+
+const onlyNumber = (cell: LiftCell): LiftCell => (typeof cell === "number" ? cell : "");

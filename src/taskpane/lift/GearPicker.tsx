@@ -1,0 +1,77 @@
+/** Picking the gear of one hook-up from the log: a search, a box for each item. */
+import { Button, Checkbox, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
+import { useDeferredValue, useMemo, useState } from "react";
+import type { ItemResult, Report } from "../../engine/model";
+import { DecisionChip } from "../shared/Chip";
+import { matching } from "../select";
+import { kindOf, nameOf, showNumber } from "../words";
+import { firstPlace } from "./ask";
+import type { LiftChange, LiftForm } from "./form";
+
+/** Boxes shown at once; the rest comes on request, so that a log of thousands does not hold up the pane. */
+const STEP = 30;
+
+const useStyles = makeStyles({
+  search: { width: "100%", maxWidth: "none" },
+  list: { listStyleType: "none", margin: 0, padding: "2px 0", maxHeight: "196px", overflowY: "auto", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium },
+  line: { display: "flex", alignItems: "center", gap: "6px", paddingRight: "8px" },
+  box: { minWidth: 0, overflowWrap: "anywhere" },
+  chip: { marginLeft: "auto" },
+  kind: { color: tokens.colorNeutralForeground2 },
+  note: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  more: { margin: "4px 8px" },
+});
+
+interface Props {
+  form: LiftForm;
+  report: Report;
+  onChange: (change: LiftChange) => void;
+}
+
+export function GearPicker({ form, report, onChange }: Props) {
+  const styles = useStyles();
+  const [shown, setShown] = useState(STEP);
+  const search = useDeferredValue(form.search);
+  const items = useMemo(() => matching(report.items, [], search), [report, search]);
+  const picked = new Set(form.picked.map(({ id }) => id));
+  const toggle = (item: ItemResult): void => {
+    onChange(picked.has(item.id) ? { kind: "drop", id: item.id } : { kind: "pick", id: item.id, place: firstPlace(item) });
+  };
+  return (
+    <>
+      <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); setShown(STEP); }} />
+      <p role="status" className={styles.note}>
+        {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
+      </p>
+      {items.length > 0 && (
+        <ul className={styles.list} aria-label="Gear of the log">
+          {items.slice(0, shown).map((item) => (
+            <li key={item.row} className={styles.line}>
+              <Checkbox
+                className={styles.box}
+                checked={item.id !== "" && picked.has(item.id)}
+                disabled={item.id === ""}
+                onChange={() => { toggle(item); }}
+                label={
+                  <>
+                    {nameOf(item)} <span className={styles.kind}>{kindOf(item)}</span>
+                  </>
+                }
+              />
+              <span className={styles.chip}>
+                <DecisionChip decision={item.verdict.decision} />
+              </span>
+            </li>
+          ))}
+          {items.length > shown && (
+            <li>
+              <Button size="small" className={styles.more} onClick={() => { setShown(shown + STEP * 4); }}>
+                Show more ({showNumber(items.length - shown)} left)
+              </Button>
+            </li>
+          )}
+        </ul>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,52 @@
+/** Before the lift: can the gear of one hook-up carry the load? */
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
+import { useMemo } from "react";
+import type { ReadLog } from "../../excel/port";
+import type { Intentions } from "../intentions";
+import { Section } from "../shared/Section";
+import type { PaneState } from "../state";
+import { count } from "../words";
+import { askLift, outcomeOf } from "./ask";
+import type { LiftChange } from "./form";
+import { GearPicker } from "./GearPicker";
+import { LiftInputs } from "./LiftInputs";
+import { LiftOutcome } from "./LiftOutcome";
+import { PickedGear } from "./PickedGear";
+
+const useStyles = makeStyles({
+  view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px" },
+  row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
+  hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+});
+
+export function LiftView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
+  const styles = useStyles();
+  const { report } = shown;
+  const form = state.lift;
+  const asked = useMemo(() => askLift(form, report), [form, report]);
+  const outcome = outcomeOf(form, asked.result);
+  const change = (one: LiftChange): void => { intentions.tell({ kind: "lift", change: one }); };
+  const blocked = outcome === "nothing picked" || asked.result.refusals.length > 0;
+  const hint = form.sheet !== "" ? `Written on sheet ${form.sheet}, with live formulas.` : blocked ? "Once nothing is left to put right." : "Writes its own sheet anew; no other sheet is touched.";
+  return (
+    <div className={styles.view}>
+      <Section title="Gear of one hook-up" aside={count(form.picked.length, "item")}>
+        <GearPicker form={form} report={report} onChange={change} />
+        <PickedGear form={form} report={report} onChange={change} />
+      </Section>
+      <Section title="The lift">
+        <LiftInputs form={form} strictRules={report.basis.includes("strict")} onChange={change} />
+      </Section>
+      <LiftOutcome outcome={outcome} result={asked.result} />
+      <div className={styles.row}>
+        <Button appearance="primary" disabledFocusable={blocked || state.work.kind !== "idle"} aria-describedby="lift-hint" onClick={() => void intentions.writeLift(asked)}>
+          Put this on a sheet
+        </Button>
+        <Button onClick={() => { change({ kind: "start again" }); }}>Start again</Button>
+        <span id="lift-hint" className={styles.hint}>
+          {hint}
+        </span>
+      </div>
+    </div>
+  );
+}

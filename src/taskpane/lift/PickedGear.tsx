@@ -1,0 +1,61 @@
+/** The gear that is picked: where each item hangs, and its side load where it can have one. */
+import { Button, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
+import { SIDE_ASKED, SIDE_TAKEN } from "../../engine/hookup-parts";
+import type { Report } from "../../engine/model";
+import { kindOf } from "../words";
+import type { LiftChange, LiftForm, Picked } from "./form";
+
+const useStyles = makeStyles({
+  list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "6px" },
+  item: { padding: "6px 8px", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium, display: "flex", flexDirection: "column", gap: "4px" },
+  head: { display: "flex", alignItems: "center", gap: "6px" },
+  name: { flexGrow: 1, minWidth: 0, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
+  kind: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
+  place: { flexShrink: 0, width: "136px", minWidth: 0 },
+  narrow: { minWidth: 0, width: "100%" },
+});
+
+interface Props {
+  form: LiftForm;
+  report: Report;
+  onChange: (change: LiftChange) => void;
+}
+
+export function PickedGear({ form, report, onChange }: Props) {
+  const styles = useStyles();
+  if (form.picked.length === 0) return null;
+  return (
+    <ul className={styles.list} aria-label="Gear that is picked">
+      {form.picked.map((picked) => (
+        <PickedItem key={picked.id} picked={picked} report={report} onChange={onChange} />
+      ))}
+    </ul>
+  );
+}
+
+function PickedItem({ picked, report, onChange }: { picked: Picked; report: Report; onChange: (change: LiftChange) => void }) {
+  const styles = useStyles();
+  const item = report.items.find((one) => one.id === picked.id);
+  const gear = item?.gear ?? "";
+  const side = gear === "shackle" ? "out of its plane" : "from its shank";
+  return (
+    <li className={styles.item}>
+      <div className={styles.head}>
+        <span className={styles.name}>
+          {picked.id} <span className={styles.kind}>{item === undefined ? "no longer in the log" : kindOf(item)}</span>
+        </span>
+        <Select size="small" className={styles.place} aria-label={`Place of ${picked.id}`} value={picked.place} onChange={(_, data) => { onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" }); }}>
+          <option value="leg">in a leg</option>
+          <option value="top">on top: whole load</option>
+        </Select>
+        <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={() => { onChange({ kind: "drop", id: picked.id }); }} />
+      </div>
+      {SIDE_TAKEN.includes(gear) && (
+        <Field size="small" label={`Side load, degrees ${side}`}>
+          <Input size="small" className={styles.narrow} inputMode="decimal" value={picked.side} placeholder={SIDE_ASKED.includes(gear) ? "0 when straight" : "blank: in line"} onChange={(_, data) => { onChange({ kind: "side", id: picked.id, side: data.value }); }} />
+        </Field>
+      )}
+    </li>
+  );
+}

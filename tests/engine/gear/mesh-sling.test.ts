@@ -1,0 +1,32 @@
+import { kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
+
+const LAW = "29 CFR 1910.184(g)(9)";
+const TABLE_12 = "WAC 296-155-33810 Table 12";
+
+/** The two texts say the same. */
+const both = (check: string, cases: Pick<LimitCase, "inside" | "edge" | "past">): readonly LimitCase[] => [
+  { criterion: `mesh-sling.${check}.law`, source: LAW, ...cases },
+  { criterion: `mesh-sling.${check}.standard`, source: TABLE_12, ...cases },
+];
+
+kindTests(
+  "mesh sling",
+  [
+    // Wire 2 mm as new: a reduction of 25 % is 0.5 mm, so 1.5 mm is out; of 15 % by corrosion 0.3 mm, so 1.7 mm is out.
+    ...both("wire-abrasion", { inside: [{ wireNow: 1.8 }, "KEEP"], edge: [{ wireNow: 1.5 }, "REMOVE"], past: [{ wireNow: 1.49 }, "REMOVE"] }),
+    ...both("wire-corrosion", { inside: [{ corrodedNow: 1.9 }, "KEEP"], edge: [{ corrodedNow: 1.7 }, "REMOVE"], past: [{ corrodedNow: 1.69 }, "REMOVE"] }),
+    // Slot 30 mm deep: more than 10 % is more than 33 mm. Eye 40 mm wide: less than 36 mm.
+    ...both("slot-depth", { inside: [{ slotNew: 30, slotNow: 31 }, "KEEP"], edge: [{ slotNew: 30, slotNow: 33 }, "WATCH"], past: [{ slotNew: 30, slotNow: 33.01 }, "REMOVE"] }),
+    ...both("eye-width", { inside: [{ eyeNew: 40, eyeNow: 39 }, "KEEP"], edge: [{ eyeNew: 40, eyeNow: 36 }, "WATCH"], past: [{ eyeNew: 40, eyeNow: 35.99 }, "REMOVE"] }),
+    // 15 % of the area of a round section of 20 mm: 20 x sqrt(0.85) = 18.43909 mm, which no gauge reads exactly; the edge is the micrometre before it.
+    ...both("handle-section", { inside: [{ handleNew: 20, handleNow: 19.8 }, "KEEP"], edge: [{ handleNew: 20, handleNow: 18.44 }, "WATCH"], past: [{ handleNew: 20, handleNow: 18.439 }, "REMOVE"] }),
+  ],
+  [
+    ...onSight("mesh-sling", "broken welds or wires", "meshBroken", { law: LAW, standard: TABLE_12 }),
+    ...onSight("mesh-sling", "free articulation", "turnsFreely", { law: LAW, standard: TABLE_12 }),
+    ...onSight("mesh-sling", "end fittings", "endFittings", { law: LAW, standard: TABLE_12 }),
+    ...onSight("mesh-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: TABLE_12 }),
+    ...onSight("mesh-sling", "cracks", "cracks", { law: LAW, standard: TABLE_12, practice: PRACTICE }),
+    ...onSight("mesh-sling", "deformation", "deformed", { law: LAW, standard: TABLE_12 }),
+  ],
+);

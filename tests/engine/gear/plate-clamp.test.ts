@@ -1,0 +1,19 @@
+import { kindTests, onEveryFitting, onSight, PRACTICE, tenPercent } from "../helpers";
+
+/** The removal list of clamps was not read: Table 19 of rigging hardware stands for it. */
+const AS_HARDWARE = "WAC 296-155-33900 Table 19, applied to below-the-hook devices";
+
+kindTests(
+  "plate clamp",
+  [
+    // Teeth 4 mm high as new: half is 2 mm. 3 mm has used half of that.
+    { criterion: "plate-clamp.tooth-wear.practice", source: "a clamp maker's manual: any one tooth worn or chipped more than 50 %", inside: [{ toothNow: 3 }, "KEEP"], edge: [{ toothNow: 2 }, "WATCH"], past: [{ toothNow: 1.99 }, "REMOVE"] },
+    tenPercent("plate-clamp.section-wear.practice", PRACTICE, "above"),
+    tenPercent("plate-clamp.pin-wear.practice", PRACTICE, "above", "pinNew", "pinNow"),
+  ],
+  [
+    ...onSight("plate-clamp", "lock", "latch", { practice: PRACTICE }),
+    ...onSight("plate-clamp", "fasteners", "fasteners", { standard: AS_HARDWARE, practice: PRACTICE }),
+    ...onEveryFitting("plate-clamp", AS_HARDWARE),
+  ],
+);

@@ -1,0 +1,30 @@
+/** Cases that ropes of cranes and hoists share. */
+import type { FieldId } from "../../../src/engine/fields";
+import { onSight, PRACTICE, type LimitCase, type SightCase } from "../helpers";
+
+export const CATEGORY_II = "29 CFR 1926.1413(a)(2)(ii); Cal. T8 5036(a)(2)";
+
+/** Nothing broken, the count of the source, one more. "from" is out at the count, "above" keeps it with the allowance used up. */
+export function counted(criterion: string, cell: FieldId, word: "from" | "above", count: number, bases: readonly ("law" | "standard")[] = ["law", "standard"], source = CATEGORY_II): readonly LimitCase[] {
+  return bases.map((basis) => ({
+    criterion: `${criterion}.${basis}`, source, inside: [{ [cell]: 0 }, "KEEP"], edge: [{ [cell]: count }, word === "from" ? "REMOVE" : "WATCH"], past: [{ [cell]: count + 1 }, "REMOVE"],
+  }));
+}
+
+/** 1/2 in nominal: more than 5 % is below 0.475 in; 0.49 in has used 0.01 of 0.025 in. */
+export function slimmer(kind: string): readonly LimitCase[] {
+  return (["law", "standard"] as const).map((basis) => ({
+    criterion: `${kind}.diameter-loss.${basis}`, source: "29 CFR 1926.1413 category II; Cal. T8 5036(a)(2)(B)", inside: [{ ropeNow: 0.49 }, "KEEP"], edge: [{ ropeNow: 0.475 }, "WATCH"], past: [{ ropeNow: 0.4749 }, "REMOVE"],
+  }));
+}
+
+export function seenOnRopes(kind: string): readonly SightCase[] {
+  const one = "29 CFR 1926.1413(a)(2)(i)", three = "29 CFR 1926.1413(a)(2)(iii)";
+  return [
+    ...onSight(kind, "kinks or crushing", "kinks", { law: one, standard: one, practice: PRACTICE }),
+    ...onSight(kind, "broken strand", "strandBroken", { law: three, standard: three, practice: PRACTICE }),
+    ...onSight(kind, "heat damage", "heat", { law: one, standard: one, practice: PRACTICE }),
+    ...onSight(kind, "corrosion", "corrosion", { law: one, standard: one, practice: PRACTICE }),
+    ...onSight(kind, "end fittings", "endFittings", { law: one, standard: one, practice: PRACTICE }),
+  ];
+}

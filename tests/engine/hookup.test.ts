@@ -1,0 +1,264 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { exact, toNumber } from "../../src/engine/exact";
+import { field, type FieldId } from "../../src/engine/fields";
+import { judgeHookup, type HookupRequest, type HookupPlace, type HookupResult } from "../../src/engine/hookup";
+import { loadUnitOfHeading, readLoad, showLoad, type LoadUnit } from "../../src/engine/load";
+import type { CellValue, ItemResult } from "../../src/engine/model";
+import { SERVICE_TEMPERATURE } from "../../src/engine/tables/service-temperature";
+import { judged } from "./helpers";
+
+const AS_OF = 46351;
+
+/** An item in good order whose rated load is typed as given. */
+function gear(id: string, kind: string, ratedLoad: CellValue, more: Partial<ItemResult> = {}): ItemResult {
+  const cells = new Map<FieldId, CellValue>([["id", id], ["gear", kind], ["ratedLoad", ratedLoad]]);
+  return {
+    row: 4, id, gear: kind, gearText: kind, place: "", assembly: "", tagged: false, nextDue: AS_OF + 100, dueState: "CURRENT", dueNote: "", cells,
+    verdict: { decision: "KEEP", reason: "Sound.", findings: [], deciding: null, share: null, comesOut: "", source: "", missing: [], notes: [] }, ...more,
+  };
+}
+
+const at = (place: HookupPlace, ...items: ItemResult[]): HookupRequest["items"] => items.map((item) => ({ item, place }));
+const slings = (count: number, rated: CellValue, kind = "chain sling"): HookupRequest["items"] => at("leg", ...Array.from({ length: count }, (_, i) => gear(`L-${String(i + 1)}`, kind, rated)));
+
+function lift(more: Partial<HookupRequest>): HookupResult {
+  return judgeHookup({ items: slings(2, "7,100 lb"), load: "10,000 lb", legs: "2", angle: "60", angleFrom: "horizontal", hitch: "vertical", asOf: AS_OF, ...more });
+}
+
+const number = (load: { readonly value: ReturnType<typeof exact> } | null): number => (load === null ? NaN : toNumber(load.value));
+
+describe("reading a load", () => {
+  it.each<[CellValue, string, LoadUnit]>([
+    ["3.25 t", "3.25", "t"], ["3,25 t", "3.25", "t"], ["3.25t", "3.25", "t"], ["3 1/4 t", "13/4", "t"], ["1/2 tonne", "1/2", "t"], ["2 metric tons", "2", "t"],
+    ["4,750 lb", "4750", "lb"], ["4750 lbs", "4750", "lb"], ["12,500.5 lb", "12500.5", "lb"], ["WLL 2 t", "2", "t"], ["SWL: 500 kg", "500", "kg"],
+    ["2000 kg", "2000", "kg"], ["2 000 kg", "2000", "kg"], ["12.500,5 kg", "12500.5", "kg"], ["5 short tons", "5", "short ton"], [".5 t", "0.5", "t"],
+  ])("takes %j exactly", (cell, value, unit) => {
+    const read = readLoad(cell);
+    expect(read.kind).toBe("value");
+    if (read.kind === "value") expect([read.value.value.equals(exact(value)), read.value.unit]).toEqual([true, unit]);
+  });
+
+  it.each<[CellValue, RegExp]>([
+    ["3 ton", /2,000 lb, 2,240 lb or 1,000 kg/], ["3 tons", /short ton or tonne/], ["3.25 T", /tonnes or tons of 2,000 lb/], ["20 kN", /mass and kN is a force/], ["2000 kgf", /is a force/],
+    ["3.25", /no unit/], [3.25, /no unit/], ["3,250 t", /3\.250 or 3250 t/], ["2.000 kg", /2000 or 2 kg/], ["4.750 lb", /4750 or 4\.75 lb/],
+    ["3.25 t at 60 deg", /no unit of load/], ["2 x 3 t", /no unit of load/], ["~3 t", /not a plain load/], ["3 t?", /no unit of load/], ["-2 t", /negative/], ["heavy", /not a plain load/], [true, /yes or no/], [{ serial: 46000 }, /date/], ["#REF!", /error/],
+    ["5/4 t", /not a proper fraction/], ["1.2.3 t", /one number/], ["3 stone", /no unit of load/],
+  ])("refuses %j", (cell, why) => {
+    const read = readLoad(cell);
+    expect(read.kind).toBe("refused");
+    if (read.kind === "refused") expect(read.why).toMatch(why);
+  });
+
+  it.each<CellValue>([null, undefined, "", " ", 0, "0 t", "n/a", "-", "unknown"])("counts %j as missing", (cell) => {
+    expect(readLoad(cell).kind).toBe("missing");
+  });
+
+  it("gives a bare figure the unit that its heading names", () => {
+    const read = readLoad(3.25, "t");
+    expect(read.kind === "value" && read.text).toBe("3.25 t");
+    expect(["WLL (t)", "SWL kg", "Rated load lbs", "Capacity [short tons]", "Rated load", "Working load limit", "WLL (ton)", "WLL (T)"].map(loadUnitOfHeading)).toEqual(["t", "kg", "lb", "short ton", null, null, null, null]);
+  });
+
+  it("shows a need rounded up and a rating rounded down", () => {
+    const load = { value: exact("5773.50269"), unit: "lb" as const };
+    expect([showLoad(load, "up"), showLoad(load, "down")]).toEqual(["5,774 lb", "5,773 lb"]);
+    expect(showLoad({ value: exact("3.25"), unit: "t" }, "up")).toBe("3.25 t");
+  });
+});
+
+describe("tension in a leg", () => {
+  // Published tension factors 1 / sin h (T4), each within 0.0015 (the print rounds 35 degrees down); two legs carry half of it each.
+  it.each([[90, 1.0], [75, 1.035], [60, 1.155], [50, 1.305], [45, 1.414], [40, 1.555], [35, 1.742], [30, 2.0]])("two legs at %d degrees from horizontal carry half of %d times the load each", (angle, factor) => {
+    expect(number(lift({ load: "2000 kg", angle: String(angle) }).perLeg) / 1000 - factor).toSatisfy((off: number) => Math.abs(off) <= 0.0015);
+  });
+
+  it("is the same for 60 from horizontal, 30 from vertical and 60 included", () => {
+    const one = lift({});
+    expect(number(one.perLeg)).toBeCloseTo(5773.5, 1);
+    expect(number(lift({ angle: "30", angleFrom: "vertical" }).perLeg)).toBe(number(one.perLeg));
+    expect(number(lift({ angle: "60", angleFrom: "included" }).perLeg)).toBe(number(one.perLeg));
+  });
+
+  it("counts three of four legs, and two when only two are trusted", () => {
+    expect(number(lift({ items: slings(4, "9 t"), load: "9 t", legs: 4, angle: 90 }).perLeg)).toBe(3);
+    expect(number(lift({ items: slings(4, "9 t"), load: "9 t", legs: 4, angle: 90, strict: true }).perLeg)).toBe(4.5);
+    expect(lift({ items: slings(4, "9 t"), load: "9 t", legs: 4, angle: 90 }).perLegFrom).toContain("of which 3 are counted");
+  });
+
+  it("counts two parts for each sling in a basket hitch", () => {
+    // One sling upright: two parts, each half of 4 t.
+    const one = lift({ items: slings(1, "2 t", "roundsling"), load: "4 t", legs: 1, angle: 90, hitch: "basket" });
+    expect([number(one.perLeg), one.lines[0]?.decision]).toEqual([2, "CARRIES"]);
+    expect(lift({ items: slings(1, "2 t", "roundsling"), load: "4.001 t", legs: 1, angle: 90, hitch: "basket" }).lines[0]?.decision).toBe("OVERLOADED");
+    expect(lift({ legs: 3, items: slings(3, "2 t"), hitch: "basket" }).refusals[0]).toMatch(/More than two slings in basket hitches/);
+  });
+
+  it("hangs straight when one leg has no angle", () => {
+    expect(number(lift({ items: slings(1, "9 t"), load: "5 t", legs: 1, angle: "" }).perLeg)).toBe(5);
+  });
+});
+
+describe("the rated load", () => {
+  // Rated loads of alloy chain slings (T13): [size, grade, single, legs counted, angle, printed]. The print is rounded to 100 lb,
+  // so 60 lb below it carries and 60 lb above it does not.
+  it.each([
+    ["7/32 in grade 80", 2100, 2, 60, 3600], ["3/8 in grade 80", 7100, 2, 60, 12300], ["3/8 in grade 80", 7100, 2, 45, 10000], ["3/8 in grade 80", 7100, 2, 30, 7100],
+    ["1/2 in grade 80", 12000, 3, 60, 31200], ["1 in grade 80", 47700, 3, 45, 101200], ["10 mm grade 100", 8800, 2, 60, 15200], ["1/2 in grade 100", 15000, 3, 30, 22500],
+  ])("%s, %d lb, %d legs at %d degrees: %d lb as published", (_, single, legs, angle, printed) => {
+    const judgeAt = (load: number): boolean => lift({ items: slings(legs, `${String(single)} lb`), legs, angle: String(angle), load: `${String(load)} lb` }).ok;
+    expect([judgeAt(printed - 60), judgeAt(printed + 60)]).toEqual([true, false]);
+  });
+
+  it("carries exactly its rated load and no pound more", () => {
+    expect(lift({ angle: "30", load: "7100 lb" })).toMatchObject({ ok: true, margin: 0 });
+    expect(lift({ angle: "30", load: "7100.001 lb" }).lines.map((l) => l.decision)).toEqual(["OVERLOADED", "OVERLOADED"]);
+    // 3 x 0.1 t is exactly 0.3 t, though binary arithmetic says 0.30000000000000004.
+    expect(lift({ items: slings(3, "0.1 t"), legs: 3, angle: 90, load: "0.3 t" }).ok).toBe(true);
+    // 1 lb is 0.45359237 kg exactly.
+    expect(lift({ items: slings(1, "2000 lb"), legs: 1, angle: "", load: "907.18474 kg" }).ok).toBe(true);
+    expect(lift({ items: slings(1, "2000 lb"), legs: 1, angle: "", load: "907.18475 kg" }).ok).toBe(false);
+    expect(lift({ items: slings(1, "1 short ton"), legs: 1, angle: "", load: "2000 lb" }).ok).toBe(true);
+  });
+
+  it("takes 30 degrees and refuses 29.9", () => {
+    expect(lift({ angle: "30", load: "7000 lb" }).ok).toBe(true);
+    const flat = lift({ angle: "29.9", load: "10 lb" });
+    expect(flat.ok).toBe(false);
+    expect(flat.refusals[0]).toMatch(/less than 30 degrees/);
+    expect(flat.lines.every((line) => line.decision === "REFUSED")).toBe(true);
+  });
+
+  it("in a choker hitch is 75 %, and less when the choke is tight", () => {
+    // 4 t straight: choker 3 t; below 30 degrees 49 % of that: 1.47 t (T6).
+    const choke = (load: string, chokeAngle: CellValue): HookupResult => lift({ items: slings(1, "4 t", "wire rope sling"), legs: 1, angle: "", hitch: "choker", load, chokeAngle });
+    expect([choke("3 t", 130).ok, choke("3.001 t", 130).ok]).toEqual([true, false]);
+    expect([choke("1.47 t", 29).ok, choke("1.471 t", 29).ok]).toEqual([true, false]);
+    expect([choke("2.61 t", 120).ok, choke("2.611 t", 120).ok]).toEqual([true, false]);
+    expect(choke("1 t", 45).lines[0]?.ratedFrom).toMatch(/^tag: 4 t in column Rated load, read as one leg hanging straight; choker hitch 75 % \(.*\); choke angle 45 degrees 62 % \(/);
+    expect(choke("1 t", "").refusals[0]).toMatch(/choke angle is missing/);
+  });
+
+  it("of hot alloy chain follows its grade; without a grade it is refused", () => {
+    // Grade 80 at 800 F: 7,100 lb less 40 % is 4,260 lb (T5).
+    const hot = (load: string, more: Partial<HookupRequest>): HookupResult => lift({ items: slings(1, "7100 lb"), legs: 1, angle: "", load, temperature: "800", temperatureUnit: "F", grade: "80", ...more });
+    expect([hot("4260 lb", {}).ok, hot("4261 lb", {}).ok]).toEqual([true, false]);
+    // Between 400 and 500 F grade 100 takes the 500 F row: 75 %.
+    expect([hot("5325 lb", { grade: "100", temperature: "450" }).ok, hot("5326 lb", { grade: "100", temperature: "450" }).ok]).toEqual([true, false]);
+    expect(hot("10 lb", { grade: "" }).refusals[0]).toMatch(/L-1 .*grade is missing/);
+    expect(hot("10 lb", { temperatureUnit: "" }).refusals[0]).toMatch(/unit is missing/);
+    expect(hot("10 lb", { temperature: "1001" }).refusals[0]).toMatch(/not used at 1001 F/);
+  });
+
+  it("of hardware holds inside its published temperatures, typed here again from ASME B30.26-2004", () => {
+    expect(SERVICE_TEMPERATURE).toMatchObject({
+      shackle: { F: ["-40", "400"], C: ["-40", "204"] }, "hoist ring": { F: ["-20", "400"], C: ["-29", "204"] }, eyebolt: { F: ["30", "275"], C: ["-1", "135"] },
+    });
+    const warm = (kind: string, temperature: string, temperatureUnit: string): HookupResult => lift({ items: at("top", gear("P-1", kind, "9 t")), load: "1 t", temperature, temperatureUnit, sideAngles: { "P-1": 0 } });
+    expect([warm("shackle", "400", "F").ok, warm("shackle", "401", "F").ok, warm("shackle", "-40", "C").ok, warm("shackle", "-41", "C").ok]).toEqual([true, false, true, false]);
+    expect([warm("eyebolt", "135", "C").ok, warm("eyebolt", "136", "C").ok, warm("hoist ring", "-20", "F").ok, warm("hoist ring", "-21", "F").ok]).toEqual([true, false, true, false]);
+    expect(warm("swivel", "20", "C").refusals[0]).toMatch(/no heat figure for a swivel/);
+  });
+
+  it("is lowered by a side load; an eyebolt needs its angle", () => {
+    const side = (kind: string, load: string, angle: CellValue): HookupResult => lift({ items: at("top", gear("S-1", kind, "2 t")), load, sideAngles: { "S-1": angle } });
+    expect([side("shackle", "1.4 t", 45).ok, side("shackle", "1.401 t", 45).ok, side("shackle", "1 t", 90).ok, side("shackle", "1.001 t", 90).ok]).toEqual([true, false, true, false]);
+    expect([side("shackle", "2 t", "").ok, side("shackle", "2 t", 0).ok]).toEqual([true, true]);
+    expect([side("eyebolt", "0.6 t", 45).ok, side("eyebolt", "0.601 t", 45).ok]).toEqual([true, false]);
+    expect(side("eyebolt", "0.1 t", "").refusals[0]).toMatch(/side load angle of the eyebolt is missing/);
+    expect(side("shackle", "0.1 t", 91).refusals[0]).toMatch(/beyond 90 degrees/);
+    expect(side("hook", "0.1 t", 10).refusals[0]).toMatch(/no side-load table/);
+  });
+
+  it("is held against the leg in a leg and against the whole load on top", () => {
+    const result = lift({ items: [...slings(2, "7100 lb"), ...at("leg", gear("S-1", "shackle", "3.25 t")), ...at("top", gear("H-1", "hook", "12,000 lb"))] });
+    expect(result.lines.map((l) => [l.id, l.carries?.words, l.decision])).toEqual([
+      ["L-1", "the tension of one leg", "CARRIES"], ["L-2", "the tension of one leg", "CARRIES"], ["S-1", "the tension of one leg", "CARRIES"], ["H-1", "the whole load", "CARRIES"],
+    ]);
+    // Hook 10,000 of 12,000 lb: 83.3 %; slings 5,773.5 of 7,100 lb: 81.3 %; shackle 5,773.5 of 7,165 lb: 80.6 %.
+    expect(result.weakest).toBe("H-1");
+    expect(result.margin).toBeCloseTo(1 / 6, 6);
+    expect(result.lines[2]?.sentence).toBe("S-1 (shackle) sees the tension of one leg, 5,774 lb, and carries 7,165 lb [tag: 3.25 t in column Rated load].");
+  });
+});
+
+describe("refusals name the item and what to do", () => {
+  const refusal = (item: ItemResult, more: Partial<HookupRequest> = {}): string => lift({ items: at("leg", item), legs: 1, angle: "", load: "1 kg", ...more }).refusals.join(" ");
+
+  it("out of use, tagged out, late, without a date", () => {
+    const verdict = { ...gear("", "hook", "").verdict, decision: "REMOVE" as const, reason: "Cracked." };
+    expect(refusal(gear("H-1", "hook", "2 t", { verdict }))).toBe("H-1 (hook) is out of use, REMOVE: Cracked.");
+    expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "EXAMINE" } }))).toMatch(/out of use, EXAMINE/);
+    expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "NO VERDICT" } }))).toMatch(/out of use, NO VERDICT/);
+    expect(refusal(gear("H-1", "hook", "2 t", { tagged: true }))).toMatch(/H-1 \(hook\) is tagged out/);
+    expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF - 1 }))).toMatch(/H-1 \(hook\) is OVERDUE/);
+    expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF }))).toBe("");
+    expect(refusal(gear("H-1", "hook", "2 t", { nextDue: null, dueNote: "no date of the last inspection" }))).toMatch(/no date of the last inspection/);
+  });
+
+  it("takes the engine's own verdicts", () => {
+    const cracked = judged({ gear: "link", unit: "mm", sectionNew: 30, sectionNow: 30, cracks: "found", deformed: "none", tag: "yes" });
+    expect(refusal(gear("K-1", "link", "9 t", { verdict: cracked }))).toMatch(/^K-1 \(link\) is out of use, REMOVE: Cracks: "found"/);
+  });
+
+  it("no rated load, no unit, a force", () => {
+    expect(refusal(gear("H-1", "hook", null))).toMatch(/H-1 \(hook\) has no rated load; fill "Rated load"/);
+    expect(refusal(gear("H-1", "hook", 2))).toMatch(/no unit/);
+    expect(refusal(gear("H-1", "hook", "20 kN"))).toMatch(/force/);
+    expect(lift({ items: at("leg", gear("H-1", "hook", 2)), legs: 1, angle: "", load: "2 t", ratedUnit: "t", ratedHeading: "WLL (t)" }).lines[0]?.ratedFrom).toBe("tag: 2 t in column WLL (t)");
+  });
+
+  it("gear that is not modelled, a sling with several legs, a kind that is not known", () => {
+    expect(refusal(gear("B-1", "block", "2 t"))).toMatch(/pull on a block is not modelled/);
+    expect(refusal(gear("L-1", "chain sling", "2 t", { gearText: "2-leg chain sling" }))).toMatch(/rates all of them together/);
+    expect(refusal(gear("L-1", "chain sling", "2 t", { gearText: "Chain sling, quad leg" }))).toMatch(/rates all of them together/);
+    expect(refusal(gear("X-1", "x", "2 t", { gear: null, gearText: "winch" }))).toMatch(/"winch" is no gear kind/);
+  });
+
+  it("nothing picked, too few slings, one id twice, no id", () => {
+    expect(lift({ items: [] })).toMatchObject({ ok: false, weakest: null, margin: null });
+    expect(lift({ items: [] }).refusals[0]).toMatch(/Pick the gear/);
+    expect(lift({ items: slings(1, "9 t") }).refusals[0]).toMatch(/2 legs and 1 sling is picked/);
+    expect(lift({ items: [...slings(2, "9 t"), ...at("top", gear("l-1", "hook", "9 t"))] }).refusals[0]).toMatch(/picked more than once/);
+    expect(refusal(gear("", "hook", "2 t"))).toMatch(/row 5 of the log .*has no id/);
+  });
+
+  it("says that the tag and the maker come first", () => {
+    expect(lift({}).cautions[0]).toMatch(/tag and the maker's instructions come first/);
+    expect(field("ratedLoad").heading).toBe("Rated load");
+  });
+});
+
+describe("whatever is asked", () => {
+  const request = fc.record({
+    rated: fc.integer({ min: 1, max: 20000 }), load: fc.integer({ min: 1, max: 40000 }), legs: fc.integer({ min: 1, max: 4 }), angle: fc.integer({ min: 30, max: 90 }),
+    hitch: fc.constantFrom("vertical", "choker"), choke: fc.integer({ min: 0, max: 180 }), more: fc.integer({ min: 1, max: 5000 }), strict: fc.boolean(),
+  });
+  const asked = (r: { rated: number; legs: number; angle: number; hitch: string; choke: number; strict: boolean }, load: CellValue): Partial<HookupRequest> => ({
+    items: [...slings(r.legs, `${String(r.rated)} kg`), ...at("top", gear("T-1", "link", `${String(r.rated * 3)} kg`))], load, legs: r.legs, angle: r.angle, hitch: r.hitch, chokeAngle: r.choke, strict: r.strict,
+  });
+
+  it("more load never turns OVERLOADED into CARRIES", () => {
+    fc.assert(fc.property(request, (r) => {
+      const light = lift(asked(r, `${String(r.load)} kg`));
+      const heavy = lift(asked(r, `${String(r.load + r.more)} kg`));
+      light.lines.forEach((line, i) => { if (line.decision === "OVERLOADED") expect(heavy.lines[i]?.decision).toBe("OVERLOADED"); });
+      expect(heavy.ok && !light.ok).toBe(false);
+    }), { numRuns: 300 });
+  });
+
+  it("kilograms and tonnes give the same decisions", () => {
+    fc.assert(fc.property(request, (r) => {
+      const decisions = (load: string): string[] => lift(asked(r, load)).lines.map((line) => line.decision);
+      expect(decisions(`${(r.load / 1000).toFixed(3)} t`)).toEqual(decisions(`${String(r.load)} kg`));
+    }), { numRuns: 200 });
+  });
+
+  it("a missing figure never carries", () => {
+    const missing: readonly Partial<HookupRequest>[] = [{ load: "" }, { load: "5" }, { legs: "" }, { angle: "" }, { hitch: "" }, { hitch: "choker" }, { temperature: "300", temperatureUnit: "F", grade: "" }, { temperature: "300", temperatureUnit: "" }, { items: [] }, { items: slings(2, "") }, { items: [...slings(1, "9 t"), ...at("leg", gear("L-9", "chain sling", ""))] }];
+    for (const gap of missing) {
+      const result = lift({ load: "1 kg", ...gap });
+      expect([result.ok, result.refusals.length > 0], JSON.stringify(gap)).toEqual([false, true]);
+    }
+  });
+});

@@ -1,0 +1,95 @@
+/** Published tables against an independent typing of the same tables, and what holds between their columns. */
+import { describe, expect, it } from "vitest";
+import { exact, toNumber } from "../../src/engine/exact";
+import { CHOKE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "../../src/engine/tables/capacity";
+import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
+import { clipTorque, leastNumber, leastOf } from "../../src/engine/tables/lookup";
+import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
+import { HEAT_ROWS } from "../fixtures/capacity";
+import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";
+import { GROOVES } from "../fixtures/grooves";
+import { CATEGORIES, STEPPED } from "../fixtures/ropes";
+
+const figure = (text: string): number => toNumber(exact(text));
+
+describe("clips", () => {
+  it("29 CFR 1918 Appendix II Table 1, all columns", () => {
+    expect(CLIPS_1918.map((r) => [r.rope, r.clips, r.other, r.spacing, r.metric?.rope, r.metric?.spacing])).toEqual(
+      FEDERAL_1918.map((r) => [r.rope, r.forged, r.other, r.spacing, String(Math.round(r.cm * 10)), String(Math.round(r.spacingCm * 10))]),
+    );
+  });
+  it("its spacing is six rope diameters in every row", () => {
+    for (const row of FEDERAL_1918) expect(figure(row.spacing)).toBe(6 * figure(row.rope));
+  });
+  it("Cal. 8 CCR 8497 Table 1, all columns", () => {
+    expect(CLIPS_CALIFORNIA.map((r) => [r.rope, r.clips, r.turnBack, r.torque])).toEqual(CALIFORNIA_8497.map((r) => [r.rope, r.clips, r.turnBack, r.torque]));
+  });
+  it("the two agree on the count at every size that both have", () => {
+    for (const row of FEDERAL_1918) expect(CALIFORNIA_8497.find((r) => r.rope === row.rope)?.clips, row.rope).toBe(row.forged);
+  });
+  it("the Navy's rule of thumb, 3 D + 1 rounded up, gives fewer from 1 in up, so it is not used", () => {
+    const thumb = (rope: string): number => Math.ceil(3 * figure(rope) + 1);
+    expect(FEDERAL_1918.filter((row) => thumb(row.rope) < row.forged).map((row) => row.rope)).toEqual(["1", "1 1/8", "1 1/4", "1 3/8", "1 1/2"]);
+  });
+  it("are looked up by size, never between sizes", () => {
+    for (const row of CALIFORNIA_8497) {
+      expect(clipTorque(exact(row.rope), "in"), row.rope).toBe(row.torque);
+      expect(toNumber(leastNumber("clips-california", exact(row.rope), "in")?.least ?? exact(0))).toBe(row.clips);
+    }
+    expect(clipTorque(exact("11/16"), "in")).toBeNull();
+    expect(leastNumber("clips-1918", exact("9/16"), "in")).toBeNull();
+    expect(leastNumber("clips-1918", exact("1 5/8"), "in")).toBeNull();
+    expect(leastNumber("clips-california", exact("3/8"), "in")).toBeNull();
+  });
+});
+
+describe("sheave grooves", () => {
+  for (const row of GROOVES)
+    it(`rope ${row.rope} in: ${String(row.oversize)} % oversize, worn at ${String(row.worn)} in`, () => {
+      expect(toNumber(leastOf("groove", exact(row.rope), "in", "in")?.least ?? exact(0))).toBe(row.worn);
+      // The worn groove lies half way between the nominal and the largest new rope.
+      expect(row.worn * 2 - figure(row.rope)).toBeCloseTo(row.most, 9);
+      expect(row.most).toBeCloseTo(figure(row.rope) * (1 + row.oversize / 100), 9);
+      expect(row.least).toBeCloseTo(figure(row.rope) * 1.06, 9);
+      expect(row.widest).toBeCloseTo(figure(row.rope) * 1.1, 9);
+    });
+  it("oversize bands end at 1/8, 3/16 and 5/16 in (3.2, 4.8, 8.0 mm)", () => {
+    expect(ROPE_OVERSIZE.map((b) => [b.upTo?.in ?? null, b.upTo?.mm ?? null, Number(b.share)])).toEqual([["1/8", "3.2", 0.08], ["3/16", "4.8", 0.07], ["5/16", "8", 0.06], [null, null, 0.05]]);
+  });
+});
+
+describe("ropes", () => {
+  it("Mich. R 408.40834(1)(d), all bands", () => {
+    expect(STEPPED_LOSS.map((b) => [b.from, b.to, b.loss])).toEqual(STEPPED);
+  });
+  it("0.028 in lost of 1/2 in fails the 5 % rule (0.025 in) and passes the stepped table (1/32 in)", () => {
+    expect(0.028).toBeGreaterThan(0.05 * 0.5);
+    expect(0.028).toBeLessThan(figure(STEPPED.find(([, to]) => to === "1/2")?.[2] ?? "0"));
+  });
+  it("ISO 4309:2010 Table 3, copy A, all rows", () => {
+    expect(ISO_4309_TABLE_3.map((r) => [r.rcn, r.wires, r.ordinary6d, r.ordinary30d, r.lang6d, r.lang30d, r.multi6d, r.multi30d])).toEqual(CATEGORIES);
+  });
+  it("its columns hang together: multi-layer is twice ordinary, Lang 30d is ordinary 6d", () => {
+    for (const r of ISO_4309_TABLE_3) {
+      expect([r.rcn, r.multi6d, r.multi30d, r.lang30d]).toEqual([r.rcn, 2 * r.ordinary6d, 2 * r.ordinary30d, r.ordinary6d]);
+    }
+  });
+});
+
+describe("capacity", () => {
+  it("ASME B30.9 Table 9-1.8.1-1, all columns", () => {
+    expect(HEAT.map((r) => [r.fahrenheit, r.celsius, r.hot["80"], r.after["80"], r.hot["100"], r.after["100"]])).toEqual(HEAT_ROWS);
+  });
+  it("its Celsius column is its Fahrenheit column, to the degree", () => {
+    for (const [fahrenheit, celsius] of HEAT_ROWS) expect(Math.round(((fahrenheit - 32) * 5) / 9)).toBe(celsius);
+  });
+  it("bands rise to their ends and shares only fall with a worse angle", () => {
+    for (const bands of [CHOKE, SHACKLE_SIDE, EYEBOLT_SIDE]) {
+      const ends = bands.map((b) => toNumber(b.end));
+      expect(ends).toEqual([...ends].sort((a, b) => a - b));
+    }
+    const shares = (bands: typeof CHOKE): number[] => bands.map((b) => b.share);
+    expect(shares(CHOKE)).toEqual([...shares(CHOKE)].sort((a, b) => a - b));
+    for (const bands of [SHACKLE_SIDE, EYEBOLT_SIDE]) expect(shares(bands)).toEqual([...shares(bands)].sort((a, b) => b - a));
+  });
+});

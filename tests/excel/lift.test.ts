@@ -1,0 +1,195 @@
+import { describe, expect, it } from "vitest";
+import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { judgeHookup, type HookupPlace, type HookupRequest } from "../../src/engine/hookup";
+import { excelPort } from "../../src/excel/excel";
+import { FORMULA_COLUMNS, INPUT_ROW, ITEM_ROW, LIFT_HEADINGS, LIFT_SHEET, planLift, RESULT_ROW } from "../../src/excel/lift-plan";
+import type { LiftToWrite, ReadLog } from "../../src/excel/port";
+import type { Book } from "../../src/trial/book";
+import { openBook } from "../setup-excel";
+import { AS_OF, book, calculator, records, type Value } from "./books";
+
+const HEADINGS = ["Id", "Gear", "Unit", "Size", "Section now", "Section as-new", "Pin as-new", "Pin now", "Pin fully seated", "Cracks", "Bent or stretched", "Identification legible", "Rated load", "Service", "Inspected"];
+
+/** Chain slings with 3/8 in links, 0.375 in now, and shackles, all in good order. */
+const chain = (id: string, rated: Value): Value[] => [id, "chain sling", "in", "3/8", "0.375", null, null, null, null, "none", "none", "yes", rated, "normal", { date: 46300 }];
+const shackle = (id: string, rated: Value): Value[] => [id, "shackle", "mm", null, "20", "20", "22", "22", "yes", "none", "none", "yes", rated, "normal", { date: 46300 }];
+
+const LOG: Value[][] = [HEADINGS, chain("C-1", "7,100 lb"), chain("C-2", "7,100 lb"), shackle("3/4", "3.25 t"), shackle("S-2", "12000 lb")];
+
+const read = (): Promise<ReadLog> => excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+
+/** The lift of the log's items, each at its place. */
+async function lift(places: Readonly<Record<string, HookupPlace>>, more: Partial<HookupRequest> = {}): Promise<LiftToWrite> {
+  const { report } = await read();
+  const items = Object.entries(places).map(([id, place]) => {
+    const item = report.items.find((one) => one.id === id);
+    if (!item) throw new Error(`No item ${id}`);
+    return { item, place };
+  });
+  const request: HookupRequest = { items, load: "10000 lb", legs: "2", angle: "60", angleFrom: "horizontal", hitch: "vertical", asOf: AS_OF, ...more };
+  return { request, result: judgeHookup(request) };
+}
+
+const cell = (made: Book, row: number, column: number): unknown => {
+  const at = made.sheet(LIFT_SHEET)?.cell(row - 1, column);
+  return at?.error ?? at?.value ?? "";
+};
+const rows = (made: Book): Record<string, unknown>[] => records(made.sheet(LIFT_SHEET)!, ITEM_ROW - 1);
+const results = (made: Book): unknown[] => [0, 1, 2, 3].map((i) => cell(made, RESULT_ROW + i, 1));
+const snapshot = (made: Book, name: string): string => JSON.stringify([...made.sheet(name)!.rows].map(([r, cells]) => [r, [...cells]]));
+
+const ALL = { "C-1": "leg", "C-2": "leg", "3/4": "leg", "S-2": "top" } as const;
+
+describe("the lift on a sheet", () => {
+  it("works out the same as the engine, from formulas", async () => {
+    const made = book({ "Gear log": LOG });
+    const before = snapshot(made, "Gear log");
+    openBook(made, { calculator: calculator() });
+    const asked = await lift(ALL);
+    expect(asked.result.refusals).toEqual([]);
+    expect(await excelPort.writeLift(asked)).toEqual({ sheet: LIFT_SHEET });
+    // 10,000 / (2 sin 60) is 5,773.503 lb; 12,000 lb on top under 10,000 is the weakest: a sixth is left.
+    expect(results(made)[0]).toBeCloseTo(5773.503, 3);
+    expect(results(made).slice(1, 3)).toEqual(["CARRIES", "S-2"]);
+    expect(results(made)[3]).toBe(0.16);
+    expect(rows(made).map((r) => [r["Id"], r["Place"], r["State when read"], r["Decision"]])).toEqual([
+      ["C-1", "leg", "in use", "CARRIES"], ["C-2", "leg", "in use", "CARRIES"], ["3/4", "leg", "in use", "CARRIES"], ["S-2", "top", "in use", "CARRIES"],
+    ]);
+    // 3.25 t is 3,250 / 0.45359237 = 7,165.02 lb.
+    expect(rows(made)[2]?.["Rated here"]).toBeCloseTo(7165.0, 1);
+    for (const [i, line] of asked.result.lines.entries()) expect(rows(made)[i]?.["Used"]).toBeCloseTo(line.used ?? NaN, 9);
+    expect(snapshot(made, "Gear log")).toBe(before);
+    expect(made.sheets.map((s) => s.name)).toEqual(["Gear log", LIFT_SHEET]);
+  });
+
+  it("follows what is typed in it: load, unit, angle, hitch, choke, heat", async () => {
+    const made = book({ "Gear log": LOG });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    await excelPort.writeLift(await lift({ "C-1": "leg", "C-2": "leg" }));
+    const sheet = made.sheet(LIFT_SHEET)!;
+    const type = async (changes: readonly (readonly [row: number, column: number, value: string | number | null])[]): Promise<unknown[]> => {
+      for (const [row, column, value] of changes) sheet.at(row - 1, column).value = value;
+      await calc.recalculate(made);
+      return results(made);
+    };
+    const [LOAD, ANGLE, HITCH, CHOKE, HEAT, GRADE, COUNTED] = [INPUT_ROW + 1, INPUT_ROW + 3, INPUT_ROW + 4, INPUT_ROW + 5, INPUT_ROW + 6, INPUT_ROW + 7, INPUT_ROW + 8];
+    // Two legs at 30 degrees carry exactly one leg's 7,100 lb.
+    expect((await type([[LOAD, 1, 7100], [ANGLE, 1, 30]]))[1]).toBe("CARRIES");
+    expect((await type([[LOAD, 1, 7100.1]]))[1]).toBe("OVERLOADED");
+    expect((await type([[LOAD, 1, 7000], [ANGLE, 1, 29.9]]))[1]).toBe("REFUSED");
+    expect((await type([[ANGLE, 1, null]]))[1]).toBe("REFUSED");
+    // 60 degrees between the legs is 60 from horizontal. 12,297 lb carries, 12,298 does not: 2 sin 60 x 7,100 = 12,297.56.
+    expect((await type([[ANGLE, 1, 60], [ANGLE, 2, "included"], [LOAD, 1, 12297]]))[1]).toBe("CARRIES");
+    expect((await type([[LOAD, 1, 12298]]))[1]).toBe("OVERLOADED");
+    expect((await type([[LOAD, 1, ""]]))[1]).toBe("REFUSED");
+    // 5,578 kg is 12,297.4 lb.
+    expect((await type([[LOAD, 1, 5578], [LOAD, 2, "kg"]]))[1]).toBe("CARRIES");
+    expect((await type([[LOAD, 1, 5579]]))[1]).toBe("OVERLOADED");
+    // Choker: 75 % of 12,297.56 lb is 9,223.2 lb; a choke below 30 degrees leaves 49 % of that, 4,519.3 lb.
+    expect((await type([[LOAD, 1, 9223], [LOAD, 2, "lb"], [HITCH, 1, "choker"]]))[1]).toBe("REFUSED");
+    expect((await type([[CHOKE, 1, 130]]))[1]).toBe("CARRIES");
+    expect((await type([[CHOKE, 1, 20]]))[1]).toBe("OVERLOADED");
+    expect((await type([[LOAD, 1, 4519]]))[1]).toBe("CARRIES");
+    // Grade 80 at 800 F keeps 60 %: 2 sin 60 x 4,260 = 7,378.5 lb.
+    expect((await type([[HITCH, 1, "vertical"], [LOAD, 1, 7378], [HEAT, 1, 800], [HEAT, 2, "F"]]))[1]).toBe("REFUSED");
+    expect((await type([[GRADE, 1, 80]]))[1]).toBe("CARRIES");
+    expect((await type([[LOAD, 1, 7379]]))[1]).toBe("OVERLOADED");
+    // Basket: two slings are four parts, of which three or two are counted; upright 3 x 7,100 = 21,300 lb.
+    expect((await type([[HEAT, 1, null], [HITCH, 1, "basket"], [ANGLE, 1, 90], [ANGLE, 2, "horizontal"], [LOAD, 1, 21300]]))[1]).toBe("CARRIES");
+    expect((await type([[COUNTED, 1, 2]]))[1]).toBe("OVERLOADED");
+  });
+
+  it("refuses without a hitch, with more legs than slings, and once an inspection is due", async () => {
+    const made = book({ "Gear log": LOG });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    await excelPort.writeLift(await lift({ "C-1": "leg", "C-2": "leg" }, { load: "1000 lb" }));
+    const sheet = made.sheet(LIFT_SHEET)!;
+    const after = async (row: number, value: string | number | null): Promise<unknown> => {
+      const at = sheet.at(row - 1, 1);
+      const before = at.value;
+      at.value = value;
+      await calc.recalculate(made);
+      const decision = results(made)[1];
+      at.value = before;
+      return decision;
+    };
+    const [AS_OF_ROW, LEGS, HITCH] = [INPUT_ROW, INPUT_ROW + 2, INPUT_ROW + 4];
+    expect(await after(HITCH, "")).toBe("REFUSED");
+    expect(await after(HITCH, "cradle")).toBe("REFUSED");
+    expect(await after(LEGS, 3)).toBe("REFUSED");
+    expect(await after(LEGS, "")).toBe("REFUSED");
+    // Inspected 5 October 2026 (46300), due 5 October 2027 (46665): due on the day itself is not late.
+    expect(await after(AS_OF_ROW, 46665)).toBe("CARRIES");
+    expect(await after(AS_OF_ROW, 46666)).toBe("REFUSED");
+  });
+
+  it("refuses an item that is out of use and lowers side loads", async () => {
+    const made = book({ "Gear log": [...LOG, ["C-3", "chain sling", "in", "3/8", "0.3", null, null, null, null, "none", "none", "yes", "7100 lb", "normal", { date: 46300 }]] });
+    openBook(made, { calculator: calculator() });
+    await excelPort.writeLift(await lift({ "C-3": "leg", "S-2": "top" }, { legs: 1, angle: "", load: "6000 lb", sideAngles: { "S-2": "90" } }));
+    // Half of 12,000 lb is left at 90 degrees out of plane: exactly 6,000 lb.
+    expect(rows(made).map((r) => r["Decision"])).toEqual(["REFUSED", "CARRIES"]);
+    expect(rows(made)[1]).toMatchObject({ "Side share": 0.5, "Rated here": 6000, Left: 0 });
+    expect(rows(made)[0]?.["State when read"]).toMatch(/C-3 \(chain sling\) is out of use, REMOVE/);
+    expect(results(made)[1]).toBe("REFUSED");
+  });
+
+  it("is written anew on its own sheet and leaves another sheet of that name alone", async () => {
+    const made = book({ "Gear log": LOG });
+    openBook(made, { calculator: calculator() });
+    await excelPort.writeLift(await lift(ALL));
+    await excelPort.writeLift(await lift({ "C-1": "leg" }, { legs: 1, angle: "", load: "1 t" }));
+    expect(rows(made).filter((r) => r["Id"] !== null && r["Id"] !== "").map((r) => r["Id"])).toEqual(["C-1"]);
+    expect(cell(made, INPUT_ROW + 1, 2)).toBe("t");
+
+    const other = book({ "Gear log": LOG, [LIFT_SHEET]: [["My own lift plans"], [5]] });
+    openBook(other, { calculator: calculator() });
+    const before = snapshot(other, LIFT_SHEET);
+    await expect(excelPort.writeLift(await lift({ "C-1": "leg" }, { legs: 1, angle: "" }))).rejects.toMatchObject({ kind: "other shape", message: expect.stringContaining("Rename that sheet") as string });
+    expect(snapshot(other, LIFT_SHEET)).toBe(before);
+  });
+
+  it("says so when its sheet is protected", async () => {
+    const made = book({ "Gear log": LOG });
+    openBook(made, { calculator: calculator() });
+    await excelPort.writeLift(await lift(ALL));
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem(LIFT_SHEET).protection.protect();
+      await context.sync();
+    });
+    await expect(excelPort.writeLift(await lift(ALL))).rejects.toMatchObject({ kind: "protected" });
+  });
+});
+
+describe("rated loads in the register", () => {
+  it("keep the unit that the log's heading gave them", async () => {
+    const headings = HEADINGS.map((heading) => (heading === "Rated load" ? "WLL (t)" : heading));
+    const made = book({ "Gear log": [headings, shackle("S-1", 3.25), shackle("S-2", "4750 lb"), shackle("S-3", "")] });
+    openBook(made, { calculator: calculator() });
+    await excelPort.build(await read(), () => undefined, new AbortController().signal);
+    expect(records(made.sheet("Gear register")!, 3).map((r) => r["Rated load"] ?? "")).toEqual(["3.25 t", "4750 lb", ""]);
+  });
+});
+
+describe("the plan of a lift", () => {
+  it("has a formula in each worked-out column, and no formula from what a log holds", async () => {
+    const made = book({ "Gear log": [HEADINGS, chain("=1+1", "=2 t")] });
+    openBook(made);
+    const plan = planLift(await lift({ "=1+1": "leg" }, { legs: 1, angle: "" }));
+    expect(plan.headings).toEqual(LIFT_HEADINGS);
+    for (const row of plan.rows) {
+      expect(row).toHaveLength(LIFT_HEADINGS.length);
+      row.forEach((value, column) => {
+        const worked = column >= FORMULA_COLUMNS.from && column <= FORMULA_COLUMNS.to;
+        if (worked) expect([column, value]).toEqual([column, expect.stringMatching(/^=/)]);
+        // Tag and side load are numbers or blank; the other columns are text to the sheet, whatever stands in them.
+        if (column === 4 || column === 6) expect([column, typeof value === "number" || value === ""]).toEqual([column, true]);
+      });
+    }
+    await excelPort.writeLift(await lift({ "=1+1": "leg" }, { legs: 1, angle: "" }));
+    expect(made.sheet(LIFT_SHEET)?.cell(ITEM_ROW, 0)).toMatchObject({ value: "=1+1" });
+    expect(made.sheet(LIFT_SHEET)?.cell(ITEM_ROW, 0)?.formula).toBeUndefined();
+  });
+});
