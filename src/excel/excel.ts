@@ -9,11 +9,12 @@ import { reportOn } from "../engine/report";
 import { asGrid } from "../engine/sheet";
 import { withoutSheet } from "./address";
 import { asWorkbookError, inWorkbook } from "./host";
-import { HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
+import { HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
 import { writeLift } from "./lift-write";
-import { readLog } from "./read";
+import { makeHouseSheet, readHouseSheet } from "./house-sheet";
+import { readLog, withHouse } from "./read";
 import { otherShape, writeRegister } from "./write";
 
 interface Standing {
@@ -35,8 +36,12 @@ async function standing(context: Excel.RequestContext): Promise<Standing> {
   const notes = context.workbook.worksheets.getItemOrNullObject(NOTES_SHEET);
   notes.load("name");
   notes.protection.load("protected");
+  const house = context.workbook.worksheets.getItemOrNullObject(HOUSE_SHEET);
+  house.load("name");
+  house.protection.load("protected");
   await context.sync();
   if (!notes.isNullObject && notes.protection.protected) throw new WorkbookError("protected", `The sheet "${NOTES_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
+  if (!house.isNullObject && house.protection.protected) throw new WorkbookError("protected", `The sheet "${HOUSE_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
   if (sheet.isNullObject) {
     if (!elsewhere.isNullObject) throw otherShape(`a table named "${REGISTER_TABLE}" stands on another sheet`);
     return { sheet: false, notes: !notes.isNullObject, table: null, why: "" };
@@ -137,7 +142,7 @@ async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnTyp
     await context.sync();
     const { columns } = await readColumns(context, table, headings);
     const grid = asGrid([headings, ...columns]);
-    const report = reportOn(grid, { basis, asOf });
+    const report = reportOn(grid, withHouse({ basis, asOf }, await readHouseSheet(context)));
     if (report === null) return null;
     const cells = report.items.map((item) => ({ item, says: readText((verdicts.values as CellValue[][])[item.row - 1]?.[0]) }));
     const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
@@ -272,5 +277,5 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
   });
 }
 
-export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, load, save, watch };
+export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, makeHouseSheet, load, save, watch };
 

@@ -5,6 +5,8 @@ import { LEAD_DAYS } from "../engine/schedule";
 export const REGISTER_SHEET = "Gear register";
 export const NOTES_SHEET = "Gear notes";
 export const REGISTER_TABLE = "Gear";
+/** The house's own limits; people write in it, the add-in only makes it. */
+export const HOUSE_SHEET = "House limits";
 
 /** One-based row of the headings; above it stand the title, the rules in force with the day, and the caution. */
 export const HEADING_ROW = 4;
@@ -60,9 +62,14 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   { heading: "Reason", formula: `=GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
   { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
-  { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}],${BASIS_CELL}),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },
+  { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}]),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },
   { heading: "Due state", formula: `=IF(ISNUMBER([@[Next due]]),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
 ];
+
+/** A worked-out column's formula; `rules` is the cell or the range that it hands over as the rule sets. */
+export function formulaOf(column: ResultColumn, rules: string): string {
+  return column.formula.replaceAll(BASIS_CELL, rules);
+}
 
 export const RESULT_HEADINGS: readonly string[] = RESULT_COLUMNS.map((c) => c.heading);
 

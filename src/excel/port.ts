@@ -91,6 +91,8 @@ export interface WorkbookPort {
   /** Selects the row of an item in the sheet; `row` counts inside the place. */
   show(place: LogPlace, row: number): Promise<void>;
   /** Writes a lift on its own sheet, anew each time. */
+  /** Makes the sheet for the house's own limits; they are in force as soon as it is there. */
+  makeHouseSheet(): Promise<void>;
   writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
   load(): Promise<SavedState>;
   save(state: SavedState): Promise<void>;

@@ -3,8 +3,10 @@ import type { CellValue } from "../engine/model";
 import { reportOn, type ReportRequest } from "../engine/report";
 import { asGrid, findLog, type Grid } from "../engine/sheet";
 import { areaAddress, withoutSheet } from "./address";
+import type { HouseLimits } from "../engine/house";
 import { inWorkbook } from "./host";
-import { NOTES_SHEET, REGISTER_SHEET } from "./layout";
+import { readHouseSheet } from "./house-sheet";
+import { HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET } from "./layout";
 import { WorkbookError, type LogPlace, type ReadLog, type ReadRequest } from "./port";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
@@ -26,10 +28,17 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
   return inWorkbook(async (context) => {
     const place = request.from === "auto" ? await findPlace(context, request) : request.from === "selection" ? await selectionPlace(context) : await grownPlace(context, request.from);
     const grid = await readGrid(context, place);
-    const report = reportOn(grid, request satisfies ReportRequest);
+    const house = await readHouseSheet(context);
+    const report = reportOn(grid, withHouse(request, house));
     if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
     return { place, report };
   });
+}
+
+/** House limits are in force as soon as the workbook has their sheet. */
+export function withHouse(request: Pick<ReadRequest, "basis" | "asOf"> & Partial<Pick<ReadRequest, "choices">>, house: HouseLimits | null): ReportRequest {
+  const { basis, asOf, choices } = request;
+  return { basis: house === null ? basis : [...basis, "house"], asOf, ...(choices === undefined ? {} : { choices }), ...(house === null ? {} : { house }) };
 }
 
 /** The sheet whose top looks most like a log; sheets of the add-in itself only when there is no other. */
@@ -41,7 +50,7 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
   await context.sync();
 
   const used = sheets.items
-    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && sheet.name !== NOTES_SHEET)
+    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && sheet.name !== NOTES_SHEET && sheet.name !== HOUSE_SHEET)
     .map((sheet) => {
       const range = sheet.getUsedRangeOrNullObject(true);
       range.load("address,rowIndex,columnIndex,rowCount,columnCount");

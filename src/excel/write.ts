@@ -1,7 +1,9 @@
 /** Carrying out a register plan: own sheets only, one request for each few megabytes, progress as it goes. */
 import { columnLetters, areaAddress } from "./address";
+import { fittingChoices } from "./choices";
 import { SHEET_COLORS, SIGN_COLORS } from "./colors";
-import { AS_OF_CELL, BASIS_CELL, CAUTION, HEADING_ROW, inputFormat, inputWidth, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
+import { AS_OF_CELL, BASIS_CELL, CAUTION, formulaOf, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
+import { followRegister, HOUSE_RANGE } from "./house-sheet";
 import type { RegisterPlan, Written } from "./plan";
 import { WorkbookError, type Progress } from "./port";
 import { field, type FieldId } from "../engine/fields";
@@ -41,7 +43,10 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
   await writeBody(context, sheet, plan, options.onProgress);
   say(plan.rows.length, "Formulas, drop-downs and highlights");
   clearLeftOver(sheet, plan, options, width, count);
-  writeResults(sheet, plan, count);
+  const house = options.basis.includes("house");
+  writeResults(sheet, plan, house ? HOUSE_RANGE : BASIS_CELL, count);
+  // The house limits stand beside the rule sets that the register names.
+  if (house) followRegister(sheets.getItem(HOUSE_SHEET), true);
   table.style = "TableStyleLight1";
   dressSheet(sheet, plan, options.basis, width, count);
   writeNotes(context, plan, options);
@@ -127,11 +132,11 @@ function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: Writ
 }
 
 /** One formula for a whole column: structured references read the row they stand in. */
-function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, count: number): void {
+function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string, count: number): void {
   RESULT_COLUMNS.forEach((result, index) => {
     const column = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + index, count, 1);
     column.numberFormat = result.format as unknown as string[][];
-    column.formulas = result.formula as unknown as string[][];
+    column.formulas = formulaOf(result, rules) as unknown as string[][];
     column.format.columnWidth = result.width;
     column.format.horizontalAlignment = "Left";
   });
@@ -166,17 +171,12 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
 }
 
-/** A list that is written out in a rule takes no more than this. */
-const LIST_LENGTH = 255;
-
 /** Gear kinds for the drop-down: those that the register holds, then the others as far as the list reaches. */
 export function gearChoices(plan: Pick<RegisterPlan, "fields" | "rows">): readonly string[] {
   const column = plan.fields.indexOf("gear");
   const held = new Set(plan.rows.map((row) => { const kind = matchKind(String(row[column] ?? "")); return kind.ok ? kind.kind.id : ""; }));
   const order = [...GEAR].sort((a, b) => Number(held.has(b.id)) - Number(held.has(a.id)));
-  const choices: string[] = [];
-  for (const { id } of order) if ([...choices, id].join(",").length <= LIST_LENGTH) choices.push(id);
-  return choices;
+  return fittingChoices(order.map((kind) => kind.id));
 }
 
 /** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */

@@ -174,10 +174,10 @@ export function dressLeftDepth(gear: any, part: any, original: any, measured: an
  * @customfunction VERDICT VERDICT
  * @param headers The heading row of the log.
  * @param row The item's row, over the same columns.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function verdict(headers: any[][], row: any[][], basis?: any): string {
+export function verdict(headers: any[][], row: any[][], basis?: any[][]): string {
   return judgeRowOf(asGrid(headers), asGrid(row), basis).decision;
 }
 
@@ -186,10 +186,10 @@ export function verdict(headers: any[][], row: any[][], basis?: any): string {
  * @customfunction REASON REASON
  * @param headers The heading row of the log.
  * @param row The item's row, over the same columns.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
  * @returns Reason.
  */
-export function reason(headers: any[][], row: any[][], basis?: any): string {
+export function reason(headers: any[][], row: any[][], basis?: any[][]): string {
   return judgeRowOf(asGrid(headers), asGrid(row), basis).reason;
 }
 
@@ -198,10 +198,10 @@ export function reason(headers: any[][], row: any[][], basis?: any): string {
  * @customfunction JUDGE JUDGE
  * @param headers The heading row of the log.
  * @param rows The items' rows, over the same columns.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
  * @returns Five columns for each row.
  */
-export function judge(headers: any[][], rows: any[][], basis?: any): any[][] {
+export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][] {
   return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [v.decision, v.reason, v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over", v.comesOut, v.source]);
 }
 

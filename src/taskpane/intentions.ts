@@ -25,6 +25,8 @@ export interface Intentions {
   readonly show: (row: number) => Promise<void>;
   /** Puts a lift on its own sheet, with live formulas. */
   readonly writeLift: (lift: LiftToWrite) => Promise<void>;
+  /** Makes the sheet for the house's own limits, then reads the log again under them. */
+  readonly makeHouseSheet: () => Promise<void>;
   readonly retry: (what: Retry) => Promise<unknown>;
   readonly tell: (event: PaneEvent) => void;
   readonly end: () => Promise<void>;
@@ -90,6 +92,16 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  const makeHouseSheet = async (): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    try {
+      await port.makeHouseSheet();
+      await readAgain();
+    } catch (error) {
+      reading.fail(error, "again");
+    }
+  };
+
   const start = async (): Promise<void> => {
     reading.open();
     tell({ kind: "reading" });
@@ -149,6 +161,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     },
     show,
     writeLift,
+    makeHouseSheet,
     retry: (what) => {
       tell({ kind: "dismiss", what: "failure" });
       return retries[what]();

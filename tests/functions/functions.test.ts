@@ -433,13 +433,13 @@ describe("VERDICT and REASON", () => {
   });
   it("the basis decides", () => {
     // 0.2 in of the 0.3 in that 15 % allows.
-    expect(verdict(HEADERS, [withCell(3, 2.2)], "law")).toBe("KEEP");
+    expect(verdict(HEADERS, [withCell(3, 2.2)], [["law"]])).toBe("KEEP");
     expect(verdict(HEADERS, [withCell(3, 2.2)])).toBe("REMOVE");
     expect(verdict(HEADERS, [withCell(3, 2.001)])).toBe("KEEP");
-    expect(verdict(HEADERS, [withCell(3, 2.001)], "standard,strict")).toBe("REMOVE");
-    expect(verdict(HEADERS, [GOOD], "lore")).toBe("NO VERDICT");
-    expect(reason(HEADERS, [GOOD], "lore")).toContain('"lore"');
-    for (const trap of ["constructor", "toString", "__proto__"]) expect(verdict(HEADERS, [GOOD], trap)).toBe("NO VERDICT");
+    expect(verdict(HEADERS, [withCell(3, 2.001)], [["standard,strict"]])).toBe("REMOVE");
+    expect(verdict(HEADERS, [GOOD], [["lore"]])).toBe("NO VERDICT");
+    expect(reason(HEADERS, [GOOD], [["lore"]])).toContain('"lore"');
+    for (const trap of ["constructor", "toString", "__proto__"]) expect(verdict(HEADERS, [GOOD], [[trap]])).toBe("NO VERDICT");
   });
   it("headings and row of different widths, several rows, headings twice: NO VERDICT and why", () => {
     expect(reason(HEADERS, [GOOD.slice(1)])).toContain("11 cells wide and the row 10");
@@ -480,11 +480,11 @@ describe("JUDGE", () => {
   });
   it("rows of another width, an unknown basis and headings twice are told in every row", () => {
     expect(judge(HEADERS, [GOOD.slice(1)])[0]?.[1]).toContain("11 cells wide and the row 10");
-    expect(judge(HEADERS, [GOOD, GOOD], "lore").map((row) => row[0])).toEqual(["NO VERDICT", "NO VERDICT"]);
+    expect(judge(HEADERS, [GOOD, GOOD], [["lore"]]).map((row) => row[0])).toEqual(["NO VERDICT", "NO VERDICT"]);
     expect(judge([[...(HEADERS[0] ?? []), "Latch"]], [[...GOOD, "yes"]])[0]?.[1]).toContain("stands 2 times");
   });
   it("growth where nothing is allowed is shown in words, since no number can be", () => {
-    expect(judge(HEADERS, [withCell(3, 2.001)], "strict")[0]?.[2]).toBe("over");
+    expect(judge(HEADERS, [withCell(3, 2.001)], [["strict"]])[0]?.[2]).toBe("over");
   });
 });
 
@@ -562,7 +562,7 @@ describe("a blank optional argument", () => {
       expect(wearVerdictOf("shackle", "bow", 20, 19, blank, blank, blank, blank), "second direction").toBe("KEEP");
       expect(chainMin("1/2", "in", blank)).toBe(0.443);
       expect(length("1 in", "in", blank)).toBe(1);
-      expect(verdict(HEADERS, [GOOD], blank)).toBe("KEEP");
+      expect(verdict(HEADERS, [GOOD], [[blank]])).toBe("KEEP");
     }
   });
 });

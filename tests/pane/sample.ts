@@ -153,6 +153,12 @@ export class FakeWorkbook implements WorkbookPort {
     this.fail("show");
   }
 
+  houseSheets = 0;
+  makeHouseSheet(): Promise<void> {
+    this.houseSheets += 1;
+    return Promise.resolve();
+  }
+
   async writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }> {
     await Promise.resolve();
     this.lifts.push(lift);

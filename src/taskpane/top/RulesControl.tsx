@@ -1,5 +1,5 @@
 /** Chooses the rule sets in force; at least one stays. */
-import { Checkbox, makeStyles, tokens } from "@fluentui/react-components";
+import { Button, Checkbox, makeStyles, tokens } from "@fluentui/react-components";
 import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
 
 const useStyles = makeStyles({
@@ -8,7 +8,15 @@ const useStyles = makeStyles({
   holds: { paddingLeft: "32px" },
 });
 
-export function RulesControl({ basis, onChange }: { basis: readonly BasisId[]; onChange: (basis: readonly BasisId[]) => void }) {
+interface Props {
+  basis: readonly BasisId[];
+  /** True when the workbook has a sheet of house limits, which is then in force. */
+  house: boolean;
+  onChange: (basis: readonly BasisId[]) => void;
+  onHouse: () => void;
+}
+
+export function RulesControl({ basis, house, onChange, onHouse }: Props) {
   const styles = useStyles();
   const last = basis.length === 1;
   return (
@@ -27,6 +35,10 @@ export function RulesControl({ basis, onChange }: { basis: readonly BasisId[]; o
           </p>
         </div>
       ))}
+      <p className={styles.text}>
+        {house ? `House limits are in force from the sheet House limits. ${BASES.house.holds}.` : "Your own limits can stand beside these, on a sheet of their own."}
+      </p>
+      {!house && <Button onClick={onHouse}>Make a sheet for house limits</Button>}
       <p className={styles.text}>
         {last ? "One set must stay in force. Tick another before you take this one off." : "With several in force, the strictest finding decides."}
       </p>

@@ -24,7 +24,8 @@ export function TopLine({ state, intentions }: { state: PaneState; intentions: I
   const styles = useStyles();
   const shown = shownLog(state);
   const busy = state.work.kind !== "idle";
-  const rules = showBasis(state.basis);
+  const house = shown?.report.basis.includes("house") === true;
+  const rules = showBasis(house ? [...state.basis, "house"] : state.basis);
   const day = showDay(state.asOf);
   const items = shown === null ? "no items" : count(shown.report.items.length, "item");
   return (
@@ -38,7 +39,17 @@ export function TopLine({ state, intentions }: { state: PaneState; intentions: I
       </Part>
       <PartButton text={items} hint="go to the items" onClick={() => { intentions.tell({ kind: "go", place: "items" }); }} />
       <Part text={rules} hint="change the rules in force" title="Rules in force">
-        {() => <RulesControl basis={state.basis} onChange={(basis) => void intentions.setBasis(basis)} />}
+        {(close) => (
+          <RulesControl
+            basis={state.basis}
+            house={house}
+            onChange={(basis) => void intentions.setBasis(basis)}
+            onHouse={() => {
+              close();
+              void intentions.makeHouseSheet();
+            }}
+          />
+        )}
       </Part>
       <Part text={`as of ${day}`} hint="change the day for due dates" title="Due dates as of">
         {(close) => (

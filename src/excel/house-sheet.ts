@@ -1,0 +1,81 @@
+/** The house's own limits on a sheet of their own: the template, and reading it back. */
+import type { CellValue } from "../engine/model";
+import { GEAR } from "../engine/gear/index";
+import { HOUSE_HEADINGS, readHouse, type HouseLimits } from "../engine/house";
+import { asGrid } from "../engine/sheet";
+import { fittingChoices } from "./choices";
+import { BASIS_CELL, CAUTION, HOUSE_SHEET, REGISTER_SHEET } from "./layout";
+import { inWorkbook } from "./host";
+import { WorkbookError } from "./port";
+
+/** Rows that the register's formulas read; more house limits than that are refused by name. */
+export const HOUSE_ROWS = 200;
+const HEADINGS_AT = 5;
+
+/** What the formulas of the register hand over in place of the rule sets when there are house limits. */
+export const HOUSE_RANGE = `'${HOUSE_SHEET}'!$A$1:$G$${String(HOUSE_ROWS)}`;
+
+/** The limits on the sheet, or null when the workbook has none. */
+export async function readHouseSheet(context: Excel.RequestContext): Promise<HouseLimits | null> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(HOUSE_SHEET);
+  const used = sheet.getUsedRangeOrNullObject(true);
+  sheet.load("name");
+  used.load("values,rowIndex,columnIndex,rowCount");
+  await context.sync();
+  if (sheet.isNullObject || used.isNullObject) return null;
+  if (used.rowIndex !== 0 || used.columnIndex !== 0) throw new WorkbookError("other shape", `The sheet "${HOUSE_SHEET}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`);
+  if (used.rowCount > HOUSE_ROWS) throw new WorkbookError("too large", `The sheet "${HOUSE_SHEET}" holds more than ${String(HOUSE_ROWS)} rows. Keep the limits that are needed, then read the log again.`);
+  return readHouse(asGrid(used.values as CellValue[][]));
+}
+
+const NOTES = [
+  "One limit in a row. A limit only tightens: the strictest rule decides. Where Maker's figure says yes, the maker's written figure stands instead of the published limits for that check, and Source must name it.",
+  `Gear and Check as in the register's reasons, such as hook and throat opening. Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: 3 %, or a figure with in, mm, degrees or wires as its unit. ${CAUTION}`,
+];
+
+/** Makes the sheet with its headings and drop-downs; an existing one is left alone. */
+export async function makeHouseSheet(): Promise<void> {
+  await inWorkbook(async (context) => {
+    const sheets = context.workbook.worksheets;
+    const old = sheets.getItemOrNullObject(HOUSE_SHEET);
+    old.load("name");
+    const register = sheets.getItemOrNullObject(REGISTER_SHEET);
+    register.load("name");
+    await context.sync();
+    if (!old.isNullObject) throw new WorkbookError("other shape", `There is a sheet "${HOUSE_SHEET}" already; it was left as it is. Write your limits there.`);
+    const sheet = sheets.add(HOUSE_SHEET);
+    const body = sheet.getRangeByIndexes(HEADINGS_AT, 0, HOUSE_ROWS - HEADINGS_AT, HOUSE_HEADINGS.length);
+    sheet.getRange("A1:G5").numberFormat = "@" as unknown as string[][];
+    body.numberFormat = "@" as unknown as string[][];
+    sheet.getRange("A1").values = [["House limits"]];
+    sheet.getRange("A2:B2").values = [["Rules in force", ""]];
+    sheet.getRange("A3:A4").values = NOTES.map((note) => [note]);
+    sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [[...HOUSE_HEADINGS]];
+    followRegister(sheet, !register.isNullObject);
+    const title = sheet.getRange("A1");
+    title.format.font.bold = true;
+    title.format.font.size = 14;
+    const headings = sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length);
+    headings.format.font.bold = true;
+    headings.format.fill.color = "#D9E2EC";
+    headings.format.font.color = "#102A43";
+    const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = { Gear: fittingChoices(GEAR.map((kind) => kind.id)), "Comes out": ["above", "from"], Unit: ["%", "in", "mm", "degrees", "wires"], "Maker's figure": ["yes"] };
+    HOUSE_HEADINGS.forEach((heading, index) => {
+      const column = sheet.getRangeByIndexes(HEADINGS_AT, index, HOUSE_ROWS - HEADINGS_AT, 1);
+      column.format.columnWidth = heading === "Source" ? 220 : heading === "Check" ? 140 : 90;
+      const list = choices[heading];
+      if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
+    });
+    sheet.freezePanes.freezeRows(HEADINGS_AT);
+    sheet.activate();
+    sheet.getRange(`A${String(HEADINGS_AT + 1)}`).select();
+    await context.sync();
+  });
+}
+
+/** The rule sets that stand beside the house limits are those of the register, once there is one. */
+export function followRegister(sheet: Excel.Worksheet, exists: boolean): void {
+  const cell = sheet.getRange("B2");
+  cell.numberFormat = "General" as unknown as string[][];
+  if (exists) cell.formulas = [[`='${REGISTER_SHEET}'!${BASIS_CELL}`]];
+}
