@@ -10,7 +10,8 @@ import { WorkbookError } from "./port";
 
 /** Rows that the register's formulas read; more house limits than that are refused by name. */
 export const HOUSE_ROWS = 200;
-const HEADINGS_AT = 5;
+/** Row of the headings; title, rule sets and notes stand above. */
+const HEADINGS_AT = 8;
 
 /** What the formulas of the register hand over in place of the rule sets when there are house limits. */
 export const HOUSE_RANGE = `'${HOUSE_SHEET}'!$A$1:$G$${String(HOUSE_ROWS)}`;
@@ -29,8 +30,11 @@ export async function readHouseSheet(context: Excel.RequestContext): Promise<Hou
 }
 
 const NOTES = [
-  "One limit in a row. A limit only tightens: the strictest rule decides. Where Maker's figure says yes, the maker's written figure stands instead of the published limits for that check, and Source must name it.",
-  `Gear and Check as in the register's reasons, such as hook and throat opening. Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: 3 %, or a figure with in, mm, degrees or wires as its unit. ${CAUTION}`,
+  "One limit in a row. It only tightens, since the strictest rule decides.",
+  "Maker's figure yes: the maker's written figure stands instead of the published limits for that check; Source must name it.",
+  "Gear and Check as the reasons name them, such as hook and throat opening.",
+  "Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: 3 %, or a figure with its unit: in, mm, degrees, wires.",
+  CAUTION,
 ];
 
 /** Makes the sheet with its headings and drop-downs; an existing one is left alone. */
@@ -45,11 +49,11 @@ export async function makeHouseSheet(): Promise<void> {
     if (!old.isNullObject) throw new WorkbookError("other shape", `There is a sheet "${HOUSE_SHEET}" already; it was left as it is. Write your limits there.`);
     const sheet = sheets.add(HOUSE_SHEET);
     const body = sheet.getRangeByIndexes(HEADINGS_AT, 0, HOUSE_ROWS - HEADINGS_AT, HOUSE_HEADINGS.length);
-    sheet.getRange("A1:G5").numberFormat = "@" as unknown as string[][];
+    sheet.getRange(`A1:G${String(HEADINGS_AT)}`).numberFormat = "@" as unknown as string[][];
     body.numberFormat = "@" as unknown as string[][];
     sheet.getRange("A1").values = [["House limits"]];
     sheet.getRange("A2:B2").values = [["Rules in force", ""]];
-    sheet.getRange("A3:A4").values = NOTES.map((note) => [note]);
+    sheet.getRange("A3:A7").values = NOTES.map((note) => [note]);
     sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [[...HOUSE_HEADINGS]];
     followRegister(sheet, !register.isNullObject);
     const title = sheet.getRange("A1");

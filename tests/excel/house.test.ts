@@ -18,7 +18,7 @@ const cells = (made: Book): unknown[] => records(made.sheet(REGISTER_SHEET)!, HE
 const opened = (): Book => book({ "Gear log": [...hookLog(0), hookRow("H-1", "2.05"), hookRow("H-2", "2.065")] });
 const LIMIT = ["hook", "throat opening", "above", "3", "%", "Yard order 7", ""];
 
-function limit(made: Book, row: readonly string[], at = 5): void {
+function limit(made: Book, row: readonly string[], at = 8): void {
   row.forEach((value, column) => {
     if (value !== "") made.sheet(HOUSE_SHEET)!.at(at, column).value = value;
   });
@@ -30,11 +30,11 @@ describe("the sheet of house limits", () => {
     openBook(made);
     await excelPort.makeHouseSheet();
     const sheet = made.sheet(HOUSE_SHEET)!;
-    expect(HOUSE_HEADINGS.map((_, column) => sheet.cell(4, column)?.value)).toEqual([...HOUSE_HEADINGS]);
+    expect(HOUSE_HEADINGS.map((_, column) => sheet.cell(7, column)?.value)).toEqual([...HOUSE_HEADINGS]);
     expect(sheet.validations.length).toBe(4);
     limit(made, LIMIT);
     await expect(excelPort.makeHouseSheet()).rejects.toMatchObject({ kind: "other shape", message: expect.stringContaining("left as it is") });
-    expect(sheet.cell(5, 0)?.value).toBe("hook");
+    expect(sheet.cell(8, 0)?.value).toBe("hook");
   });
 
   it("is in force as soon as it is there, and without limits changes nothing", async () => {
@@ -59,12 +59,12 @@ describe("the sheet of house limits", () => {
     expect(made.sheet(REGISTER_SHEET)!.cell(1, 1)?.value).toBe("standard,practice,house");
     expect(await excelPort.checkRegister(DEFAULT_BASIS, AS_OF)).toMatchObject({ check: { disagreeing: [] } });
     // A limit that is changed on its sheet is followed at once.
-    made.sheet(HOUSE_SHEET)!.at(5, 3).value = "2";
+    made.sheet(HOUSE_SHEET)!.at(8, 3).value = "2";
     await calc.recalculate(made);
     expect(cells(made)).toEqual(["REMOVE", "REMOVE"]);
     // Law has no limit for the worn saddle, so the first hook is open under law; the house takes the second one out.
     made.sheet(REGISTER_SHEET)!.at(1, 1).value = "law,house";
-    made.sheet(HOUSE_SHEET)!.at(5, 3).value = "3";
+    made.sheet(HOUSE_SHEET)!.at(8, 3).value = "3";
     await calc.recalculate(made);
     expect(cells(made)).toEqual(["NO VERDICT", "REMOVE"]);
   });
@@ -76,7 +76,7 @@ describe("the sheet of house limits", () => {
     limit(made, ["hook", "throat opening", "above", "some", "%", "Yard order 7"]);
     const log = await read();
     expect(decisions(log)).toEqual(["NO VERDICT", "NO VERDICT"]);
-    expect(log.report.items[0]!.verdict.reason).toMatch(/House limits, row 6 \(hook, throat opening\): the limit "some" is not a figure/);
+    expect(log.report.items[0]!.verdict.reason).toMatch(/House limits, row 9 \(hook, throat opening\): the limit "some" is not a figure/);
     await build(log);
     expect(cells(made)).toEqual(["NO VERDICT", "NO VERDICT"]);
   });

@@ -112,3 +112,12 @@ describe("size of a chain as the trade writes it", () => {
     expect(judged({ ...chain, nickDepth: 0.01 }).decision).toBe("EXAMINE");
   });
 });
+
+describe("the cap on the throat opening of a sling's hook", () => {
+  // 5 % of 150 mm is 7.5 mm, so the cap of 6 mm decides: 156.0 mm is at it, 156.1 mm beyond (WAC 296-155-55800 Table 12).
+  it("is 6 mm for a row in millimetres", () => {
+    const sling = { ...good("chain sling"), unit: "mm" };
+    expect(judged({ ...sling, throatNew: "150 mm", throatNow: "156 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")?.decision).toBe("WATCH");
+    expect(judged({ ...sling, throatNew: "150 mm", throatNow: "156.1 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")?.decision).toBe("REMOVE");
+  });
+});
