@@ -1,5 +1,5 @@
 /** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
-import { CHECKED, from, NICK, removedOnSight, seen } from "./common";
+import { CHECKED, from, NICK, removedOnSight, seen, THROAT_OPENING } from "./common";
 import { queenslandChain } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
@@ -32,7 +32,7 @@ export const chainSling: GearKind = {
     ...removedOnSight("chain-sling", "stretched or bent links", { law: ["CFR 1910.184", "(e)(9)"], standard: TABLE_12, practice: ["practice", ""] }),
     ...removedOnSight("chain-sling", "cracks", { law: ["CFR 1910.184", "(e)(9)"], standard: TABLE_12, practice: ["practice", ""] }),
     ...removedOnSight("chain-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: TABLE_12 }),
-    { id: "chain-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    { id: "chain-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: THROAT_OPENING, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
     { id: "chain-sling.hook-throat-opening.strict", check: "hook throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
     { id: "chain-sling.hook-twist.standard", check: "hook twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: from("WAC 55800", "(any visibly apparent bend or twist)"), status: "read", checked: CHECKED },
     { id: "chain-sling.hook-twist.practice", check: "hook twist", basis: "practice", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },

@@ -36,6 +36,9 @@ export function removedOnSight(kind: string, check: string, sources: Partial<Rec
   }));
 }
 
+/** Throat opening of hooks, on slings too: more than 5 %, at most 1/4 in (6 mm); the cap follows the unit of the row. */
+export const THROAT_OPENING: Limit = { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } };
+
 /** 10 % loss of an original or catalogue dimension at any point takes rigging hardware out (exactly 10 % fails). */
 export function hardwareWear(kind: string, checks: readonly string[]): readonly Criterion[] {
   return checks.map((check) => ({

@@ -1,5 +1,5 @@
 /** Hooks: sling, hoist and rigging hooks. */
-import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seen } from "./common";
+import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seen, THROAT_OPENING } from "./common";
 import { albertaHook, germanHook, queenslandHook, shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
@@ -23,7 +23,7 @@ export const hook: GearKind = {
   ],
   criteria: [
     { id: "hook.throat-opening.law", check: "throat opening", basis: "law", limit: { word: "above", share: "0.15" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
-    { id: "hook.throat-opening.standard", check: "throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("WAC 55800", "with EM 385-1-1 15.E.07"), status: "read", checked: CHECKED },
+    { id: "hook.throat-opening.standard", check: "throat opening", basis: "standard", limit: THROAT_OPENING, beyond: "REMOVE", source: from("WAC 55800", "with EM 385-1-1 15.E.07"), status: "read", checked: CHECKED },
     { id: "hook.throat-opening.strict", check: "throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
     { id: "hook.section-wear.standard", check: "section wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
     { id: "hook.eye-wear.standard", check: "eye wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },

@@ -1,5 +1,5 @@
 /** Wire rope slings, and the broken-wire counts of ropes in other use. */
-import { CHECKED, from, removedOnSight, seen } from "./common";
+import { CHECKED, from, removedOnSight, seen, THROAT_OPENING } from "./common";
 import type { SourceKey } from "../sources";
 import type { BasisId } from "../bases";
 import type { Criterion, GearKind } from "./kind";
@@ -68,7 +68,7 @@ export const wireRopeSling: GearKind = {
     ...removedOnSight("wire-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", "9-2.9.5"] }),
     ...removedOnSight("wire-rope-sling", "cracks", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"], practice: ["practice", ""] }),
     ...removedOnSight("wire-rope-sling", "deformation", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    { id: "wire-rope-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } }, beyond: "REMOVE", source: from("EM 385", "15.E.07"), status: "restated", checked: CHECKED },
+    { id: "wire-rope-sling.hook-throat-opening.standard", check: "hook throat opening", basis: "standard", limit: THROAT_OPENING, beyond: "REMOVE", source: from("EM 385", "15.E.07"), status: "restated", checked: CHECKED },
     { id: "wire-rope-sling.hook-throat-opening.strict", check: "hook throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
     ...removedOnSight("wire-rope-sling", "hook latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
   ],
