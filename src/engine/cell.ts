@@ -1,7 +1,7 @@
 /** What a person typed into a cell becomes a reading, or a reason why not. The only place that reads cells. */
 import { exact, fromCell, type Exact } from "./exact";
 import type { CellValue, DateCell } from "./model";
-import { convert, namedUnit, showLength, type Unit } from "./units";
+import { namedUnit, type Unit } from "./units";
 import { readDateText, showDate } from "./dates";
 
 /** A reading; or nothing was measured; or something stands there that is no reading. */
@@ -317,9 +317,4 @@ export function readDate(cell: CellValue): Read<number> {
   if (text === "" || NOT_MEASURED.test(text)) return missing(text);
   const date = readDateText(text);
   return typeof date === "number" ? { kind: "value", value: date, text: showDate(date) } : refused(text, date.why);
-}
-
-/** The same length in another unit, as text. */
-export function showIn(length: Length, unit: Unit): string {
-  return showLength(convert(length.size, length.unit, unit), unit);
 }

@@ -1,7 +1,7 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
 import { readDate, readLength, readText, tidy, type Length } from "./cell";
 import { comesOutWords, evaluate, missingFinding, type Cells, type Situation } from "./evaluate";
-import { field, type FieldId } from "./fields";
+import type { FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";
 import type { GearKind } from "./gear/kind";
@@ -168,8 +168,4 @@ function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[
   const lead = decision === "KEEP" ? "Every required reading is inside its limit. Nearest: " : "";
   const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every part that was used with it."] : [];
   return [`${lead}${first}`, ...more, ...signs, ...gauge, ...notes.map((n) => `${n}.`)].join(" ");
-}
-
-export function heading(id: FieldId): string {
-  return field(id).heading;
 }

@@ -2,14 +2,14 @@
 import type { BasisId } from "./bases";
 import { readDate, readText } from "./cell";
 import type { HouseLimits } from "./house";
-import { FIELD_IDS, field, type FieldId } from "./fields";
+import { FIELD_IDS, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";
 import { matchKind } from "./gear/match";
 import { fieldsOf, judgeItem, tagState } from "./item";
-import type { CellValue, DueState, HeadingMatch, ItemResult, ItemVerdict, Report } from "./model";
+import type { CellValue, HeadingMatch, ItemResult, ItemVerdict, Report } from "./model";
 import { dueState, monthsOf, nextDue } from "./schedule";
 import { cellsOf, findLog, itemRows, type FoundLog, type Grid, type ItemRow } from "./sheet";
-import { DECISIONS, type Decision } from "./verdict";
+import { DECISIONS } from "./verdict";
 
 export interface ReportRequest {
   readonly basis: readonly BasisId[];
@@ -140,9 +140,3 @@ export function fieldsFor(kinds: ReadonlySet<string>, present: ReadonlySet<Field
   const always: readonly FieldId[] = ["id", "gear", "size", "unit", "assembly", "place", "service", "inspected", "inspector", "tagged", "releasedBy", "releasedOn", "remarks"];
   return FIELD_IDS.filter((id) => id !== "overload" && (always.includes(id) || used.has(id) || present.has(id)));
 }
-
-export function headingOf(id: FieldId): string {
-  return field(id).heading;
-}
-
-export type { Decision, DueState };

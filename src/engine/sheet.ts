@@ -1,6 +1,6 @@
 /** A sheet as clerks keep it: where the log starts, which rows are items, what each row's cells are. */
 import * as z from "zod/mini";
-import { isDateCell, readText } from "./cell";
+import { readText } from "./cell";
 import type { Cells } from "./evaluate";
 import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
@@ -177,14 +177,4 @@ function zerosAreBlank(values: ReadonlyMap<FieldId, CellValue>): boolean {
     return true;
   }
   return false;
-}
-
-/** A number in a date-formatted cell, for callers that know the format. */
-export function dateCell(serial: number): CellValue {
-  return { serial };
-}
-
-export function plainCell(cell: CellValue): string | number | boolean | null {
-  if (cell === undefined || cell === null) return null;
-  return isDateCell(cell) ? cell.serial : cell;
 }
