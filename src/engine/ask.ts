@@ -4,7 +4,11 @@
  */
 import { inForce, readBasis, type BasisChoice } from "./bases";
 import { readCount, readDate, readLength, readText, type Length, type Read } from "./cell";
-import { comesOutOf, dressLeft, evaluate, lossAt, readChainSize, type Cells, type Situation } from "./evaluate";
+import { comesOutOf } from "./check/comes-out";
+import { evaluate } from "./check/evaluate";
+import { dressLeft, lossAt } from "./check/nick";
+import { type Cells, readChainSize } from "./check/readings";
+import type { Situation } from "./check/situation";
 import { exact, toNumber, type Exact } from "./exact";
 import { field, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";

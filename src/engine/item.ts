@@ -1,6 +1,9 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
 import { readDate, readLength, readText, tidy, type Length } from "./cell";
-import { comesOutWords, evaluate, missingFinding, type Cells, type Situation } from "./evaluate";
+import { comesOutWords } from "./check/comes-out";
+import { evaluate } from "./check/evaluate";
+import { type Cells, missingFinding } from "./check/readings";
+import type { Situation } from "./check/situation";
 import type { FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";

@@ -1,7 +1,7 @@
 /** A sheet as clerks keep it: where the log starts, which rows are items, what each row's cells are. */
 import * as z from "zod/mini";
 import { readText } from "./cell";
-import type { Cells } from "./evaluate";
+import type { Cells } from "./check/readings";
 import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { matchHeadings, type Headings } from "./headings";

@@ -3,7 +3,8 @@
  * sizes and readings are whole multiples of 1/100,000,000 of the unit, and "used x 100 against size x percent" decides.
  */
 import { describe, expect, it } from "vitest";
-import { evaluate, type Cells } from "../../src/engine/evaluate";
+import { evaluate } from "../../src/engine/check/evaluate";
+import type { Cells } from "../../src/engine/check/readings";
 import { exact } from "../../src/engine/exact";
 import type { FieldId } from "../../src/engine/fields";
 import { GEAR } from "../../src/engine/gear/index";

@@ -71,7 +71,7 @@ describe("every criterion", () => {
 
 describe("an unconfirmed criterion", () => {
   it("decides nothing when it is put into a kind", async () => {
-    const { evaluate } = await import("../../src/engine/evaluate");
+    const { evaluate } = await import("../../src/engine/check/evaluate");
     const hook = GEAR[0];
     const check = hook?.checks.find((c) => c.name === "twist");
     if (!hook || !check) throw new Error("The hook is gone");

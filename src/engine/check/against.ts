@@ -1,0 +1,57 @@
+/** Every criterion in force against one figure. */
+import { ZERO } from "../exact";
+import type { Check, Criterion } from "../gear/kind";
+import { judge, judgeArea } from "../judge";
+import type { Finding } from "../model";
+import { tell, tellUncertain, tellWatched, type Told } from "../sentence";
+import { cite } from "../sources";
+import { showFloor } from "../units";
+import type { Decision } from "../verdict";
+import { type Allowance, allowanceOf, comesOutText, type Figure } from "./figure";
+import { capital, plain } from "./readings";
+import type { CheckResult } from "./situation";
+
+/** Every criterion in force against one figure. */
+export function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
+  const notes: string[] = [];
+  const findings: Finding[] = [];
+  for (const criterion of criteria) {
+    const allowed = allowanceOf(criterion.limit, figure);
+    if ("none" in allowed) {
+      if (allowed.passOver) notes.push(capital(allowed.none));
+      else findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: ${allowed.none}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: figure.measured }));
+      continue;
+    }
+    findings.push(meet(check, figure, criterion, allowed));
+  }
+  if (findings.length === 0) {
+    // Nothing used is inside any limit; something used without a limit settles nothing.
+    const why = notes.length > 0 ? notes.join("; ") : "the rules in force hold no limit for it";
+    const used = judge(figure.used, ZERO, "above").beyond;
+    const sentence = used ? `${capital(check.name)} ${figure.measured} cannot be judged: ${why}; choose a basis that has one.` : `${capital(check.name)} ${figure.measured} shows no change; ${why}.`;
+    return { findings: [plain(check, used ? "NO VERDICT" : "KEEP", sentence, { measured: figure.measured, original: figure.original })], notes };
+  }
+  return { findings, notes };
+}
+
+export function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allowance): Finding {
+  const met = allowed.area === undefined || figure.base === null ? judge(figure.used, allowed.allowance, allowed.word, figure.blur) : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
+  const comesOut = comesOutText(figure, allowed);
+  const source = cite(criterion.source);
+  const told: Told = { label: labelOf(check), measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis };
+  const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
+  const decision: Decision = met.uncertain ? (criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE") : met.beyond ? criterion.beyond : watched ? "WATCH" : (criterion.inside ?? "KEEP");
+  const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
+  const look = criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond;
+  const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : look ? tellWatched(told) : tell(decision, told);
+  return {
+    check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
+    limit: allowed.rule, share: met.share, comesOut, basis: criterion.basis, source, sentence,
+    overload: check.overload === true && (met.beyond || met.past),
+  };
+}
+
+/** What was measured: "saddle section" for wear at the saddle, else the check's own name. */
+export function labelOf(check: Check): string {
+  return check.kind === "loss" ? `${check.part} section` : check.name;
+}

@@ -1,0 +1,71 @@
+/** Where a part comes out, as a size or in words. */
+import type { Length } from "../cell";
+import { type Exact, exact, ZERO } from "../exact";
+import type { Check, Criterion, StressClass } from "../gear/kind";
+import { matchPart } from "../gear/match";
+import { convert, showDecimal, showLength, type Unit } from "../units";
+import { labelOf } from "./against";
+import { allowanceOf, comesOutAt, type Figure, literal } from "./figure";
+import { type Cells, length, lengthShow, readChainSize } from "./readings";
+import { criteriaFor, type Situation } from "./situation";
+
+/** Where a part of a given as-new size comes out, by every criterion in force that sets a size. */
+export interface ComesOut {
+  readonly at: Exact;
+  readonly criterion: Criterion;
+}
+
+export type ComesOutResult = { readonly ok: true; readonly limits: readonly ComesOut[]; readonly passedOver: readonly string[] } | { readonly ok: false; readonly why: string };
+
+/**
+ * Sizes at which a part comes out, in `unit`: above them for an opening or a clearance, below them for a section.
+ * `base` is the as-new size, the nominal chain size, or null where the limit needs none.
+ */
+export function comesOutOf(check: Check, base: Length | null, unit: Unit, situation: Situation, stress: StressClass): ComesOutResult {
+  const larger = check.kind === "growth" || check.kind === "gap";
+  const figure: Figure = {
+    used: ZERO, base: base === null ? null : convert(base.size, base.unit, unit), comesOut: larger ? "larger" : "smaller", unit, show: lengthShow(unit),
+    measured: "", original: null, blur: ZERO, gauge: "", ...(check.kind === "least" && base !== null ? { size: base } : {}),
+  };
+  const limits: ComesOut[] = [];
+  const passedOver: string[] = [];
+  for (const criterion of criteriaFor(check, situation, stress, false)) {
+    if (criterion.beyond === "WATCH") continue;
+    const allowed = allowanceOf(criterion.limit, figure);
+    if ("none" in allowed) {
+      if (!allowed.passOver) return { ok: false, why: allowed.none };
+      passedOver.push(allowed.none);
+    } else limits.push({ at: comesOutAt(figure, allowed), criterion });
+  }
+  return { ok: true, limits, passedOver };
+}
+
+/** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
+export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
+  if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
+  if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return null;
+  if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
+  const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
+  const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
+  const base = check.kind === "gap" ? null : check.kind === "least" ? readChainSize(cells.value(check.size), cells.unit(check.size), cells.times) : length(cells, check.original);
+  if (base !== null && base.kind !== "value") return null;
+  const measured = length(cells, check.measured, true);
+  const unit = base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in"));
+  const result = comesOutOf(check, base?.value ?? null, unit, situation, stress);
+  if (!result.ok || result.limits.length === 0) return null;
+  const larger = check.kind === "growth" || check.kind === "gap";
+  const [strictest] = [...result.limits].sort((a, b) => (larger ? a.at.compare(b.at) : b.at.compare(a.at)) || Number(b.criterion.limit.word === "from") - Number(a.criterion.limit.word === "from"));
+  if (strictest === undefined) return null;
+  const from = strictest.criterion.limit.word === "from";
+  const size = showLength(strictest.at, unit);
+  return `${labelOf(named === null ? check : { ...check, part: named.part })} ${larger ? `${from ? "from" : "above"} ${size}` : from ? `at ${size} or less` : `below ${size}`}`;
+}
+
+function plainComesOut(check: Check, situation: Situation): string | null {
+  const limits = criteriaFor(check, situation, "high", false)
+    .map(({ limit }) => ("degrees" in limit ? { at: literal(limit.degrees), word: limit.word, unit: " degrees" } : "count" in limit ? { at: exact(limit.count), word: limit.word, unit: "" } : null))
+    .filter((l) => l !== null)
+    .sort((a, b) => a.at.compare(b.at));
+  const [first] = limits;
+  return first ? `${check.name} ${first.word} ${showDecimal(first.at, 2)}${first.unit}` : null;
+}

@@ -1,0 +1,18 @@
+/** Growth of an opening. */
+import type { Check } from "../gear/kind";
+import { against } from "./against";
+import type { Figure } from "./figure";
+import { blurOf, type Cells, changeOf, lengthShow, readPair } from "./readings";
+import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
+
+export function growth(check: Check & { kind: "growth" }, cells: Cells, situation: Situation): CheckResult {
+  const pair = readPair(check, cells, check.original, check.measured, check.required);
+  if (pair === null) return NOTHING;
+  if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
+  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "growth", check.measured);
+  if (!("used" in change)) return { findings: [change], notes: [...pair.notes] };
+  const { used, unit, base, note } = change;
+  const figure: Figure = { used, base, comesOut: "larger", unit, show: lengthShow(unit), measured: pair.texts[1], original: pair.texts[0], ...blurOf(situation, unit, 2) };
+  const result = against(check, figure, criteriaFor(check, situation, "high", false));
+  return { findings: result.findings, notes: [...result.notes, ...pair.notes, ...(note === null ? [] : [note])] };
+}

@@ -1,0 +1,69 @@
+/** Nicks and gouges: what grinding them out would leave. */
+import { type Length, readText } from "../cell";
+import { type Exact, ZERO } from "../exact";
+import type { Check, GearKind, StressClass } from "../gear/kind";
+import { matchPart } from "../gear/match";
+import { judge, lesser } from "../judge";
+import { tellRefused, tellSound, tellUnruled } from "../sentence";
+import { showLength } from "../units";
+import { against } from "./against";
+import { type Figure, literal } from "./figure";
+import { blurOf, type Cells, changeOf, inUnit, length, lengthShow, plain, readPair, refusedFinding, typed } from "./readings";
+import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
+
+/** The wear check by which a part is sized. A hook's load pin is told at its body and is no measure of the body. */
+export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "loss" }) | undefined {
+  const losses = kind.checks.filter((c): c is Check & { kind: "loss" } => c.kind === "loss");
+  return losses.find((c) => c.part === part && (c.original !== "pinNew" || part === "pin")) ?? losses[0];
+}
+
+/** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
+export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: Situation): CheckResult {
+  const depth = length(cells, check.measured, true);
+  if (depth.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, depth)], notes: [] };
+  if (depth.kind === "missing") return NOTHING;
+  if (!judge(depth.value.size, ZERO, "above").beyond)
+    return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
+  const text = readText(cells.value(check.at));
+  const part = text === "" ? null : matchPart(situation.kind, text);
+  if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
+  const sized = lossAt(situation.kind, part?.part ?? null);
+  const stress = part?.stress ?? "high";
+  if (sized === undefined) return nickWithoutSection(check, depth);
+  const pair = readPair({ ...check, part: part?.part ?? sized.part }, cells, sized.original, sized.measured, true);
+  if (pair === null) return NOTHING;
+  if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
+  const unit = pair.original.unit;
+  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", sized.measured);
+  if (!("used" in change)) return { findings: [change], notes: [] };
+  const used = change.used.add(inUnit(depth.value, unit));
+  const figure: Figure = {
+    used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
+    measured: `${typed(depth)} deep at the ${part?.part ?? sized.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
+  };
+  const result = against({ ...check, part: part?.part ?? sized.part }, figure, criteriaFor(check, situation, stress, false));
+  const unjudged = result.findings.every((f) => f.criterion === null);
+  const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
+  return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };
+}
+
+const nickWithoutSection = (check: Check, depth: { readonly text: string }): CheckResult => ({
+  findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text))],
+  notes: [],
+});
+
+/** Depth that may still be ground off: the least that the criteria in force leave, or null when none sets an allowance. */
+export function dressLeft(original: Length, measured: Length, situation: Situation, stress: StressClass): Exact | null {
+  const check = situation.kind.checks.find((c) => c.kind === "nick");
+  if (check === undefined) return null;
+  const lost = original.size.sub(inUnit(measured, original.unit));
+  const gone = judge(lost, ZERO, "above").beyond ? lost : ZERO;
+  let left: Exact | null = null;
+  for (const { limit } of criteriaFor(check, situation, stress, false)) {
+    if (!("share" in limit)) continue;
+    const here = original.size.mul(literal(limit.share)).sub(gone);
+    const depth = judge(here, ZERO, "above").beyond ? here : ZERO;
+    left = left === null ? depth : lesser(left, depth);
+  }
+  return left;
+}

@@ -1,0 +1,74 @@
+/** A measure held against a size: as a share of it, or as the least that it asks for. */
+import { type Length, type Read, readCount } from "../cell";
+import { type Exact, ZERO } from "../exact";
+import { field } from "../fields";
+import type { Check, Limit } from "../gear/kind";
+import type { Finding } from "../model";
+import { cite } from "../sources";
+import { leastNumber, tableName } from "../tables/lookup";
+import { convert, showDecimal, showLength, type Unit } from "../units";
+import { against, meet } from "./against";
+import { type Figure, literal } from "./figure";
+import { blurOf, capital, type Cells, type InTheWay, inUnit, length, lengthShow, missingFinding, plain, readChainSize, refusedFinding, typed, unread } from "./readings";
+import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
+
+/** The size that a measure is held against, or the findings that stand in the way. */
+function sizeFor(check: Check & { kind: "ratio" | "enough" }, cells: Cells, measured: Read<unknown>): Read<Length> | InTheWay | null {
+  if (measured.kind === "missing" && !check.required) return null;
+  const size = readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
+  const unmeasured = measured.kind === "refused" ? [refusedFinding(check, cells, check.measured, measured)] : measured.kind === "missing" ? [missingFinding(check, cells, check.measured)] : [];
+  const inTheWay = [...unread(check, cells, check.size, size), ...unmeasured];
+  return inTheWay.length > 0 ? { inTheWay } : size;
+}
+
+/** A measure as a share of a size, or how far it exceeds the size. */
+export function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation: Situation): CheckResult {
+  const measured = length(cells, check.measured, check.over !== true);
+  const size = sizeFor(check, cells, measured);
+  if (size === null) return NOTHING;
+  if ("inTheWay" in size) return { findings: size.inTheWay, notes: [] };
+  if (size.kind !== "value" || measured.kind !== "value") throw new Error(`${check.name} has readings that were not told`);
+  const { unit } = measured.value;
+  const base = inUnit(size.value, unit);
+  const used = check.over === true ? measured.value.size.sub(base) : measured.value.size;
+  const figure: Figure = {
+    used, base, start: check.over === true ? base : ZERO, comesOut: "larger", unit, show: lengthShow(unit), of: check.over === true ? "the rope" : field(check.size).heading.toLowerCase(),
+    measured: typed(measured), original: null, ...blurOf(situation, unit, 1),
+  };
+  return against(check, figure, criteriaFor(check, situation, "high", false));
+}
+
+/** A count or a length that must not fall short of what the size asks for. */
+export function enough(check: Check & { kind: "enough" }, cells: Cells, situation: Situation): CheckResult {
+  const count = check.counted ? readCount(cells.value(check.measured)) : null;
+  const spread = check.counted ? null : length(cells, check.measured);
+  const size = sizeFor(check, cells, count ?? spread ?? { kind: "missing", text: "" });
+  if (size === null) return NOTHING;
+  if ("inTheWay" in size) return { findings: size.inTheWay, notes: [] };
+  const has = count?.kind === "value" ? count.value : spread?.kind === "value" ? spread.value.size : null;
+  if (size.kind !== "value" || has === null) throw new Error(`${check.name} has readings that were not told`);
+  const unit: Unit | null = spread?.kind === "value" ? spread.value.unit : null;
+  const show = unit === null ? (value: Exact): string => showDecimal(value, 0) : lengthShow(unit);
+  const named = showLength(size.value.size, size.value.unit);
+  const findings: Finding[] = [];
+  for (const criterion of criteriaFor(check, situation, "high", false)) {
+    const { limit } = criterion;
+    if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
+    const needed = neededOf(limit, size.value, unit);
+    if (needed === null) {
+      findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: show(has) }));
+      continue;
+    }
+    const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured: show(has), original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
+    findings.push(meet(check, figure, criterion, { allowance: ZERO, word: "above", rule: `at least ${show(needed)} for size ${named}` }));
+  }
+  if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${show(has)} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
+  return { findings, notes: [] };
+}
+
+/** What a size asks for, in the unit of the reading; null where the table has no row for the size. */
+function neededOf(limit: Extract<Limit, { word: "fewer" }>, size: Length, unit: Unit | null): Exact | null {
+  if ("times" in limit) return unit === null ? null : inUnit(size, unit).mul(literal(limit.times));
+  const found = leastNumber(limit.table, size.size, size.unit);
+  return found === null ? null : unit === null ? found.least : convert(found.least, found.unit, unit);
+}

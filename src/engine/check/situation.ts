@@ -1,0 +1,50 @@
+/** What is in force for one item: its kind, rule sets, gauge and construction, and the criteria that follow. */
+import type { BasisId } from "../bases";
+import type { Length } from "../cell";
+import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
+import type { HouseLimits } from "../house";
+import type { Finding } from "../model";
+
+export interface Situation {
+  readonly kind: GearKind;
+  readonly bases: ReadonlySet<BasisId>;
+  /** Gauge resolution that applies to every length, or null. */
+  readonly gauge: Length | null;
+  readonly construction: string | null;
+  /** Limits of the house's own sheet, when they are in force. */
+  readonly house?: HouseLimits | undefined;
+}
+
+export interface CheckResult {
+  readonly findings: readonly Finding[];
+  readonly notes: readonly string[];
+}
+
+export const NOTHING: CheckResult = { findings: [], notes: [] };
+
+/** Criteria of each kind by check, without those that nobody read in a source; prepared once. */
+const BY_CHECK = new WeakMap<GearKind, ReadonlyMap<string, readonly Criterion[]>>();
+
+function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
+  let byCheck = BY_CHECK.get(kind);
+  if (!byCheck) {
+    const made = new Map<string, Criterion[]>();
+    for (const c of kind.criteria) if (c.status !== "unconfirmed") made.set(c.check, [...(made.get(c.check) ?? []), c]);
+    BY_CHECK.set(kind, (byCheck = made));
+  }
+  return byCheck.get(check) ?? [];
+}
+
+/** Criteria of a check that are in force here. */
+export function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
+  const { house } = situation;
+  const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
+  const published = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true ? [] : criteriaOf(situation.kind, check.name);
+  return [...published, ...own].filter(
+    (c) =>
+      situation.bases.has(c.basis) &&
+      (c.stress === undefined || c.stress.includes(stress)) &&
+      (c.twoWays !== true || twoWays) &&
+      (c.onlyFor === undefined || (situation.construction !== null && c.onlyFor.includes(situation.construction))),
+  );
+}
