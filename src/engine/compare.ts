@@ -12,10 +12,10 @@ export interface Compared {
 }
 
 /** Verdict of an item under each rule set alone, read by the headings of its log. */
-export function compareBases(item: Pick<ItemResult, "cells">, headings: readonly HeadingMatch[]): readonly Compared[] {
+export function compareBases(item: Pick<ItemResult, "cells">, headings: readonly HeadingMatch[], asOf: number): readonly Compared[] {
   const read = headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
   const units = new Map<FieldId, Unit>(read.flatMap((h) => (h.unit === null ? [] : [[h.field, h.unit] as const])));
   const names = new Map(read.map((h) => [h.field, h.heading]));
   const cells = cellsOf(item.cells, { units, names });
-  return BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, [basis]) }));
+  return BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
 }

@@ -36,8 +36,11 @@ export interface TagState {
 /** What stands in "Released by" while nobody has released the item. */
 const NOBODY = /^(none|nobody|no[ -]?one|no|not (released|yet)|not yet released|tbd|tbc|to be \w+|pending|unknown|open|nil)$/i;
 
-/** A tagged-out item stays out until a release by a named qualified person is recorded, dated on or after the tag. */
-export function tagState(cells: Cells): TagState {
+/**
+ * A tagged-out item stays out until a release by a named qualified person is recorded, dated on or after the tag and not
+ * after the day of judging, where that is known.
+ */
+export function tagState(cells: Cells, asOf: number | null): TagState {
   const tagged = cells.value("tagged");
   const text = readText(tagged);
   if (text === "" || /^(no|n|none|false|-|not tagged|in service|n\/?a)$/i.test(text)) return { out: false, sentence: "" };
@@ -50,15 +53,27 @@ export function tagState(cells: Cells): TagState {
   if (!/\p{L}{2}/u.test(by) || NOBODY.test(by)) return { out: true, sentence: `Tagged out${since}: no release by a named qualified person is recorded; fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release.` };
   if (on.kind !== "value") return { out: true, sentence: `Tagged out${since}: the release by ${by} has no date; fill "${cells.heading("releasedOn")}".` };
   if (taggedOn.kind === "value" && on.value < taggedOn.value) return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, before the tag.` };
+  if (later(on.value, asOf)) return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, which is ${ahead(asOf)}.` };
   return { out: false, sentence: `Was tagged out${since}; released by ${by} on ${showDate(on.value)}.` };
 }
 
+const later = (day: number, asOf: number | null): asOf is number => asOf !== null && day > asOf;
+
+const ahead = (asOf: number): string => `later than the day of judging, ${showDate(asOf)}`;
+
+/** An inspection that has not been yet: the record is wrong, and nothing that rests on it holds. */
+function dateFinding(cells: Cells, asOf: number | null): Finding | null {
+  const inspected = readDate(cells.value("inspected"));
+  if (inspected.kind !== "value" || !later(inspected.value, asOf)) return null;
+  return note("NO VERDICT", "date", `The inspection date ${inspected.text} in "${cells.heading("inspected")}" is ${ahead(asOf)}; put the date right.`);
+}
+
 /** Another part of the assembly was found stretched: out of use until this one has been looked at after that day. */
-function overloadFinding(cells: Cells): Finding | null {
+function overloadFinding(cells: Cells, asOf: number | null): Finding | null {
   const overload = readDate(cells.value("overload"));
   if (overload.kind === "missing") return null;
   const inspected = readDate(cells.value("inspected"));
-  if (overload.kind === "value" && inspected.kind === "value" && inspected.value > overload.value) return null;
+  if (overload.kind === "value" && inspected.kind === "value" && inspected.value > overload.value && !later(inspected.value, asOf)) return null;
   const when = overload.kind === "value" ? ` on ${showDate(overload.value)}` : "";
   return note("EXAMINE", "assembly", `Another part of this assembly was found stretched or opened up${when}: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.`);
 }
@@ -81,13 +96,22 @@ function constructionOf(kind: GearKind, cells: Cells, gear: string): { readonly 
   return { construction: null, finding: note("NO VERDICT", "construction", `Construction: "${text}" in "${cells.heading("construction")}" cannot be used: type ${Object.keys(CONSTRUCTIONS).join(", ")}.`), note: null };
 }
 
+/** By which rules an item is judged, and on which day. */
+export interface Judging {
+  readonly basis: readonly BasisId[];
+  /** Limits of the house's own sheet; needed when the basis names them. */
+  readonly house?: HouseLimits | undefined;
+  /** Serial day of judging: dates after it are wrong. Null in a worksheet cell, which has no day. */
+  readonly asOf: number | null;
+}
+
 /** Judges one item by what its cells say. `gear` is the kind as typed. */
-export function judgeItem(gear: CellValue, cells: Cells, basis: readonly BasisId[], house?: HouseLimits): ItemVerdict {
+export function judgeItem(gear: CellValue, cells: Cells, judging: Judging): ItemVerdict {
   const match = matchKind(readText(gear));
-  const tag = tagState(cells);
+  const tag = tagState(cells, judging.asOf);
   const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
   if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], [], true);
-  return judgeKind(match.kind, cells, basis, house, tagFinding, tag);
+  return judgeKind(match.kind, cells, judging, tagFinding, tag);
 }
 
 /** House limits that cannot be applied leave the item without a verdict: no looser limit may judge it. */
@@ -97,13 +121,13 @@ function houseFindings(kind: GearKind, basis: readonly BasisId[], house: HouseLi
   return house.refused.filter((row) => row.kind === null || row.kind === kind.id).map((row) => note("NO VERDICT", "house limits", row.sentence));
 }
 
-function judgeKind(kind: GearKind, cells: Cells, basis: readonly BasisId[], house: HouseLimits | undefined, tagFinding: Finding | null, tag: TagState): ItemVerdict {
+function judgeKind(kind: GearKind, cells: Cells, { basis, house, asOf }: Judging, tagFinding: Finding | null, tag: TagState): ItemVerdict {
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
   const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells, readText(cells.value("gear")));
   const situation: Situation = { kind, bases: inForce(basis), gauge, construction, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
-  const overload = overloadFinding(cells);
-  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
+  const overload = overloadFinding(cells, asOf);
+  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload, dateFinding(cells, asOf)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
   if (constructionNote !== null) notes.push(constructionNote);
   const inspected = readDate(cells.value("inspected"));

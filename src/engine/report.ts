@@ -1,21 +1,16 @@
 /** A whole log judged: every item, the assemblies, the dates, the counts. */
-import type { BasisId } from "./bases";
 import { readDate, readText } from "./cell";
-import type { HouseLimits } from "./house";
 import { FIELD_IDS, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";
 import { matchKind } from "./gear/match";
-import { fieldsOf, judgeItem, tagState } from "./item";
+import { fieldsOf, judgeItem, tagState, type Judging } from "./item";
 import type { CellValue, HeadingMatch, ItemResult, ItemVerdict, Report } from "./model";
 import { dueState, monthsOf, nextDue } from "./schedule";
 import { cellsOf, findLog, itemRows, type FoundLog, type Grid, type ItemRow } from "./sheet";
 import { DECISIONS } from "./verdict";
 
-export interface ReportRequest {
-  readonly basis: readonly BasisId[];
+export interface ReportRequest extends Judging {
   readonly asOf: number;
-  /** Limits of the house's own sheet; needed when the basis names them. */
-  readonly house?: HouseLimits | undefined;
   readonly choices?: Readonly<Record<string, FieldId | null>>;
 }
 
@@ -50,8 +45,8 @@ function countBy<K extends string>(keys: readonly K[], values: readonly K[]): Re
 }
 
 /** Verdict of one row on its own, without the rest of its assembly. */
-export function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, basis: readonly BasisId[], house?: HouseLimits): ItemVerdict {
-  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), basis, house);
+export function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, judging: Judging): ItemVerdict {
+  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), judging);
 }
 
 /**
@@ -67,7 +62,7 @@ function overloadDates(rows: readonly ItemRow[], found: FoundLog, request: Repor
   const dates = new Map<number, number>();
   for (const parts of assemblies.values()) {
     if (parts.length < 2) continue;
-    const signs = parts.filter((row) => verdictOfRow(row, found, request.basis, request.house).findings.some((f) => f.overload));
+    const signs = parts.filter((row) => verdictOfRow(row, found, request).findings.some((f) => f.overload));
     for (const sign of signs) {
       const seen = readDate(sign.cells.get("inspected"));
       const day = seen.kind === "value" ? seen.value : request.asOf;
@@ -82,7 +77,7 @@ function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overloa
   const cells = cellsOf(values, found.headings);
   const gearText = readText(row.cells.get("gear"));
   const match = matchKind(gearText);
-  const due = match.ok ? dueOf(row.cells) : { day: null, note: "the gear kind is not known" };
+  const due = match.ok ? dueOf(row.cells, request.asOf) : { day: null, note: "the gear kind is not known" };
   return {
     row: row.row,
     id: readText(row.cells.get("id")),
@@ -90,8 +85,8 @@ function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overloa
     gearText,
     place: readText(row.cells.get("place")),
     assembly: readText(row.cells.get("assembly")),
-    tagged: tagState(cells).out,
-    verdict: judgeItem(row.cells.get("gear"), cells, request.basis, request.house),
+    tagged: tagState(cells, request.asOf).out,
+    verdict: judgeItem(row.cells.get("gear"), cells, request),
     nextDue: due.day,
     dueState: dueState(due.day, request.asOf),
     dueNote: due.note,
@@ -100,10 +95,11 @@ function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overloa
 }
 
 /** Next inspection of a row: last inspection and service class; a blank service counts as normal, the longest any rule allows. */
-export function dueOf(cells: ReadonlyMap<FieldId, CellValue>): { readonly day: number | null; readonly note: string } {
+export function dueOf(cells: ReadonlyMap<FieldId, CellValue>, asOf: number): { readonly day: number | null; readonly note: string } {
   const last = readDate(cells.get("inspected"));
   if (last.kind === "missing") return { day: null, note: "no date of the last inspection" };
   if (last.kind === "refused") return { day: null, note: `"${last.text}": ${last.why}` };
+  if (last.value > asOf) return { day: null, note: `the inspection date ${last.text} is later than the day of judging` };
   const service = readText(cells.get("service"));
   const months = monthsOf(service === "" ? "normal" : service);
   if (typeof months !== "number") return { day: null, note: months.why };

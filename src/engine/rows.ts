@@ -50,7 +50,7 @@ export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdic
   if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
   const values = new Map<FieldId, CellValue>();
   for (const [id, column] of headings.columns) values.set(id, line[column]);
-  return judgeItem(values.get("gear"), cellsOf(values, headings), choice.ids, choice.house);
+  return judgeItem(values.get("gear"), cellsOf(values, headings), { basis: choice.ids, house: choice.house, asOf: null });
 }
 
 /** Verdicts of many rows, assemblies taken into account; one for each row given, blank rows included. */

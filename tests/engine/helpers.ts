@@ -25,9 +25,9 @@ export function bases(basis: string): readonly BasisId[] {
 }
 
 /** Judges one item by its cells, headings as in the register. `part` is what the section columns stand for. */
-export function judged(cells: CellRecord, basis: string = DEFAULT_BASIS.join(","), part?: string): ItemVerdict {
+export function judged(cells: CellRecord, basis: string = DEFAULT_BASIS.join(","), part?: string, asOf: number | null = null): ItemVerdict {
   const values = new Map(Object.entries(cells) as [FieldId, CellValue][]);
-  return judgeItem(values.get("gear"), cellsOf(values, { units: new Map(), names: new Map() }, part), bases(basis));
+  return judgeItem(values.get("gear"), cellsOf(values, { units: new Map(), names: new Map() }, part), { basis: bases(basis), asOf });
 }
 
 export function fieldOfHeading(heading: string): FieldId {

@@ -63,13 +63,19 @@ describe("the state of a due date", () => {
 });
 
 describe("the due date of a row", () => {
+  const today = serial("2026-06-01");
   it("a service that is not recorded counts as normal, and says so", () => {
-    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]))).toEqual({ day: serial("2027-01-31"), note: "service not recorded, counted as normal" });
+    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today)).toEqual({ day: serial("2027-01-31"), note: "service not recorded, counted as normal" });
   });
   it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {
-    expect(dueOf(new Map([["service", "normal"]]))).toEqual({ day: null, note: "no date of the last inspection" });
-    expect(dueOf(new Map<"inspected" | "service", string>([["inspected", "3/4/2026"], ["service", "normal"]]))).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
-    expect(dueOf(new Map<"inspected" | "service", string | number>([["inspected", 46000], ["service", "sometimes"]]))).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
+    expect(dueOf(new Map([["service", "normal"]]), today)).toEqual({ day: null, note: "no date of the last inspection" });
+    expect(dueOf(new Map<"inspected" | "service", string>([["inspected", "3/4/2026"], ["service", "normal"]]), today)).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
+    expect(dueOf(new Map<"inspected" | "service", string | number>([["inspected", 46000], ["service", "sometimes"]]), today)).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
+  });
+  it("an inspection dated after the day of judging sets no next date: 2062 for 2026", () => {
+    expect(dueOf(new Map([["inspected", today]]), today).day).not.toBeNull();
+    expect(dueOf(new Map([["inspected", today + 1]]), today)).toMatchObject({ day: null, note: expect.stringContaining("later than the day of judging") });
+    expect(dueOf(new Map([["inspected", serial("2062-03-15")]]), today).day).toBeNull();
   });
   it("a report counts the states", () => {
     const report = reportOn([["Id", "Gear", "Service", "Inspected"], ["L-1", "link", "normal", serial("2025-05-31")], ["L-2", "link", "severe", serial("2026-03-15")], ["L-3", "link", "normal", serial("2026-03-15")], ["L-4", "link", "special", serial("2026-03-15")], ["L-5", "what", "normal", serial("2026-03-15")]], { basis: DEFAULT_BASIS, asOf: serial("2026-06-01") });

@@ -36,6 +36,12 @@ describe("a tagged-out item", () => {
     for (const releasedOn of [TAGGED, TAGGED + 1, "2026-04-01", { serial: TAGGED + 30 }]) expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn }), JSON.stringify(releasedOn)).toBe("KEEP");
     expect(decision({ tagged: "yes", releasedBy: "Yard rigger", releasedOn: TAGGED })).toBe("KEEP");
   });
+  it("stays out when the release is dated after the day of judging: 2062 for 2026", () => {
+    const release = { ...link, tagged: TAGGED, releasedBy: "Yard rigger" };
+    const asOf = day(2026, 4, 1);
+    expect([asOf, asOf + 1, day(2062, 4, 1)].map((releasedOn) => judged({ ...release, releasedOn }, "standard,practice", undefined, asOf).decision)).toEqual(["KEEP", "REMOVE", "REMOVE"]);
+    expect(judged({ ...release, releasedOn: day(2062, 4, 1) }, "standard,practice", undefined, asOf).reason).toContain("dated 2062-04-01, which is later than the day of judging, 2026-04-01");
+  });
   it("a released item is judged by its readings again", () => {
     expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED + 1, cracks: "found" })).toBe("REMOVE");
     expect(judged({ ...link, tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED + 1 }).reason).toContain("released by Yard rigger on 2026-03-11");
@@ -48,5 +54,24 @@ describe("a tagged-out item", () => {
   });
   it("of an unknown kind is out as well", () => {
     expect(judged({ gear: "contraption", tagged: "yes" }).decision).toBe("REMOVE");
+  });
+});
+
+describe("an inspection dated after the day of judging", () => {
+  const asOf = day(2026, 4, 1);
+  const on = (cells: CellRecord) => judged({ ...link, ...cells }, "standard,practice", undefined, asOf);
+  it("leaves the item without a verdict, and says which date is wrong", () => {
+    expect([asOf - 1, asOf, asOf + 1, "2062-03-15"].map((inspected) => on({ inspected }).decision)).toEqual(["KEEP", "KEEP", "NO VERDICT", "NO VERDICT"]);
+    expect(on({ inspected: "2062-03-15" }).reason).toContain('The inspection date 2062-03-15 in "Inspected" is later than the day of judging, 2026-04-01; put the date right.');
+  });
+  it("does not clear a part whose assembly was overloaded", () => {
+    expect(on({ inspected: asOf, overload: { serial: asOf - 1 } }).decision).toBe("KEEP");
+    expect(on({ inspected: asOf + 1, overload: { serial: asOf - 1 } }).findings.map((f) => f.decision)).toContain("EXAMINE");
+  });
+  it("does not hide a removal", () => {
+    expect(on({ inspected: asOf + 1, cracks: "found" }).decision).toBe("REMOVE");
+  });
+  it("is not told in a worksheet cell, which has no day", () => {
+    expect(judged({ ...link, inspected: "2062-03-15" }).decision).toBe("KEEP");
   });
 });

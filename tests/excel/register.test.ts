@@ -35,6 +35,15 @@ describe("building a register", () => {
     expect(made.sheet(NOTES_SHEET)).toBeDefined();
   });
 
+  it("flags an inspection or a release that is dated after the day of judging", async () => {
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2"), hookRow("H-2", "2", { inspected: { date: AS_OF + 1 } }), hookRow("H-3", "2.15", { inspected: { date: AS_OF + 1 } })] });
+    openBook(made, { calculator: calculator() });
+    const log = await read();
+    expect(log.report.items.map((i) => [i.verdict.decision, i.dueState])).toEqual([["KEEP", "CURRENT"], ["NO VERDICT", "NO DATE"], ["REMOVE", "NO DATE"]]);
+    await excelPort.build(log, () => undefined, new AbortController().signal);
+    expect(register(made).map((r) => [r["Flag"], r["Due state"]])).toEqual([["✔ KEEP", "CURRENT"], ["? DATE AHEAD", "NO DATE"], ["✖ REMOVE", "NO DATE"]]);
+  });
+
   it("follows a reading that is typed in the register", async () => {
     const made = book({ "Gear log": hookLog(2) });
     const calc = calculator();

@@ -16,11 +16,12 @@ const useStyles = makeStyles({
 interface Props {
   item: ItemResult;
   headings: readonly HeadingMatch[];
+  asOf: number;
 }
 
-export function Comparison({ item, headings }: Props) {
+export function Comparison({ item, headings, asOf }: Props) {
   const styles = useStyles();
-  const compared = useMemo(() => compareBases(item, headings), [item, headings]);
+  const compared = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);
   return (
     <Folded title="Under each rule set alone">
       <ul className={styles.list}>

@@ -102,7 +102,7 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
         <p className={styles.text}>{dueText(item, asOf)}</p>
         {item.nextDue !== null && item.dueNote !== "" && <p className={styles.about}>{capital(item.dueNote)}.</p>}
       </Section>
-      <Comparison item={item} headings={headings} />
+      <Comparison item={item} headings={headings} asOf={asOf} />
     </article>
   );
 }
