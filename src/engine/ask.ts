@@ -19,8 +19,8 @@ import { swivel } from "./gear/swivel";
 import { chainSling } from "./gear/chain-sling";
 import { runningRope } from "./gear/running-rope";
 import { sheave } from "./gear/sheave";
-import { wireRopeSling } from "./gear/wire-rope-sling";
-import { matchConstruction } from "./item";
+import { CONSTRUCTIONS, wireRopeSling } from "./gear/wire-rope-sling";
+import { matchVariant } from "./variant";
 import { fitOf } from "./judge";
 import type { CellValue } from "./model";
 import { LEAD_DAYS } from "./schedule";
@@ -82,7 +82,7 @@ interface Asked {
   readonly basis: unknown;
   readonly gauge?: CellValue;
   readonly gaugeUnit?: NamedUnit | null;
-  readonly construction?: string | null;
+  readonly variant?: string | null;
 }
 
 /** House limits that are named and not handed over, or that have a row that cannot be read, leave nothing judged. */
@@ -97,7 +97,7 @@ function decide(asked: Asked): Decision {
   if (!basis.ok || houseStops(basis, asked.kind)) return "NO VERDICT";
   const gauge = readLength(asked.gauge, { assume: asked.gaugeUnit?.unit ?? null, ...(asked.gaugeUnit ? { times: asked.gaugeUnit.times } : {}) });
   if (gauge.kind === "refused") return "NO VERDICT";
-  const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, construction: asked.construction ?? null, house: basis.house };
+  const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, variant: asked.variant ?? null, house: basis.house };
   const { findings } = evaluate({ ...asked.check, required: true }, asked.cells, situation);
   if (findings.every((f) => f.criterion === null)) return worstOf(["NO VERDICT", ...findings.map((f) => f.decision)]);
   return worstOf(findings.map((f) => f.decision));
@@ -186,21 +186,21 @@ export function grooveVerdict(rope: CellValue, groove: CellValue, unit: CellValu
 function evaluateOnly(kind: GearKind, name: string, asked: Cells, basis: unknown): Decision | null {
   const choice = readBasis(basis);
   if (!choice.ok) return "NO VERDICT";
-  const { findings } = evaluate(checkNamed(kind, name), asked, { kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house });
+  const { findings } = evaluate(checkNamed(kind, name), asked, { kind, bases: inForce(choice.ids), gauge: null, variant: null, house: choice.house });
   const judged = findings.filter((f) => f.criterion !== null);
   return judged.length === 0 ? null : worstOf(judged.map((f) => f.decision));
 }
 
 /** Broken wires: both counts where the construction has both limits. */
 export function wireVerdict(construction: CellValue, perLay: CellValue, oneStrand: CellValue, basis: unknown): Decision {
-  const named = matchConstruction(readText(construction));
+  const named = matchVariant(CONSTRUCTIONS, readText(construction));
   if (named === null) return "NO VERDICT";
   const asked = cells({ brokenLay: perLay, brokenStrand: oneStrand }, null);
   const lay = checkNamed(wireRopeSling, "broken wires in a lay");
   const strand = checkNamed(wireRopeSling, "broken wires in one strand");
   const both = strand.onlyFor?.includes(named) === true;
-  const decisions = [decide({ kind: wireRopeSling, check: lay, cells: asked, basis, construction: named })];
-  if (both) decisions.push(decide({ kind: wireRopeSling, check: strand, cells: asked, basis, construction: named }));
+  const decisions = [decide({ kind: wireRopeSling, check: lay, cells: asked, basis, variant: named })];
+  if (both) decisions.push(decide({ kind: wireRopeSling, check: strand, cells: asked, basis, variant: named }));
   return worstOf(decisions);
 }
 
@@ -273,7 +273,7 @@ export function removeAt(gear: CellValue, part: CellValue, original: CellValue, 
   if (asked === null) return none(`A ${match.kind.id} has no part "${readText(part)}" with a size limit; its parts are ${Object.keys(match.kind.parts).join(", ")}.`);
   const read = asked.check.kind === "least" ? readChainSize(original, named.value.unit, named.value.times) : lengthWith(original, named.value);
   if (asked.check.kind !== "gap" && read.kind !== "value") return refusal("as-new size", read);
-  const situation: Situation = { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house };
+  const situation: Situation = { kind: match.kind, bases: inForce(choice.ids), gauge: null, variant: null, house: choice.house };
   const result = comesOutOf(asked.check, read.kind === "value" ? read.value : null, named.value.unit, situation, asked.stress);
   if (!result.ok) return none(`${result.why.charAt(0).toUpperCase()}${result.why.slice(1)}.`);
   if (result.limits.length === 0) return none(`No limit for ${asked.check.name} of a ${match.kind.id} under ${choice.ids.join(", ")}.`);
@@ -297,7 +297,7 @@ export function dressDepth(gear: CellValue, part: CellValue, original: CellValue
   if (is.kind !== "value") return refusal("measured size", is);
   const fit = fitOf(was.value.size, convert(is.value.size, is.value.unit, was.value.unit), "larger");
   if (fit !== "as it is" && fit !== "noise") return unreadable("The measured size does not fit the as-new size; check which is which, and the units.");
-  const left = dressLeft(was.value, is.value, { kind: match.kind, bases: inForce(choice.ids), gauge: null, construction: null, house: choice.house }, at.stress);
+  const left = dressLeft(was.value, is.value, { kind: match.kind, bases: inForce(choice.ids), gauge: null, variant: null, house: choice.house }, at.stress);
   return left === null ? none(`No grinding allowance for the ${at.part} of a ${match.kind.id} under ${choice.ids.join(", ")}.`) : good(toNumber(left));
 }
 

@@ -224,7 +224,8 @@ export function readDegrees(cell: CellValue): Read<Exact> {
   return plain.kind === "value" && plain.value.compare(180) > 0 ? refused(plain.text, "a twist cannot be more than 180 degrees") : plain;
 }
 
-function readPlain(cell: CellValue): Read<Exact> {
+/** A plain number from 0, without a unit. */
+export function readPlain(cell: CellValue): Read<Exact> {
   if (cell === null || cell === undefined || cell === "") return missing();
   if (isDateCell(cell)) return refused(showDate(cell.serial), `this cell is a date (${showDate(cell.serial)}); type the number, or format the column as text first`);
   if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no; type a number");

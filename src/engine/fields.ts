@@ -3,7 +3,7 @@
  * sheet and the drop-downs are derived from it.
  */
 
-export type FieldType = "text" | "length" | "count" | "angle" | "date" | "sound" | "fault" | "choice";
+export type FieldType = "text" | "length" | "count" | "angle" | "torque" | "date" | "sound" | "fault" | "choice";
 
 export interface Field {
   /** Heading in the register. */
@@ -79,6 +79,8 @@ export const FIELDS = {
   clips: { heading: "Clips fitted", type: "count", takes: "Number of wire rope clips on the end.", words: ["clips", "clips fitted", "number clips"] },
   clipSpacing: length("Clip spacing", "Least distance between two clips.", ["clip|clips spacing", "spacing"]),
   turnBack: length("Turn-back", "Length of rope turned back under the clips.", ["turn back", "turnback", "tail turned back"]),
+  clipTorque: { heading: "Clip torque lb-ft", type: "torque", takes: "Torque of the loosest nut, measured again after the first load; a bare number is lb-ft, or type N·m behind it.", words: ["clip|clips torque", "torque", "nut|nuts torque", "clip|clips torque lb ft", "clip|clips torque nm|n·m", "torque lb ft", "torque nm|n·m"] },
+  clipType: { heading: "Clip type", type: "choice", takes: "drop forged U-bolt, drop forged fist grip, or other material (which needs more clips).", words: ["clip|clips type|kind|make|material", "type clip|clips"], choices: ["drop forged U-bolt", "drop forged fist grip", "other material"] },
   bend: length("Permanent bend", "Permanent bend of a beam, measured from a straight line; 0 when none.", ["permanent bend", "bend beam", "permanent deflection"]),
   span: length("Span", "Length over which the bend was measured.", ["span", "beam length", "length beam"]),
   bendAngle: { heading: "Shank bend deg", type: "angle", takes: "Bend of an eyebolt's shank in degrees; 0 when none.", words: ["shank bend", "shank bend degrees|angle"] },

@@ -96,7 +96,7 @@ export interface ReadHeading {
   readonly place: number;
 }
 
-const LIMIT_WORDS = new Set(["max", "maximum", "limit", "limits", "allowed", "allowable", "permitted", "permissible", "reject", "rejection", "discard", "tolerance"]);
+const LIMIT_WORDS = new Set(["max", "maximum", "limit", "limits", "allowed", "allowable", "permitted", "permissible", "required", "recommended", "specified", "spec", "target", "reject", "rejection", "discard", "tolerance"]);
 const CHANGE_WORDS = new Set(["growth", "percent", "pct", "wear", "loss", "change", "difference", "diff", "increase", "decrease", "reduction"]);
 const LEAST_WORDS = new Set(["min", "minimum"]);
 const OTHER_DATES = new Set(["next", "due", "manufacture", "manufactured", "mfg", "made", "purchase", "purchased", "bought", "proof", "test", "tested", "certificate", "certified", "cert", "expiry", "expires", "service", "commissioned", "received", "delivered", "issue", "issued"]);
@@ -113,7 +113,7 @@ function lessFor(words: readonly string[], id: FieldId): number | null {
   const said = (set: ReadonlySet<string>): boolean => words.some((w) => set.has(w));
   if (id === "inspected") return said(OTHER_DATES) ? null : 0;
   if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
-  if ((type !== "length" && type !== "count" && type !== "angle") || id === "gauge") return 0;
+  if ((type !== "length" && type !== "count" && type !== "angle" && type !== "torque") || id === "gauge") return 0;
   const measured = words.some((w) => NOW.includes(w) && !LEAST_WORDS.has(w));
   if (measured) return 0;
   if (said(LIMIT_WORDS)) return null;

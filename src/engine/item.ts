@@ -1,27 +1,18 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
-import { readDate, readLength, readText, tidy, type Length } from "./cell";
+import { readDate, readLength, readText, type Length } from "./cell";
 import { comesOutWords } from "./check/comes-out";
 import { evaluate } from "./check/evaluate";
 import { type Cells, missingFinding } from "./check/readings";
 import type { Situation } from "./check/situation";
-import type { FieldId } from "./fields";
+import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
-import { CONSTRUCTIONS, type Construction } from "./gear/wire-rope-sling";
 import type { GearKind } from "./gear/kind";
 import type { HouseLimits } from "./house";
 import { inForce, type BasisId } from "./bases";
 import type { CellValue, Finding, ItemVerdict } from "./model";
 import { showDate } from "./dates";
+import { readVariant } from "./variant";
 import { outOfUse, rank, worstOf } from "./verdict";
-
-/** Rope construction that a text names, or null. */
-export function matchConstruction(text: string): Construction | null {
-  const said = tidy(text).toLowerCase().replace(/[-_]/g, " ").replace(/ (parts?|strands?)$/, "");
-  for (const [id, names] of Object.entries(CONSTRUCTIONS) as [Construction, readonly string[]][])
-    if (id === said || names.includes(said)) return id;
-  const fitting = (Object.entries(CONSTRUCTIONS) as [Construction, readonly string[]][]).filter(([, names]) => names.some((name) => said.includes(name)));
-  return fitting.length === 1 ? (fitting[0]?.[0] ?? null) : null;
-}
 
 function note(decision: Finding["decision"], check: string, sentence: string): Finding {
   return { check, part: "", criterion: null, decision, measured: null, original: null, limit: null, share: null, comesOut: null, basis: null, source: null, sentence, overload: false };
@@ -85,17 +76,6 @@ function gaugeOf(cells: Cells): { readonly gauge: Length | null; readonly findin
   return { gauge: null, finding: note("NO VERDICT", "gauge", `Gauge: "${read.text}" in "${cells.heading("gauge")}" cannot be used: ${read.why}.`) };
 }
 
-function constructionOf(kind: GearKind, cells: Cells, gear: string): { readonly construction: string | null; readonly finding: Finding | null; readonly note: string | null } {
-  if (!kind.checks.some((c) => c.onlyFor !== undefined)) return { construction: null, finding: null, note: null };
-  const named = readText(cells.value("construction"));
-  // "Cable laid sling" says it in its name.
-  const text = named === "" && /cable[- ]laid/i.test(gear) ? "cable laid" : named;
-  if (text === "") return { construction: "strand laid", finding: null, note: "Construction is not recorded: judged as strand laid, which has the lowest counts for slings" };
-  const construction = matchConstruction(text);
-  if (construction !== null) return { construction, finding: null, note: null };
-  return { construction: null, finding: note("NO VERDICT", "construction", `Construction: "${text}" in "${cells.heading("construction")}" cannot be used: type ${Object.keys(CONSTRUCTIONS).join(", ")}.`), note: null };
-}
-
 /** By which rules an item is judged, and on which day. */
 export interface Judging {
   readonly basis: readonly BasisId[];
@@ -123,13 +103,15 @@ function houseFindings(kind: GearKind, basis: readonly BasisId[], house: HouseLi
 
 function judgeKind(kind: GearKind, cells: Cells, { basis, house, asOf }: Judging, tagFinding: Finding | null, tag: TagState): ItemVerdict {
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
-  const { construction, finding: constructionFinding, note: constructionNote } = constructionOf(kind, cells, readText(cells.value("gear")));
-  const situation: Situation = { kind, bases: inForce(basis), gauge, construction, house: basis.includes("house") ? house : undefined };
+  const told = kind.variants === undefined ? null : readVariant(kind.variants, cells, readText(cells.value("gear")));
+  const variant = told?.kind === "known" ? told.variant : null;
+  const variantFinding = told?.kind === "refused" ? note("NO VERDICT", field(kind.variants?.field ?? "construction").heading.toLowerCase(), told.sentence) : null;
+  const situation: Situation = { kind, bases: inForce(basis), gauge, variant, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells, asOf);
-  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, constructionFinding, overload, dateFinding(cells, asOf)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
+  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
-  if (constructionNote !== null) notes.push(constructionNote);
+  if (told?.kind === "known" && told.assumed !== null) notes.push(told.assumed);
   const inspected = readDate(cells.value("inspected"));
   if (inspected.kind === "refused") notes.push(`The date "${inspected.text}" in "${cells.heading("inspected")}" cannot be used: ${inspected.why}`);
   if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));

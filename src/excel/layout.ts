@@ -81,7 +81,7 @@ export function inputWidth(id: FieldId): number {
   if (id === "assembly" || id === "inspector" || id === "releasedBy") return 112;
   switch (field(id).type) {
     case "text": return 84;
-    case "choice": return id === "construction" ? 88 : 64;
+    case "choice": return id === "construction" || id === "clipType" ? 88 : 64;
     case "date": return 68;
     case "length": return 60;
     case "sound": case "fault": return 74;

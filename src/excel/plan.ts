@@ -9,6 +9,7 @@ import { key } from "../engine/headings";
 import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
 import type { CellValue, HeadingMatch, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
+import { readTorque, torqueUnitOfHeading } from "../engine/torque";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
 import { CAUTION, inputFormat, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
@@ -96,6 +97,14 @@ function ratedText(cell: CellValue, unit: LoadUnit | null): string {
   return bare ? `${text} ${unit}` : text;
 }
 
+/** The same for a torque. */
+function torqueText(cell: CellValue, heading: string): string {
+  const text = String(written("clipTorque", cell, null, null));
+  const unit = torqueUnitOfHeading(heading);
+  const bare = unit === "N·m" && readTorque(cell, null).kind === "refused" && readTorque(cell, unit).kind === "value";
+  return bare ? `${text} ${unit}` : text;
+}
+
 /** Unit of a row in the register: its own, else the one that its length headings agree on. */
 function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly HeadingMatch[]): Unit | null {
   const own = readText(cells.get("unit"));
@@ -121,7 +130,8 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
   const fields = fieldsFor(kinds, present);
   const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
 
-  const loadUnit = loadUnitOfHeading(report.headings.find((h) => h.field === "ratedLoad")?.heading ?? "");
+  const headingOf = (id: FieldId): string => report.headings.find((h) => h.field === id)?.heading ?? "";
+  const loadUnit = loadUnitOfHeading(headingOf("ratedLoad"));
 
   const rows: Written[][] = [];
   const extraRows: Written[][] = [];
@@ -138,7 +148,7 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
     taken.add(item.id.toLowerCase());
     const rowUnit = before === undefined ? rowUnitOf(item.cells, report.headings) : (namedUnit(readText(before[oldColumns.get("unit") ?? -1]))?.unit ?? rowUnitOf(item.cells, report.headings));
     const line = fields.map((id): Written => {
-      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
+      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
       const mine = before === undefined || !oldColumns.has(id) ? "" : registerCell(id, before[oldColumns.get(id) ?? -1]);
       if (mine === "") {
         if (id === "service" && log === "") {

@@ -76,7 +76,7 @@ function prepareColumns(sheet: Excel.Worksheet, plan: RegisterPlan, count: numbe
     const column = sheet.getRangeByIndexes(HEAD + 1, index, count, 1);
     column.numberFormat = inputFormat(id) as unknown as string[][];
     const { type } = field(id);
-    column.format.horizontalAlignment = type === "length" || type === "count" || type === "angle" ? "Right" : "Left";
+    column.format.horizontalAlignment = type === "length" || type === "count" || type === "angle" || type === "torque" ? "Right" : "Left";
   });
   sheet.getRangeByIndexes(HEAD, 0, 1, plan.fields.length + RESULT_COLUMNS.length + plan.extras.length).numberFormat = "@" as unknown as string[][];
 }

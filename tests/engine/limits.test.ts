@@ -73,7 +73,7 @@ function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, siz
     for (const loss of kind.checks) if (loss.kind === "loss") Object.assign(values, { [loss.original]: figure(size), [loss.measured]: figure(size) });
   } else throw new Error(`A share cannot limit ${check.kind}`);
   const cells: Cells = { value: (id) => values[id], unit: () => unit, heading: (id) => id, ...(part === undefined ? {} : { part }) };
-  const { findings } = evaluate(check, cells, { kind, bases: new Set([criterion.basis]), gauge: null, construction: null });
+  const { findings } = evaluate(check, cells, { kind, bases: new Set([criterion.basis]), gauge: null, variant: null });
   const finding = findings.find((f) => f.criterion === criterion.id);
   if (!finding) throw new Error(`No finding by ${criterion.id}: ${findings.map((f) => f.sentence).join(" ")}`);
   return finding;
@@ -164,7 +164,7 @@ describe("a limit on the area of a round section falls on the side that its word
     const check = hook?.kind.checks.find((c) => c.name === "section wear");
     if (!hook || !check) throw new Error("The area rule is gone");
     const cells: Cells = { value: (id) => ({ sectionNew: "1 in", sectionNow: "0.5 in" } as Partial<Record<FieldId, CellValue>>)[id], unit: () => "in", heading: (id) => id };
-    const { findings } = evaluate(check, cells, { kind: hook.kind, bases: new Set(["alberta"]), gauge: { size: exact(5), unit: "in" }, construction: null });
+    const { findings } = evaluate(check, cells, { kind: hook.kind, bases: new Set(["alberta"]), gauge: { size: exact(5), unit: "in" }, variant: null });
     expect(findings.map((f) => f.decision)).toEqual(["EXAMINE"]);
   });
 });

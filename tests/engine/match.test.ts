@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
 import { matchKind, matchPart } from "../../src/engine/gear/match";
-import { matchConstruction } from "../../src/engine/item";
+import { matchVariant } from "../../src/engine/variant";
+import { CONSTRUCTIONS } from "../../src/engine/gear/wire-rope-sling";
 import { kindNamed } from "./helpers";
 
 const kindOf = (text: string): string => {
@@ -95,5 +96,5 @@ describe("rope constructions", () => {
     ["running rope", "running rope"], ["hoist rope", "running rope"], ["rotation resistant", "rotation resistant"], ["non-rotating", "rotation resistant"], ["standing rope", "standing rope"], ["pendant", "standing rope"],
     ["braided", null], ["spiral", null], ["", null],
   ];
-  for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchConstruction(text)).toBe(construction); });
+  for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchVariant(CONSTRUCTIONS, text)).toBe(construction); });
 });

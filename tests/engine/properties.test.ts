@@ -58,7 +58,8 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
       }
     } else if (check.kind === "enough") {
       if (check.size === "size") words.size = SIZES;
-      if (check.counted) counts[check.measured] = fc.integer({ min: 2, max: 9 });
+      if (check.reads === "count") counts[check.measured] = fc.integer({ min: 2, max: 9 });
+      else if (check.reads === "torque") counts[check.measured] = fc.integer({ min: 20, max: 800 });
       else sizes[check.measured] = fc.integer({ min: 1000, max: 60_000 });
     } else if (check.kind === "gap") sizes[check.measured] = fc.integer({ min: 0, max: 300 });
     else if (check.kind === "nick") {
@@ -68,6 +69,7 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
     else seen[check.measured] = fc.boolean();
   }
   words.construction = fc.constantFrom("strand laid", "cable laid", "braided under 8", "braided 8 or more", "running rope", "rotation resistant", "standing rope");
+  words.clipType = fc.constantFrom("", "drop forged U-bolt", "drop forged fist grip", "other material");
   return fc
     .record({
       sizes: fc.record(sizes),
@@ -247,7 +249,7 @@ function worsened(item: Item, check: Check, by: number): Item | null {
     case "growth": return size(check.measured, by);
     case "gap": case "ratio": return size(check.measured, by);
     case "enough": {
-      if (!check.counted) return size(check.measured, -by);
+      if (check.reads === "length") return size(check.measured, -by);
       const now = item.counts[check.measured] ?? 0;
       return now < 2 ? null : { ...item, counts: { ...item.counts, [check.measured]: now - 1 } };
     }

@@ -77,7 +77,7 @@ describe("an unconfirmed criterion", () => {
     if (!hook || !check) throw new Error("The hook is gone");
     const unread = { ...hook, criteria: hook.criteria.filter((c) => c.id === "hook.twist.practice").map((c) => ({ ...c, status: "unconfirmed" as const })) };
     const cells = { value: () => 45, unit: () => null, heading: (id: string) => id };
-    const { findings } = evaluate(check, cells, { kind: unread, bases: new Set(["practice"]), gauge: null, construction: null });
+    const { findings } = evaluate(check, cells, { kind: unread, bases: new Set(["practice"]), gauge: null, variant: null });
     expect(findings.map((f) => [f.criterion, f.decision])).toEqual([[null, "NO VERDICT"]]);
   });
 });

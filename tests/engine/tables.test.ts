@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { exact, toNumber } from "../../src/engine/exact";
 import { CHOKE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "../../src/engine/tables/capacity";
 import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
-import { clipTorque, leastNumber, leastOf } from "../../src/engine/tables/lookup";
+import { leastNumber, leastOf } from "../../src/engine/tables/lookup";
 import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
 import { HEAT_ROWS } from "../fixtures/capacity";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";
@@ -33,13 +33,13 @@ describe("clips", () => {
   });
   it("are looked up by size, never between sizes", () => {
     for (const row of CALIFORNIA_8497) {
-      expect(clipTorque(exact(row.rope), "in"), row.rope).toBe(row.torque);
-      expect(toNumber(leastNumber("clips-california", exact(row.rope), "in")?.least ?? exact(0))).toBe(row.clips);
+      expect(toNumber(leastNumber("clips-california-torque", exact(row.rope), "in")?.least ?? exact(0)), row.rope).toBe(row.torque);
+      expect(toNumber(leastNumber("clips-california-turn-back", exact(row.rope), "in")?.least ?? exact(0)), row.rope).toBe(row.inches);
     }
-    expect(clipTorque(exact("11/16"), "in")).toBeNull();
+    expect(leastNumber("clips-california-torque", exact("11/16"), "in")).toBeNull();
     expect(leastNumber("clips-1918", exact("9/16"), "in")).toBeNull();
     expect(leastNumber("clips-1918", exact("1 5/8"), "in")).toBeNull();
-    expect(leastNumber("clips-california", exact("3/8"), "in")).toBeNull();
+    expect(leastNumber("clips-california-turn-back", exact("3/8"), "in")).toBeNull();
   });
 });
 

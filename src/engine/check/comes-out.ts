@@ -43,7 +43,7 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
 /** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
 export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
   if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
-  if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return null;
+  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return null;
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";

@@ -1,18 +1,44 @@
 /** One check of one item: readings from cells, every criterion in force, one finding for each. */
+import { field } from "../fields";
 import type { Check } from "../gear/kind";
+import { dependsOnVariant } from "../variant";
+import { outOfUse, worstOf } from "../verdict";
 import { growth } from "./growth";
 import { least } from "./least";
 import { loss } from "./loss";
 import { nick } from "./nick";
 import { enough, ratio } from "./proportion";
-import type { Cells } from "./readings";
+import { capital, plain, type Cells } from "./readings";
 import { seenCheck } from "./seen";
 import { single } from "./single";
 import { NOTHING, type CheckResult, type Situation } from "./situation";
 
 /** Every finding of one check, and what else should be said. */
 export function evaluate(check: Check, cells: Cells, situation: Situation): CheckResult {
-  if (check.onlyFor !== undefined && situation.construction !== null && !check.onlyFor.includes(situation.construction)) return NOTHING;
+  const { kind, variant } = situation;
+  const open = variant === null && kind.variants !== undefined && kind.variants.blank === undefined && dependsOnVariant(kind, check.name);
+  return open ? underEveryVariant(check, cells, situation, kind.variants) : evaluateAs(check, cells, situation);
+}
+
+/** Where the variant is not recorded, a decision stands only when it is the same for all of them. */
+function underEveryVariant(check: Check, cells: Cells, situation: Situation, { names, field: column }: NonNullable<Situation["kind"]["variants"]>): CheckResult {
+  const results = Object.keys(names)
+    .map((variant) => ({ variant, result: evaluateAs(check, cells, { ...situation, variant }) }))
+    .filter(({ result }) => result.findings.length > 0)
+    .map((r) => ({ ...r, decision: worstOf(r.result.findings.map((f) => f.decision)) }));
+  const worst = worstOf(results.map((r) => r.decision));
+  const agreed = results.every((r) => r.decision === worst || (!outOfUse(worst) && !outOfUse(r.decision)));
+  const strictest = results.find((r) => r.decision === worst);
+  if (strictest === undefined) return NOTHING;
+  if (agreed) return strictest.result;
+  const measured = strictest.result.findings[0]?.measured ?? null;
+  const heading = cells.heading(column);
+  const each = results.map((r) => `${r.decision} as ${r.variant}`).join(", ");
+  return { findings: [plain(check, "NO VERDICT", `${capital(check.name)}${measured === null ? "" : ` ${measured}`} depends on the ${field(column).heading.toLowerCase()}, which is not recorded: ${each}; fill "${heading}".`, { measured })], notes: [] };
+}
+
+function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResult {
+  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return NOTHING;
   switch (check.kind) {
     case "loss": return loss(check, cells, situation);
     case "growth": return growth(check, cells, situation);

@@ -6,6 +6,7 @@ import type { Check, Limit } from "../gear/kind";
 import type { Finding } from "../model";
 import { cite } from "../sources";
 import { leastNumber, tableName } from "../tables/lookup";
+import { readTorque, torqueUnitOfHeading } from "../torque";
 import { convert, showDecimal, showLength, type Unit } from "../units";
 import { against, meet } from "./against";
 import { type Figure, literal } from "./figure";
@@ -38,17 +39,36 @@ export function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation:
   return against(check, figure, criteriaFor(check, situation, "high", false));
 }
 
-/** A count or a length that must not fall short of what the size asks for. */
+/** A measure of its own sort: what it comes to, its unit if it is a length, and how it is shown. */
+interface Measure {
+  readonly has: Exact;
+  readonly unit: Unit | null;
+  readonly show: (value: Exact) => string;
+  readonly measured: string;
+}
+
+function readMeasure(check: Check & { kind: "enough" }, cells: Cells): Read<Measure> {
+  const plain = (show: (value: Exact) => string) => (read: Read<Exact>): Read<Measure> => (read.kind === "value" ? { kind: "value", text: read.text, value: { has: read.value, unit: null, show, measured: show(read.value) } } : read);
+  switch (check.reads) {
+    case "count": return plain((value) => showDecimal(value, 0))(readCount(cells.value(check.measured)));
+    case "torque": return plain((value) => `${showDecimal(value, 1)} lb-ft`)(readTorque(cells.value(check.measured), torqueUnitOfHeading(cells.heading(check.measured))));
+    case "length": {
+      const read = length(cells, check.measured);
+      if (read.kind !== "value") return read;
+      const show = lengthShow(read.value.unit);
+      return { kind: "value", text: read.text, value: { has: read.value.size, unit: read.value.unit, show, measured: show(read.value.size) } };
+    }
+  }
+}
+
+/** A count, a length or a torque that must not fall short of what the size asks for. */
 export function enough(check: Check & { kind: "enough" }, cells: Cells, situation: Situation): CheckResult {
-  const count = check.counted ? readCount(cells.value(check.measured)) : null;
-  const spread = check.counted ? null : length(cells, check.measured);
-  const size = sizeFor(check, cells, count ?? spread ?? { kind: "missing", text: "" });
+  const measure = readMeasure(check, cells);
+  const size = sizeFor(check, cells, measure);
   if (size === null) return NOTHING;
   if ("inTheWay" in size) return { findings: size.inTheWay, notes: [] };
-  const has = count?.kind === "value" ? count.value : spread?.kind === "value" ? spread.value.size : null;
-  if (size.kind !== "value" || has === null) throw new Error(`${check.name} has readings that were not told`);
-  const unit: Unit | null = spread?.kind === "value" ? spread.value.unit : null;
-  const show = unit === null ? (value: Exact): string => showDecimal(value, 0) : lengthShow(unit);
+  if (size.kind !== "value" || measure.kind !== "value") throw new Error(`${check.name} has readings that were not told`);
+  const { has, unit, show, measured } = measure.value;
   const named = showLength(size.value.size, size.value.unit);
   const findings: Finding[] = [];
   for (const criterion of criteriaFor(check, situation, "high", false)) {
@@ -56,13 +76,13 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
     if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
     const needed = neededOf(limit, size.value, unit);
     if (needed === null) {
-      findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: show(has) }));
+      findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured }));
       continue;
     }
-    const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured: show(has), original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
+    const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured, original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
     findings.push(meet(check, figure, criterion, { allowance: ZERO, word: "above", rule: `at least ${show(needed)} for size ${named}` }));
   }
-  if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${show(has)} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
+  if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
   return { findings, notes: [] };
 }
 

@@ -10,7 +10,8 @@ export interface Situation {
   readonly bases: ReadonlySet<BasisId>;
   /** Gauge resolution that applies to every length, or null. */
   readonly gauge: Length | null;
-  readonly construction: string | null;
+  /** Make or construction that has limits of its own; null when it is not known or the kind has none. */
+  readonly variant: string | null;
   /** Limits of the house's own sheet, when they are in force. */
   readonly house?: HouseLimits | undefined;
 }
@@ -45,6 +46,6 @@ export function criteriaFor(check: Check, situation: Situation, stress: StressCl
       situation.bases.has(c.basis) &&
       (c.stress === undefined || c.stress.includes(stress)) &&
       (c.twoWays !== true || twoWays) &&
-      (c.onlyFor === undefined || (situation.construction !== null && c.onlyFor.includes(situation.construction))),
+      (c.onlyFor === undefined || (situation.variant !== null && c.onlyFor.includes(situation.variant))),
   );
 }

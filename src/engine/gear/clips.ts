@@ -1,12 +1,22 @@
-/** Wire rope clips on an end: how many, how far apart, which way round. */
+/** Wire rope clips on an end: how many, how far apart, how tight, which way round. */
 import { CHECKED, from, hardwareOnSight, removedOnSight, seen } from "./common";
 import type { SourceKey } from "../sources";
 import type { BasisId } from "../bases";
 import type { Criterion, GearKind, Limit } from "./kind";
 
-const least = (check: string, basis: BasisId, limit: Limit, document: SourceKey, clause: string): Criterion => ({
-  id: `clips.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(document, clause), status: "read", checked: CHECKED,
-});
+const FORGED = ["drop forged U-bolt", "drop forged fist grip"] as const;
+
+const least = (check: string, basis: BasisId, limit: Limit, document: SourceKey, clause: string, more: Partial<Criterion> & { readonly name?: string } = {}): Criterion => {
+  const { name = "", ...rest } = more;
+  return { id: `clips.${check.replaceAll(" ", "-")}${name}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(document, clause), status: "read", checked: CHECKED, ...rest };
+};
+
+/** Clips of other material than drop forged: more of them. */
+const counts = (basis: BasisId): readonly Criterion[] => [
+  least("clip count", basis, { word: "fewer", table: "clips-1918" }, "CFR 1918 II", "Table 1, drop forged", { onlyFor: FORGED }),
+  least("clip count", basis, { word: "fewer", table: "clips-1918-other" }, "CFR 1918 II", "Table 1, other material", { name: "-other-material", onlyFor: ["other material"] }),
+  least("clip spacing", basis, { word: "fewer", table: "clips-1918-spacing" }, "CFR 1918 II", "Table 1"),
+];
 
 export const clips: GearKind = {
   id: "clips",
@@ -14,10 +24,20 @@ export const clips: GearKind = {
   names: ["wire rope clip", "rope clip", "u bolt clip", "cable clip", "clip", "fist grip clip", "bulldog grip", "bulldog clip"],
   parts: { saddle: "moderate", "u bolt": "moderate", body: "moderate" },
   partNames: { bolt: "u bolt", nut: "u bolt" },
+  variants: {
+    field: "clipType",
+    names: {
+      "drop forged U-bolt": ["drop forged u bolt", "forged u bolt", "drop forged", "forged"],
+      "drop forged fist grip": ["fist grip", "fist", "double saddle", "drop forged fist grip", "forged fist grip"],
+      "other material": ["other", "malleable", "malleable iron", "cast", "cast iron", "stainless"],
+    },
+    inGear: [{ words: /fist[- ]?grip/i, variant: "drop forged fist grip" }, { words: /malleable|cast/i, variant: "other material" }],
+  },
   checks: [
-    { kind: "enough", name: "clip count", part: "body", size: "size", measured: "clips", counted: true, required: true },
-    { kind: "enough", name: "clip spacing", part: "body", size: "size", measured: "clipSpacing", counted: false, required: true },
-    { kind: "enough", name: "turn-back", part: "body", size: "size", measured: "turnBack", counted: false, required: false },
+    { kind: "enough", name: "clip count", part: "body", size: "size", measured: "clips", reads: "count", required: true },
+    { kind: "enough", name: "clip spacing", part: "body", size: "size", measured: "clipSpacing", reads: "length", required: true },
+    { kind: "enough", name: "turn-back", part: "body", size: "size", measured: "turnBack", reads: "length", required: false, onlyFor: ["drop forged U-bolt", "other material"] },
+    { kind: "enough", name: "clip torque", part: "u bolt", size: "size", measured: "clipTorque", reads: "torque", required: false, onlyFor: ["drop forged U-bolt"] },
     seen("saddle on live end", "saddle", "liveEnd", true),
     seen("fasteners", "u bolt", "fasteners", true),
     seen("cracks", "saddle", "cracks", true),
@@ -28,11 +48,11 @@ export const clips: GearKind = {
     seen("identification", "saddle", "tag", false),
   ],
   criteria: [
-    least("clip count", "law", { word: "fewer", table: "clips-1918" }, "CFR 1918 II", "Table 1"),
-    least("clip count", "standard", { word: "fewer", table: "clips-1918" }, "CFR 1918 II", "Table 1"),
-    least("clip spacing", "law", { word: "fewer", table: "clips-1918-spacing" }, "CFR 1918 II", "Table 1"),
-    least("clip spacing", "standard", { word: "fewer", table: "clips-1918-spacing" }, "CFR 1918 II", "Table 1"),
+    ...counts("law"),
+    ...counts("standard"),
     least("turn-back", "standard", { word: "fewer", table: "clips-california-turn-back" }, "Cal 8497", "Table 1"),
+    // A loose clip is tightened where it is: out of use until then, not scrapped.
+    least("clip torque", "standard", { word: "fewer", table: "clips-california-torque" }, "Cal 8497", "Table 1", { beyond: "EXAMINE" }),
     ...removedOnSight("clips", "saddle on live end", { standard: ["WAC 33915", "(1)(b)"], practice: ["practice", ""] }),
     ...removedOnSight("clips", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...hardwareOnSight("clips"),

@@ -16,8 +16,8 @@ export type Check = CheckBase &
     | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId; readonly asNew?: string }
     /** A measure as a share of a size: a bend of its span; with `over`, how far it exceeds the size: a groove its rope. */
     | { readonly kind: "ratio"; readonly size: FieldId; readonly measured: FieldId; readonly over?: true }
-    /** A count or a length that must not be less than the size asks for. */
-    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly counted: boolean }
+    /** A count, a length or a torque that must not be less than the size asks for. */
+    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly reads: "count" | "length" | "torque" }
     | { readonly kind: "gap"; readonly measured: FieldId }
     | { readonly kind: "angle"; readonly measured: FieldId }
     | { readonly kind: "count"; readonly measured: FieldId }
@@ -32,7 +32,7 @@ interface CheckBase {
   readonly part: string;
   /** Needed before the item can be kept. */
   readonly required: boolean;
-  /** Only for these rope constructions; all when left out. */
+  /** Only for these variants of the kind; all when left out. */
   readonly onlyFor?: readonly string[];
   /** A finding beyond the limit shows that the part was overloaded. */
   readonly overload?: boolean;
@@ -74,8 +74,19 @@ export interface Criterion {
   readonly stress?: readonly StressClass[];
   /** Only where wear runs in two directions. */
   readonly twoWays?: boolean;
-  /** Only for these rope constructions. */
+  /** Only for these variants of the kind. */
   readonly onlyFor?: readonly string[];
+}
+
+/** Makes or constructions of a kind that have limits of their own, and the column that names them. */
+export interface Variants {
+  readonly field: FieldId;
+  /** By id, the words under which the trade knows them. */
+  readonly names: Readonly<Record<string, readonly string[]>>;
+  /** What the gear's own name gives away. */
+  readonly inGear?: readonly { readonly words: RegExp; readonly variant: string }[];
+  /** What a blank column stands for, with the sentence that says so; without it, only what holds for all variants is judged. */
+  readonly blank?: { readonly variant: string; readonly note: string };
 }
 
 export interface GearKind {
@@ -88,6 +99,7 @@ export interface GearKind {
   readonly parts: Readonly<Record<string, StressClass>>;
   /** Other words for the parts. */
   readonly partNames?: Readonly<Record<string, string>>;
+  readonly variants?: Variants;
   readonly checks: readonly Check[];
   readonly criteria: readonly Criterion[];
 }

@@ -11,7 +11,7 @@ export const sheave: GearKind = {
   checks: [
     { kind: "least", name: "groove diameter", part: "groove", size: "size", measured: "groove", asNew: "1.06", required: true },
     { kind: "ratio", name: "groove width", part: "groove", size: "size", measured: "groove", over: true, required: false },
-    { kind: "enough", name: "sheave diameter", part: "body", size: "size", measured: "sheave", counted: false, required: false },
+    { kind: "enough", name: "sheave diameter", part: "body", size: "size", measured: "sheave", reads: "length", required: false },
     seen("running true", "hub", "sheaveTrue", true),
     seen("cracks", "flange", "cracks", true),
     seen("corrosion", "body", "corrosion", false),

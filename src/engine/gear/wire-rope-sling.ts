@@ -32,6 +32,11 @@ export const wireRopeSling: GearKind = {
   names: ["wire rope sling", "w r sling", "wr sling", "cable laid wire rope sling", "wire sling", "wire rope sling leg", "cable sling", "cable laid sling", "braided wire rope sling", "steel wire rope sling", "wire strop", "wire rope strop", "wire rope bridle"],
   parts: { body: "moderate", "end fitting": "moderate", eye: "moderate" },
   partNames: { rope: "body", splice: "end fitting", ferrule: "end fitting", thimble: "eye" },
+  variants: {
+    field: "construction", names: CONSTRUCTIONS,
+    inGear: [{ words: /cable[- ]laid/i, variant: "cable laid" }],
+    blank: { variant: "strand laid", note: "Construction is not recorded: judged as strand laid, which has the lowest counts for slings" },
+  },
   checks: [
     { kind: "count", name: LAY, part: "body", measured: "brokenLay", required: true },
     { kind: "count", name: STRAND, part: "body", measured: "brokenStrand", required: true, onlyFor: ["strand laid", "running rope", "rotation resistant", "standing rope"] },

@@ -10,14 +10,14 @@ import { ROPE_OVERSIZE } from "./rope";
 export type TableName = ChainTable | "groove";
 
 /** Tables of least numbers and lengths by rope diameter. */
-export type NumberTable = "clips-1918" | "clips-1918-spacing" | "clips-california" | "clips-california-turn-back";
+export type NumberTable = "clips-1918" | "clips-1918-other" | "clips-1918-spacing" | "clips-california-turn-back" | "clips-california-torque";
 
 export function tableName(table: TableName | NumberTable): string {
   switch (table) {
     case "chain-old": case "chain-new": return chainName(table);
     case "groove": return "the groove rule";
-    case "clips-1918": case "clips-1918-spacing": return "the federal clip table";
-    case "clips-california": case "clips-california-turn-back": return "the California clip table";
+    case "clips-1918": case "clips-1918-other": case "clips-1918-spacing": return "the federal clip table";
+    case "clips-california-turn-back": case "clips-california-torque": return "the California clip table";
   }
 }
 
@@ -45,23 +45,20 @@ function rowOf(table: readonly Prepared[], size: Exact, unit: Unit): ClipRow | u
   return table.find((p) => same(p.rope[unit], size) || same(p.rope.in, convert(size, unit, "in")))?.row;
 }
 
-/** Least number of clips, or least length with its unit, for a rope; null where the table has no row for it. */
+/** Least number of clips, length with its unit, or torque in pound-feet for a rope; null where the table has no row for it. */
 export function leastNumber(table: NumberTable, size: Exact, sizeUnit: Unit): { readonly least: Exact; readonly unit: Unit } | null {
-  const federal = table === "clips-1918" || table === "clips-1918-spacing";
+  const federal = table.startsWith("clips-1918");
   const [smallest] = FEDERAL;
   // The first federal row is "1/2 or less".
   const row = rowOf(federal ? FEDERAL : CALIFORNIA, size, sizeUnit) ?? (federal && smallest && within(size, null, smallest.rope[sizeUnit]) ? smallest.row : undefined);
   if (!row) return null;
   switch (table) {
-    case "clips-1918": case "clips-california": return { least: exact(row.clips), unit: "in" };
+    case "clips-1918": return { least: exact(row.clips), unit: "in" };
+    case "clips-1918-other": return row.other === undefined ? null : { least: exact(row.other), unit: "in" };
+    case "clips-california-torque": return row.torque === undefined ? null : { least: exact(row.torque), unit: "in" };
     case "clips-1918-spacing":
       if (sizeUnit === "mm" && row.metric !== undefined) return { least: exact(row.metric.spacing), unit: "mm" };
       return row.spacing === undefined ? null : { least: exact(row.spacing), unit: "in" };
     case "clips-california-turn-back": return row.turnBack === undefined ? null : { least: exact(row.turnBack), unit: "in" };
   }
-}
-
-/** Published torque in pound-feet for U-bolt clips on a rope; null where none is published. */
-export function clipTorque(size: Exact, sizeUnit: Unit): number | null {
-  return rowOf(CALIFORNIA, size, sizeUnit)?.torque ?? null;
 }

@@ -8,12 +8,14 @@ const TABLE_19 = "WAC 296-155-33900 Table 19, compression hardware";
 kindTests(
   "clips",
   [
-    // Rope 3/4 in: 4 drop-forged clips, 4 1/2 in apart, 18 in turned back.
+    // Rope 3/4 in: 4 drop-forged clips or 5 of other material, 4 1/2 in apart, 18 in turned back, 130 lb-ft.
     ...(["law", "standard"] as const).flatMap((basis) => [
       { criterion: `clips.clip-count.${basis}`, source: FEDERAL, inside: [{ clips: 5 }, "KEEP"], edge: [{ clips: 4 }, "KEEP"], past: [{ clips: 3 }, "REMOVE"] } as const,
+      { criterion: `clips.clip-count-other-material.${basis}`, source: FEDERAL, inside: [{ clipType: "other material", clips: 6 }, "KEEP"], edge: [{ clipType: "other material", clips: 5 }, "KEEP"], past: [{ clipType: "other material", clips: 4 }, "REMOVE"] } as const,
       { criterion: `clips.clip-spacing.${basis}`, source: FEDERAL, inside: [{ clipSpacing: 6 }, "KEEP"], edge: [{ clipSpacing: "4 1/2" }, "KEEP"], past: [{ clipSpacing: 4.49 }, "REMOVE"] } as const,
     ]),
     { criterion: "clips.turn-back.standard", source: "Cal. 8 CCR 8497 Table 1", inside: [{ turnBack: 20 }, "KEEP"], edge: [{ turnBack: 18 }, "KEEP"], past: [{ turnBack: 17.9 }, "REMOVE"] },
+    { criterion: "clips.clip-torque.standard", source: "Cal. 8 CCR 8497 Table 1", inside: [{ clipTorque: 140 }, "KEEP"], edge: [{ clipTorque: 130 }, "KEEP"], past: [{ clipTorque: 129 }, "EXAMINE"] },
   ],
   [
     ...onSight("clips", "saddle on live end", "liveEnd", { standard: "WAC 296-155-33915(1)(b)", practice: PRACTICE }),
@@ -69,5 +71,43 @@ describe("the spacing of clips and the gauge", () => {
     expect(judged({ ...clips, clipSpacing: 4.55, gauge: "1/4" }).decision).toBe("EXAMINE");
     expect(judged({ ...clips, clipSpacing: 4.45, gauge: "1/4" }).decision).toBe("EXAMINE");
     expect(judged({ ...clips, clipSpacing: 4.3, gauge: "1/4" }).decision).toBe("REMOVE");
+  });
+});
+
+describe("clips of other material than drop forged", () => {
+  for (const row of FEDERAL_1918)
+    it(`${row.rope} in rope: ${String(row.other)} stay, one fewer is REMOVE (${FEDERAL})`, () => {
+      const item = { ...clips, clipType: "malleable iron", size: row.rope, clipSpacing: row.spacing };
+      expect([row.other, row.other - 1].map((count) => judged({ ...item, clips: count }, "law").findings.find((f) => f.check === "clip count")?.decision)).toEqual(["KEEP", "REMOVE"]);
+    });
+  it("where the type is not recorded, only what holds for every type is judged", () => {
+    // 3/4 in: 4 drop forged, 5 of other material.
+    const count = (n: number) => judged({ ...clips, clipType: "", clips: n }).findings.find((f) => f.check === "clip count");
+    expect([5, 4, 3].map((n) => count(n)?.decision)).toEqual(["KEEP", "NO VERDICT", "REMOVE"]);
+    expect(count(4)?.sentence).toBe('Clip count 4 depends on the clip type, which is not recorded: KEEP as drop forged U-bolt, KEEP as drop forged fist grip, REMOVE as other material; fill "Clip type".');
+  });
+  it("the gear's own name may give the type away", () => {
+    expect(judged({ ...clips, gear: "fist grip clip", clipType: "" }).decision).toBe("KEEP");
+    expect(judged({ ...clips, gear: "malleable wire rope clip", clipType: "" }).decision).toBe("REMOVE");
+  });
+  it("words that name no type are NO VERDICT", () => {
+    expect(judged({ ...clips, clipType: "the blue ones" }).reason).toContain("drop forged U-bolt, drop forged fist grip, other material");
+  });
+});
+
+describe("the torque of clips", () => {
+  for (const row of CALIFORNIA_8497)
+    it(`${row.rope} in rope: ${String(row.torque)} lb-ft stays, one less is EXAMINE (Cal. 8 CCR 8497 Table 1)`, () => {
+      const at = (clipTorque: string | number) => judged({ ...clips, size: row.rope, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision;
+      expect([at(row.torque), at(row.torque - 1)]).toEqual(["KEEP", "EXAMINE"]);
+    });
+  it("is read in newton metres too: 130 lb-ft are 176.26 N·m", () => {
+    expect(["177 Nm", "176 N·m", "176 N.m", "130 ft-lb", "129 lbf ft"].map((clipTorque) => judged({ ...clips, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision)).toEqual(["KEEP", "EXAMINE", "EXAMINE", "KEEP", "EXAMINE"]);
+  });
+  it("of fist grips is in no table that was read, so it is not judged", () => {
+    expect(judged({ ...clips, clipType: "fist grip", clipTorque: 20 }).findings.filter((f) => f.check === "clip torque")).toEqual([]);
+  });
+  it("in another unit is refused", () => {
+    expect(judged({ ...clips, clipTorque: "18 kgm" }).reason).toContain("no unit of torque");
   });
 });
