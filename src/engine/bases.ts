@@ -37,6 +37,10 @@ export const BASES = {
     name: "Ships",
     holds: "ISO 16855 for ships' loose gear: 10 % wastage, 6 % on pins, any crack or permanent deformation",
   },
+  iso: {
+    name: "ISO",
+    holds: "ISO 4309: broken wires of crane ropes in 6 and 30 rope diameters, by rope category number, lay and drum; nothing else",
+  },
   house: {
     name: "House",
     holds: "Limits on the workbook's own sheet; they only tighten, unless a row names the maker's written figure",
@@ -60,6 +64,7 @@ const CONTAINS: Record<BasisId, readonly BasisId[]> = {
   queensland: ["queensland"],
   germany: ["germany"],
   ships: ["ships"],
+  iso: ["iso"],
   house: ["house"],
 };
 

@@ -1,16 +1,19 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
+import { withPublishedSizes } from "./as-new";
 import { readDate, readLength, readText, type Length } from "./cell";
 import { comesOutWords } from "./check/comes-out";
 import { evaluate } from "./check/evaluate";
 import { type Cells, missingFinding } from "./check/readings";
 import type { Situation } from "./check/situation";
-import { field, type FieldId } from "./fields";
+import { field } from "./fields";
+import { fieldsOf } from "./gear/fields-of";
 import { matchKind } from "./gear/match";
 import type { GearKind } from "./gear/kind";
 import type { HouseLimits } from "./house";
 import { inForce, type BasisId } from "./bases";
 import type { CellValue, Finding, ItemVerdict } from "./model";
 import { showDate } from "./dates";
+import { strayFindings, UNKNOWN } from "./stray";
 import { readVariant } from "./variant";
 import { outOfUse, rank, worstOf } from "./verdict";
 
@@ -59,6 +62,12 @@ function dateFinding(cells: Cells, asOf: number | null): Finding | null {
   return note("NO VERDICT", "date", `The inspection date ${inspected.text} in "${cells.heading("inspected")}" is ${ahead(asOf)}; put the date right.`);
 }
 
+/** Rule sets that have no limit at all for the kind pass nothing. */
+function ruleFinding({ kind, bases, house }: Situation): Finding | null {
+  if (kind.criteria.some((c) => c.status !== "unconfirmed" && bases.has(c.basis)) || house?.criteria.has(kind.id) === true) return null;
+  return note("NO VERDICT", "rules", `No rule set in force (${[...bases].join(", ")}) says anything about a ${kind.id}; choose one that does.`);
+}
+
 /** Another part of the assembly was found stretched: out of use until this one has been looked at after that day. */
 function overloadFinding(cells: Cells, asOf: number | null): Finding | null {
   const overload = readDate(cells.value("overload"));
@@ -90,7 +99,10 @@ export function judgeItem(gear: CellValue, cells: Cells, judging: Judging): Item
   const match = matchKind(readText(gear));
   const tag = tagState(cells, judging.asOf);
   const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
-  if (!match.ok) return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : [])], [], [], true);
+  if (!match.ok) {
+    const strays = strayFindings(UNKNOWN, cells, { bases: inForce(judging.basis), gauge: null });
+    return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : []), ...strays.map((f) => ({ ...f, decision: "NO VERDICT" as const }))], [], [], true);
+  }
   return judgeKind(match.kind, cells, judging, tagFinding, tag);
 }
 
@@ -101,7 +113,10 @@ function houseFindings(kind: GearKind, basis: readonly BasisId[], house: HouseLi
   return house.refused.filter((row) => row.kind === null || row.kind === kind.id).map((row) => note("NO VERDICT", "house limits", row.sentence));
 }
 
-function judgeKind(kind: GearKind, cells: Cells, { basis, house, asOf }: Judging, tagFinding: Finding | null, tag: TagState): ItemVerdict {
+function judgeKind(kind: GearKind, asGiven: Cells, { basis, house, asOf }: Judging, tagFinding: Finding | null, tag: TagState): ItemVerdict {
+  const published = withPublishedSizes(kind, asGiven);
+  const { cells } = published;
+  const sizeFinding = "refused" in published ? note("NO VERDICT", "as-new size", published.refused) : null;
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
   const told = kind.variants === undefined ? null : readVariant(kind.variants, cells, readText(cells.value("gear")));
   const variant = told?.kind === "known" ? told.variant : null;
@@ -109,8 +124,10 @@ function judgeKind(kind: GearKind, cells: Cells, { basis, house, asOf }: Judging
   const situation: Situation = { kind, bases: inForce(basis), gauge, variant, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells, asOf);
-  const findings = [...results.flatMap((r) => r.findings), ...[tagFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
+  const strays = strayFindings(kind, cells, situation);
+  const findings = [...results.flatMap((r) => r.findings), ...strays, ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), ruleFinding(situation)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
+  if ("note" in published && published.note !== null) notes.push(published.note);
   if (told?.kind === "known" && told.assumed !== null) notes.push(told.assumed);
   const inspected = readDate(cells.value("inspected"));
   if (inspected.kind === "refused") notes.push(`The date "${inspected.text}" in "${cells.heading("inspected")}" cannot be used: ${inspected.why}`);
@@ -124,17 +141,6 @@ function missingOf(kind: GearKind, cells: Cells, findings: readonly Finding[]): 
   return kind.checks
     .filter((check) => check.required)
     .flatMap((check) => fieldsOf(check).filter((id) => findings.some((f) => f.sentence === missingFinding(check, cells, id).sentence)).map((id) => `${check.name} (${cells.heading(id)})`));
-}
-
-/** Fields that a check reads. */
-export function fieldsOf(check: GearKind["checks"][number]): readonly FieldId[] {
-  switch (check.kind) {
-    case "loss": return [check.original, check.measured, ...(check.acrossOriginal ? [check.acrossOriginal] : []), ...(check.acrossMeasured ? [check.acrossMeasured] : [])];
-    case "growth": return [check.original, check.measured];
-    case "least": case "ratio": case "enough": return [check.size, check.measured];
-    case "nick": return [check.measured, check.at];
-    default: return [check.measured];
-  }
 }
 
 /** Worst first; of equals the one nearest to its limit, then the one with a limit. */

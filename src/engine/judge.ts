@@ -92,6 +92,10 @@ export function lesser(a: Exact, b: Exact): Exact {
   return a.compare(b) <= 0 ? a : b;
 }
 
+export function larger(a: Exact, b: Exact): Exact {
+  return lesser(a, b) === a ? b : a;
+}
+
 /** Whether a value lies between two ends, both included; null leaves that end open. */
 export function within(value: Exact, least: Exact | null, most: Exact | null): boolean {
   return (least === null || value.compare(least) >= 0) && (most === null || value.compare(most) <= 0);

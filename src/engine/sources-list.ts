@@ -24,6 +24,7 @@ export function limitInWords(limit: Limit): string {
   if (limit.word === "any") return "any";
   if (limit.word === "fewer") return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
   if (limit.word === "below") return `below ${tableName(limit.table)}`;
+  if ("table" in limit) return "from the count of the table by rope category number";
   const word = limit.word === "above" ? "more than" : "from";
   if ("share" in limit) {
     const share = `${inPercent(limit.share)} %`;

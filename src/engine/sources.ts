@@ -42,6 +42,9 @@ export const SOURCES = {
   "ISO 16855": { name: "ISO 16855", edition: "2013", about: "International standard, ships' loose gear" },
   house: { name: "house limit", edition: "", about: "The house's own sheet of limits" },
   practice: { name: "common practice, no published source", edition: "", about: "What the trade does without a text behind it" },
+  "DOE checklist": { name: "rigging inspection checklist after DOE-STD-1090", edition: "as restated by a university laboratory", about: "US laboratory practice, wire rope slings" },
+  "ISO 4309": { name: "ISO 4309", edition: "2010, as restated", about: "International standard, discard of crane ropes" },
+  "Marine code": { name: "Code for Lifting Appliances in a Marine Environment", edition: "2022", about: "Classification rules: dimensions of new shackles by rated load" },
   "34 Pa 25.43": { name: "34 Pa. Code § 25.43(a)", edition: "in force", about: "Pennsylvania law, idle hoisting chains" },
 } as const satisfies Record<string, Source>;
 

@@ -127,7 +127,7 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
   const kinds = new Set(report.items.flatMap((item) => (item.gear === null ? [] : [item.gear])));
   if (kinds.size === 0) for (const kind of GEAR) kinds.add(kind.id);
   for (const line of old?.values ?? []) kinds.add(readText(line[oldColumns.get("gear") ?? -1]));
-  const fields = fieldsFor(kinds, present);
+  const fields = fieldsFor(kinds, present, report.basis);
   const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
 
   const headingOf = (id: FieldId): string => report.headings.find((h) => h.field === id)?.heading ?? "";

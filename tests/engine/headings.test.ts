@@ -180,7 +180,7 @@ describe("the headings of the register", () => {
 
   for (const kind of GEAR)
     it(`of a register of ${kind.plural} are what they are`, () => {
-      const ids = fieldsFor(new Set([kind.id]), new Set());
+      const ids = fieldsFor(new Set([kind.id]), new Set(), DEFAULT_BASIS);
       expect(match(ids.map((id) => FIELDS[id].heading)).matches.map((m) => m.field)).toEqual([...ids]);
     });
 

@@ -52,6 +52,7 @@ export const GOOD: Readonly<Record<string, CellRecord>> = {
   "hoist ring": { gear: "hoist ring", unit: "mm", sectionNew: 20, sectionNow: 20, turnsFreely: "yes", threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
   turnbuckle: { gear: "turnbuckle", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
   "wedge socket": { gear: "wedge socket", unit: "mm", sectionNew: 20, sectionNow: 20, pinNew: 20, pinNow: 20, wedge: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "end connection": { gear: "end connection", brokenEnd: 0, corrosion: "none", cracks: "none", deformed: "none", endFittings: "yes" },
   clips: { gear: "clips", unit: "in", size: "3/4", clipType: "drop forged U-bolt", clips: 4, clipSpacing: 5, liveEnd: "yes", fasteners: "yes", cracks: "none" },
   sheave: { gear: "sheave", unit: "in", size: "1/2", groove: 0.53, sheaveTrue: "yes", cracks: "none" },
   "load block": { gear: "load block", unit: "in", throatNew: 2, throatNow: 2, sectionNew: 1.5, sectionNow: 1.5, pinNew: 2, pinNow: 2, twist: 0, latch: "yes", sheaveTrue: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },

@@ -55,6 +55,9 @@ const out = (limit: ShareLimit, size: bigint, used: bigint, unit: Unit): boolean
   return overShare || (limit.word === "above" ? used > cap : used >= cap);
 };
 
+/** A size with as many digits as keep it from being a trade size of chain, whose new link is thicker: see the tests of chain slings. */
+const tradeless = (size: bigint, unit: Unit): string => (unit === "in" ? `${decimal(size * 254n / 10n)} mm` : decimal(size));
+
 /** The check's finding by this criterion, for a part of which `used` has gone. */
 function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, size: bigint, used: bigint, unit: Unit, asText: boolean): Finding {
   const check = kind.checks.find((c) => c.name === criterion.check);
@@ -67,9 +70,9 @@ function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, siz
     if (criterion.twoWays === true && check.acrossOriginal && check.acrossMeasured) Object.assign(values, { [check.acrossOriginal]: 1000, [check.acrossMeasured]: 999 });
   } else if (check.kind === "growth") Object.assign(values, { [check.original]: figure(size), [check.measured]: figure(size + used) });
   else if (check.kind === "ratio") Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(check.over === true ? size + used : used) });
-  else if (check.kind === "least") Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(size - used) });
+  else if (check.kind === "least") Object.assign(values, { [check.size]: tradeless(size, unit), [check.measured]: figure(size - used) });
   else if (check.kind === "nick") {
-    Object.assign(values, { nickDepth: figure(used), nickPart: part ?? "" });
+    Object.assign(values, { nickDepth: figure(used), nickPart: part ?? "", ...(part === undefined ? {} : { nickNew: figure(size), nickNow: figure(size) }) });
     for (const loss of kind.checks) if (loss.kind === "loss") Object.assign(values, { [loss.original]: figure(size), [loss.measured]: figure(size) });
   } else throw new Error(`A share cannot limit ${check.kind}`);
   const cells: Cells = { value: (id) => values[id], unit: () => unit, heading: (id) => id, ...(part === undefined ? {} : { part }) };

@@ -6,7 +6,7 @@ import { readCount, readDate, readDegrees, readLength, readSeen, readText } from
 import { FIELD_IDS, FIELDS, field, type FieldId } from "../../src/engine/fields";
 import { GEAR } from "../../src/engine/gear/index";
 import type { Check, GearKind } from "../../src/engine/gear/kind";
-import { fieldsOf } from "../../src/engine/item";
+import { fieldsOf } from "../../src/engine/gear/fields-of";
 import type { CellValue, ItemVerdict } from "../../src/engine/model";
 import { reportOn } from "../../src/engine/report";
 import { judgeRowsOf } from "../../src/engine/rows";
@@ -61,6 +61,11 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
       if (check.reads === "count") counts[check.measured] = fc.integer({ min: 2, max: 9 });
       else if (check.reads === "torque") counts[check.measured] = fc.integer({ min: 20, max: 800 });
       else sizes[check.measured] = fc.integer({ min: 1000, max: 60_000 });
+    } else if (check.kind === "category") {
+      counts[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 45 }));
+      words[check.category] = fc.constantFrom("", "01", "4", "RCN 10", "14");
+      words[check.lay] = fc.constantFrom("", "ordinary", "Lang");
+      words[check.layers] = fc.constantFrom("", "single", "multi");
     } else if (check.kind === "gap") sizes[check.measured] = fc.integer({ min: 0, max: 300 });
     else if (check.kind === "nick") {
       sizes[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 250 }));
@@ -264,7 +269,7 @@ function worsened(item: Item, check: Check, by: number): Item | null {
       const made = size(check.measured, -by);
       return made !== null && (made.sizes[check.measured] ?? 0) * 10 > (item.sizes[check.measured] ?? 0) * 3 ? made : null;
     }
-    case "angle": case "count": {
+    case "angle": case "count": case "category": {
       const now = item.counts[check.measured];
       return now === undefined ? null : { ...item, counts: { ...item.counts, [check.measured]: now + Math.ceil(by / 40) } };
     }

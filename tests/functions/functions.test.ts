@@ -273,8 +273,9 @@ describe("CHAINMIN and CHAINVERDICT", () => {
   });
   it("no table is in force under practice alone; its 10 % decides (no source)", () => {
     cellError(() => chainMin("1/2", "in", "practice"), "#N/A");
-    expect(chainVerdictOf("1/2", 0.45, "in", "practice")).toBe("WATCH");
-    expect(chainVerdictOf("1/2", 0.4499, "in", "practice")).toBe("REMOVE");
+    // A new 1/2 in link is 13 mm thick: 10 % leaves 11.7 mm.
+    expect(chainVerdictOf("1/2", 11.7, "mm", "practice")).toBe("WATCH");
+    expect(chainVerdictOf("1/2", 11.69, "mm", "practice")).toBe("REMOVE");
     expect(chainVerdictOf("5/16", 0.3, "in", "practice")).toBe("KEEP");
   });
   it("a bare fraction is inches, whatever the unit", () => {
@@ -346,9 +347,9 @@ describe("REMOVEAT", () => {
   });
   it("a chain link: the table or 10 %, whichever is more", () => {
     expect(removeAtSize("chain sling", "link", "1/2", "in", "standard")).toBe(0.443);
-    expect(removeAtSize("chain sling", "link", "1/2", "in")).toBe(0.45);
-    // 10 % of 3/8 in leaves 0.3375 in; the newer table asks 0.342 in.
-    expect(removeAtSize("chain sling", "link", "3/8", "in")).toBe(0.342);
+    // A new 1/2 in link is 13 mm, a new 3/8 in link 10 mm: 10 % leaves 11.7 and 9 mm, more than the newer table (11.25, 8.69 mm).
+    expect(removeAtSize("chain sling", "link", "1/2", "mm")).toBe(11.7);
+    expect(removeAtSize("chain sling", "link", "3/8", "mm")).toBe(9);
   });
   it("a swivel's clearance needs no original: strip down beyond 3/16 in (common practice, no source)", () => {
     expect(removeAtSize("swivel", "clearance", null, "in")).toBe(0.1875);

@@ -1,5 +1,7 @@
 /** Where a part comes out, as a size or in words. */
 import type { Length } from "../cell";
+import { categoryComesOut } from "./category";
+import { newLinkWords, newSize } from "./least";
 import { type Exact, exact, ZERO } from "../exact";
 import type { Check, Criterion, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
@@ -24,8 +26,8 @@ export type ComesOutResult = { readonly ok: true; readonly limits: readonly Come
 export function comesOutOf(check: Check, base: Length | null, unit: Unit, situation: Situation, stress: StressClass): ComesOutResult {
   const larger = check.kind === "growth" || check.kind === "gap";
   const figure: Figure = {
-    used: ZERO, base: base === null ? null : convert(base.size, base.unit, unit), comesOut: larger ? "larger" : "smaller", unit, show: lengthShow(unit),
-    measured: "", original: null, blur: ZERO, gauge: "", ...(check.kind === "least" && base !== null ? { size: base } : {}),
+    used: ZERO, base: base === null ? null : check.kind === "least" ? newSize(check, base, unit) : convert(base.size, base.unit, unit), comesOut: larger ? "larger" : "smaller", unit, show: lengthShow(unit),
+    measured: "", original: null, blur: ZERO, gauge: "", ...(check.kind === "least" && base !== null ? { size: base, ...newLinkWords(check, base) } : {}),
   };
   const limits: ComesOut[] = [];
   const passedOver: string[] = [];
@@ -44,6 +46,8 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
 export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
   if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
   if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return null;
+  if (check.under?.every((basis) => !situation.bases.has(basis)) === true) return null;
+  if (check.kind === "category") return categoryComesOut(check, cells, situation);
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";

@@ -3,6 +3,7 @@ import { field } from "../fields";
 import type { Check } from "../gear/kind";
 import { dependsOnVariant } from "../variant";
 import { outOfUse, worstOf } from "../verdict";
+import { category } from "./category";
 import { growth } from "./growth";
 import { least } from "./least";
 import { loss } from "./loss";
@@ -38,6 +39,7 @@ function underEveryVariant(check: Check, cells: Cells, situation: Situation, { n
 }
 
 function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResult {
+  if (check.under?.every((basis) => !situation.bases.has(basis)) === true) return NOTHING;
   if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return NOTHING;
   switch (check.kind) {
     case "loss": return loss(check, cells, situation);
@@ -46,6 +48,7 @@ function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResu
     case "gap": case "angle": case "count": return single(check, cells, situation);
     case "nick": return nick(check, cells, situation);
     case "ratio": return ratio(check, cells, situation);
+    case "category": return category(check, cells, situation);
     case "enough": return enough(check, cells, situation);
     case "seen": return seenCheck(check, cells, situation);
   }

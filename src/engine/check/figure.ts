@@ -33,6 +33,8 @@ export interface Figure {
   readonly gauge: string;
   /** What the base is called, where it is neither as-new nor nominal. */
   readonly of?: string;
+  /** Unit whose cap counts, where the readings are in two units. */
+  readonly capUnit?: Unit;
   /** Chain size, for limits from a table. */
   readonly size?: Length;
 }
@@ -63,6 +65,7 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
     return { allowance: figure.base.sub(row.least), word: "above", rule: `least thickness in ${tableName(limit.table)}` };
   }
+  if ("table" in limit && limit.table === "rope category") throw new Error("A rope category is met in its own check");
   if (limit.word === "fewer") throw new Error("A least number is met in its own check");
   if ("area" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
@@ -73,8 +76,9 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     const share = figure.base.mul(literal(limit.share));
     const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")}`;
     if (limit.cap === undefined || figure.unit === null) return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
-    const cap = literal(figure.unit === "in" ? limit.cap.in : limit.cap.mm);
-    return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${figure.unit === "in" ? limit.cap.in : limit.cap.mm} ${figure.unit}` };
+    const capUnit = figure.capUnit ?? figure.unit;
+    const cap = convert(literal(limit.cap[capUnit]), capUnit, figure.unit);
+    return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${limit.cap[capUnit]} ${capUnit}` };
   }
   if ("length" in limit) {
     if (figure.unit === null) throw new Error("A length limit needs a length");

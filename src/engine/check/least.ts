@@ -1,15 +1,37 @@
 /** A thickness that must not fall below the least of a published table. */
-import { exact, ZERO } from "../exact";
+import type { Length } from "../cell";
+import { exact, type Exact, ZERO } from "../exact";
 import type { Check } from "../gear/kind";
-import { fitOf, judge } from "../judge";
+import { fitOf, judge, larger } from "../judge";
 import { tellRefused } from "../sentence";
+import { metricOf } from "../tables/chain";
+import { mostOf } from "../tables/lookup";
+import { convert, showLength, type Unit } from "../units";
 import { against } from "./against";
 import { type Figure, literal } from "./figure";
 import { blurOf, capital, type Cells, inUnit, length, lengthShow, plain, readChainSize, typed, unread } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
-/** Links may measure somewhat more than their trade size: 3/8 chain is 10 mm. */
-const TRADE_SIZE_EXCESS = exact("1.1");
+/** A forged or welded link may be somewhat thicker than its nominal size; a groove may be cut up to 10 % over the rope. */
+const LINK_EXCESS = exact("1.1");
+const GROOVE_EXCESS = exact("1.1");
+
+/**
+ * What a new part of a nominal size measures. Chain is told by its trade size: 3/4 in chain is 20 mm thick when new, and
+ * its allowance counts from there.
+ */
+export function newSize(check: Check & { kind: "least" }, size: Length, unit: Unit): Exact {
+  const nominal = inUnit(size, unit);
+  if (check.asNew !== undefined) return nominal.mul(literal(check.asNew));
+  const metric = metricOf(size.size, size.unit);
+  return metric === null ? nominal : larger(nominal, convert(metric, "mm", unit));
+}
+
+/** "a new 20 mm link", where that is not the size as typed. */
+export function newLinkWords(check: Check & { kind: "least" }, size: Length): { readonly of?: string } {
+  const metric = check.asNew === undefined ? metricOf(size.size, size.unit) : null;
+  return metric === null ? {} : { of: `a new ${showLength(metric, "mm")} link` };
+}
 
 export function least(check: Check & { kind: "least" }, cells: Cells, situation: Situation): CheckResult {
   const size = readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
@@ -18,15 +40,16 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
   if (size.kind !== "value" || measured.kind !== "value")
     return { findings: [...unread(check, cells, check.size, size), ...unread(check, cells, check.measured, measured)], notes: [] };
   const unit = measured.value.unit;
-  const nominal = check.asNew === undefined ? inUnit(size.value, unit) : inUnit(size.value, unit).mul(literal(check.asNew));
+  const nominal = newSize(check, size.value, unit);
+  const most = check.asNew === "1" ? mostOf(size.value.size, size.value.unit, unit) : nominal.mul(check.asNew === undefined ? LINK_EXCESS : GROOVE_EXCESS);
   const texts = [typed(size), typed(measured)] as const;
-  const fit = fitOf(nominal.mul(TRADE_SIZE_EXCESS), measured.value.size, "larger");
+  const fit = fitOf(most, measured.value.size, "larger");
   if (fit !== "as it is" && fit !== "noise")
     return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), texts[1], `${texts[1]} does not fit size ${texts[0]}; check size and unit`))], notes: [] };
   const used = nominal.sub(measured.value.size);
   const figure: Figure = {
     used: judge(used, ZERO, "above").beyond ? used : ZERO, base: nominal, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: texts[1], original: `${texts[0]} nominal`, size: size.value, ...blurOf(situation, unit, 1),
+    measured: texts[1], original: `${texts[0]} nominal`, size: size.value, ...newLinkWords(check, size.value), ...blurOf(situation, unit, 1),
   };
   const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);

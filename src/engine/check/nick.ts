@@ -1,6 +1,7 @@
 /** Nicks and gouges: what grinding them out would leave. */
 import { type Length, readText } from "../cell";
 import { type Exact, ZERO } from "../exact";
+import type { FieldId } from "../fields";
 import type { Check, GearKind, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
 import { judge, lesser } from "../judge";
@@ -11,10 +12,21 @@ import { type Figure, literal } from "./figure";
 import { blurOf, type Cells, changeOf, inUnit, length, lengthShow, plain, readPair, refusedFinding, typed } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
-/** The wear check by which a part is sized. A hook's load pin is told at its body and is no measure of the body. */
+/** The wear check of a part, else the one whose limits hold at parts without their own. A hook's load pin is told at its body and is no measure of the body. */
 export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "loss" }) | undefined {
   const losses = kind.checks.filter((c): c is Check & { kind: "loss" } => c.kind === "loss");
-  return losses.find((c) => c.part === part && (c.original !== "pinNew" || part === "pin")) ?? losses[0];
+  return losses.find((c) => part !== null && measures(c, part)) ?? losses.find((c) => c.general === true);
+}
+
+const measures = (check: Check & { kind: "loss" }, part: string): boolean => check.part === part && (check.original !== "pinNew" || part === "pin");
+
+/** The columns that hold the section at a nick: its own, else those of the part; null where that part is not measured. */
+function sectionAt(check: Check & { kind: "nick" }, kind: GearKind, part: string | null, cells: Cells): { readonly part: string; readonly original: FieldId; readonly measured: FieldId } | "not measured" | null {
+  const sized = lossAt(kind, part);
+  if (sized === undefined) return null;
+  if (readText(cells.value(check.sectionNew)) !== "" || readText(cells.value(check.sectionNow)) !== "") return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
+  if (part !== null && !measures(sized, part)) return "not measured";
+  return { part: part ?? sized.part, original: sized.original, measured: sized.measured };
 }
 
 /** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
@@ -27,28 +39,30 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const text = readText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
   if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
-  const sized = lossAt(situation.kind, part?.part ?? null);
   const stress = part?.stress ?? "high";
-  if (sized === undefined) return nickWithoutSection(check, depth);
-  const pair = readPair({ ...check, part: part?.part ?? sized.part }, cells, sized.original, sized.measured, true);
+  const section = sectionAt(check, situation.kind, part?.part ?? null, cells);
+  if (section === null) return nickWithoutSection(check, depth);
+  if (section === "not measured")
+    return { findings: [plain(check, "EXAMINE", `Nick ${typed(depth)} deep at the ${part?.part ?? ""}: the section there is not recorded, so what grinding would leave cannot be told; fill "${cells.heading(check.sectionNew)}" and "${cells.heading(check.sectionNow)}".`, { measured: depth.text })], notes: [] };
+  const pair = readPair({ ...check, part: section.part }, cells, section.original, section.measured, true);
   if (pair === null) return NOTHING;
   if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
   const unit = pair.original.unit;
-  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", sized.measured);
+  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", section.measured);
   if (!("used" in change)) return { findings: [change], notes: [] };
   const used = change.used.add(inUnit(depth.value, unit));
   const figure: Figure = {
     used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: `${typed(depth)} deep at the ${part?.part ?? sized.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
+    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
   };
-  const result = against({ ...check, part: part?.part ?? sized.part }, figure, criteriaFor(check, situation, stress, false));
+  const result = against({ ...check, part: section.part }, figure, criteriaFor(check, situation, stress, false));
   const unjudged = result.findings.every((f) => f.criterion === null);
   const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
   return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };
 }
 
 const nickWithoutSection = (check: Check, depth: { readonly text: string }): CheckResult => ({
-  findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text))],
+  findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text), { measured: depth.text })],
   notes: [],
 });
 

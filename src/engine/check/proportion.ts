@@ -1,8 +1,9 @@
 /** A measure held against a size: as a share of it, or as the least that it asks for. */
 import { type Length, type Read, readCount } from "../cell";
-import { type Exact, ZERO } from "../exact";
+import { exact, type Exact, ZERO } from "../exact";
 import { field } from "../fields";
 import type { Check, Limit } from "../gear/kind";
+import { larger } from "../judge";
 import type { Finding } from "../model";
 import { cite } from "../sources";
 import { leastNumber, tableName } from "../tables/lookup";
@@ -70,11 +71,13 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
   if (size.kind !== "value" || measure.kind !== "value") throw new Error(`${check.name} has readings that were not told`);
   const { has, unit, show, measured } = measure.value;
   const named = showLength(size.value.size, size.value.unit);
+  const counted = check.inProportionTo === undefined ? null : readCount(cells.value(check.inProportionTo));
+  const fitted = counted?.kind === "value" ? counted.value : null;
   const findings: Finding[] = [];
   for (const criterion of criteriaFor(check, situation, "high", false)) {
     const { limit } = criterion;
     if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
-    const needed = neededOf(limit, size.value, unit);
+    const needed = neededOf(limit, size.value, unit, fitted);
     if (needed === null) {
       findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured }));
       continue;
@@ -87,8 +90,11 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
 }
 
 /** What a size asks for, in the unit of the reading; null where the table has no row for the size. */
-function neededOf(limit: Extract<Limit, { word: "fewer" }>, size: Length, unit: Unit | null): Exact | null {
+function neededOf(limit: Extract<Limit, { word: "fewer" }>, size: Length, unit: Unit | null, fitted: Exact | null): Exact | null {
   if ("times" in limit) return unit === null ? null : inUnit(size, unit).mul(literal(limit.times));
   const found = leastNumber(limit.table, size.size, size.unit);
-  return found === null ? null : unit === null ? found.least : convert(found.least, found.unit, unit);
+  if (found === null) return null;
+  const tabled = found.clips === undefined ? null : exact(found.clips);
+  const least = tabled === null || fitted === null || larger(tabled, fitted) === tabled ? found.least : found.least.mul(fitted).div(tabled);
+  return unit === null ? least : convert(least, found.unit, unit);
 }

@@ -36,7 +36,7 @@ export const clips: GearKind = {
   checks: [
     { kind: "enough", name: "clip count", part: "body", size: "size", measured: "clips", reads: "count", required: true },
     { kind: "enough", name: "clip spacing", part: "body", size: "size", measured: "clipSpacing", reads: "length", required: true },
-    { kind: "enough", name: "turn-back", part: "body", size: "size", measured: "turnBack", reads: "length", required: false, onlyFor: ["drop forged U-bolt", "other material"] },
+    { kind: "enough", name: "turn-back", part: "body", size: "size", measured: "turnBack", reads: "length", inProportionTo: "clips", required: false, onlyFor: ["drop forged U-bolt", "other material"] },
     { kind: "enough", name: "clip torque", part: "u bolt", size: "size", measured: "clipTorque", reads: "torque", required: false, onlyFor: ["drop forged U-bolt"] },
     seen("saddle on live end", "saddle", "liveEnd", true),
     seen("fasteners", "u bolt", "fasteners", true),

@@ -98,7 +98,7 @@ export function dressing(kind: string, basis: BasisId, share: string, source: re
 }
 
 /** The nick check, on every kind with sections. */
-export const NICK: Check = { kind: "nick", name: "nick", part: "body", measured: "nickDepth", at: "nickPart", required: false };
+export const NICK: Check = { kind: "nick", name: "nick", part: "body", measured: "nickDepth", at: "nickPart", sectionNew: "nickNew", sectionNow: "nickNow", required: false };
 
 /** What Table 19 removes on sight on every fitting, with what common practice adds. */
 export function hardwareOnSight(kind: string, clause = ""): readonly Criterion[] {

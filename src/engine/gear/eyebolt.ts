@@ -9,7 +9,7 @@ export const eyebolt: GearKind = {
   parts: { eye: "moderate", shank: "moderate", body: "moderate" },
   partNames: { ring: "eye", thread: "shank", shoulder: "shank" },
   checks: [
-    { kind: "loss", name: "eye wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "eye wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     { kind: "angle", name: "shank bend", part: "shank", measured: "bendAngle", required: false, overload: true },
     seen("threads", "shank", "threads", true),
     ...hardwareChecks("eye", true),

@@ -14,7 +14,7 @@ export const hook: GearKind = {
   partNames: { bowl: "saddle", base: "saddle", bite: "saddle", "throat section": "throat", neck: "shank", point: "tip", back: "body" },
   checks: [
     { kind: "growth", name: "throat opening", part: "throat", original: "throatNew", measured: "throatNow", required: true, overload: true },
-    { kind: "loss", name: "section wear", part: "saddle", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "section wear", part: "saddle", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     { kind: "loss", name: "eye wear", part: "eye", original: "eyeNew", measured: "eyeNow", required: false },
     { kind: "loss", name: "pin wear", part: "body", original: "pinNew", measured: "pinNow", required: false },
     { kind: "angle", name: "twist", part: "body", measured: "twist", required: true, overload: true },

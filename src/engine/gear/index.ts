@@ -2,6 +2,7 @@
 import { block } from "./block";
 import { chainSling } from "./chain-sling";
 import { clips } from "./clips";
+import { endConnection } from "./end-connection";
 import { eyeNut } from "./eye-nut";
 import { eyebolt } from "./eyebolt";
 import { fibreRopeSling } from "./fibre-rope-sling";
@@ -27,5 +28,5 @@ import { wireRopeSling } from "./wire-rope-sling";
 
 export const GEAR: readonly GearKind[] = [
   hook, shackle, link, swivel, block, chainSling, wireRopeSling, webSling, roundsling,
-  eyebolt, eyeNut, hoistRing, turnbuckle, wedgeSocket, clips, sheave, loadBlock, runningRope, rotationResistantRope, standingRope, meshSling, fibreRopeSling, liftingBeam, plateClamp,
+  eyebolt, eyeNut, hoistRing, turnbuckle, wedgeSocket, endConnection, clips, sheave, loadBlock, runningRope, rotationResistantRope, standingRope, meshSling, fibreRopeSling, liftingBeam, plateClamp,
 ];

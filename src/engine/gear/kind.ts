@@ -2,6 +2,7 @@
 import type { BasisId } from "../bases";
 import type { FieldId } from "../fields";
 import type { Citation } from "../model";
+import type { RopeLength } from "../tables/rope";
 import type { NumberTable, TableName } from "../tables/lookup";
 import type { Decision } from "../verdict";
 
@@ -10,18 +11,21 @@ export type StressClass = "high" | "moderate" | "low";
 /** How a check's readings become one figure. */
 export type Check = CheckBase &
   (
-    | { readonly kind: "loss"; readonly original: FieldId; readonly measured: FieldId; readonly acrossOriginal?: FieldId; readonly acrossMeasured?: FieldId }
+    /** With `general`, its limits hold at parts that have no check of their own. */
+    | { readonly kind: "loss"; readonly original: FieldId; readonly measured: FieldId; readonly acrossOriginal?: FieldId; readonly acrossMeasured?: FieldId; readonly general?: true }
     | { readonly kind: "growth"; readonly original: FieldId; readonly measured: FieldId }
     /** `asNew` times the nominal size is what a new part measures, where that is not the nominal size itself. */
     | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId; readonly asNew?: string }
     /** A measure as a share of a size: a bend of its span; with `over`, how far it exceeds the size: a groove its rope. */
     | { readonly kind: "ratio"; readonly size: FieldId; readonly measured: FieldId; readonly over?: true }
-    /** A count, a length or a torque that must not be less than the size asks for. */
-    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly reads: "count" | "length" | "torque" }
+    /** A count, a length or a torque that must not be less than the size asks for; longer in proportion where more clips than tabled are fitted. */
+    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly reads: "count" | "length" | "torque"; readonly inProportionTo?: FieldId }
     | { readonly kind: "gap"; readonly measured: FieldId }
     | { readonly kind: "angle"; readonly measured: FieldId }
     | { readonly kind: "count"; readonly measured: FieldId }
-    | { readonly kind: "nick"; readonly measured: FieldId; readonly at: FieldId }
+    /** A count over a length of rope, by rope category number, lay and layers on the drum. */
+    | { readonly kind: "category"; readonly measured: FieldId; readonly over: RopeLength; readonly category: FieldId; readonly lay: FieldId; readonly layers: FieldId }
+    | { readonly kind: "nick"; readonly measured: FieldId; readonly at: FieldId; readonly sectionNew: FieldId; readonly sectionNow: FieldId }
     | { readonly kind: "seen"; readonly measured: FieldId }
   );
 
@@ -32,6 +36,8 @@ interface CheckBase {
   readonly part: string;
   /** Needed before the item can be kept. */
   readonly required: boolean;
+  /** Read only while one of these rule sets, or a house limit, is in force. */
+  readonly under?: readonly BasisId[];
   /** Only for these variants of the kind; all when left out. */
   readonly onlyFor?: readonly string[];
   /** A finding beyond the limit shows that the part was overloaded. */
@@ -53,6 +59,8 @@ export type Limit =
   /** Least number or length from a published table, or as a multiple of the size. */
   | { readonly word: "fewer"; readonly table: NumberTable }
   | { readonly word: "fewer"; readonly times: string }
+  /** Broken wires from a published table by rope category number. */
+  | { readonly word: "from"; readonly table: "rope category" }
   /** The observation alone is cause. */
   | { readonly word: "any" };
 
@@ -99,6 +107,8 @@ export interface GearKind {
   readonly parts: Readonly<Record<string, StressClass>>;
   /** Other words for the parts. */
   readonly partNames?: Readonly<Record<string, string>>;
+  /** As-new sizes that a published table by rated load may stand in for, when the column beside them is filled. */
+  readonly asNew?: readonly { readonly column: FieldId; readonly part: "body" | "pin"; readonly when: FieldId }[];
   readonly variants?: Variants;
   readonly checks: readonly Check[];
   readonly criteria: readonly Criterion[];

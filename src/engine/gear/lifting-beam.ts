@@ -10,7 +10,7 @@ export const liftingBeam: GearKind = {
   partNames: { lug: "eye", padeye: "eye" },
   checks: [
     { kind: "ratio", name: "permanent bend", part: "beam", size: "span", measured: "bend", required: true, overload: true },
-    { kind: "loss", name: "eye wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "eye wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     seen("fasteners", "beam", "fasteners", true),
     ...hardwareChecks("beam", true).filter((c) => c.name !== "nick"),
   ],

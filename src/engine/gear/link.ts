@@ -10,7 +10,7 @@ export const link: GearKind = {
   parts: { crown: "moderate", side: "moderate", body: "moderate" },
   partNames: { bow: "crown", end: "crown", leg: "side" },
   checks: [
-    { kind: "loss", name: "crown wear", part: "crown", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "crown wear", part: "crown", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     ...hardwareChecks("crown", true),
   ],
   criteria: [

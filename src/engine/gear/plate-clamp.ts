@@ -10,7 +10,7 @@ export const plateClamp: GearKind = {
   partNames: { teeth: "tooth", cam: "tooth", pad: "tooth", shackle: "frame" },
   checks: [
     { kind: "loss", name: "tooth wear", part: "tooth", original: "toothNew", measured: "toothNow", required: true },
-    { kind: "loss", name: "section wear", part: "frame", original: "sectionNew", measured: "sectionNow", required: true },
+    { kind: "loss", name: "section wear", part: "frame", original: "sectionNew", measured: "sectionNow", required: true, general: true },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
     seen("lock", "frame", "latch", true),
     seen("fasteners", "pin", "fasteners", true),

@@ -1,19 +1,29 @@
 /** Running ropes of cranes, hoists and winches. */
-import type { GearKind } from "./kind";
+import { CHECKED, from } from "./common";
+import type { Criterion, GearKind } from "./kind";
 import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common";
+
+/** Read where ISO 4309 is in force; the counts in a lay stay what the law asks for. */
+const CATEGORY = { category: "ropeCategory", lay: "ropeLay", layers: "drumLayers", required: true, under: ["iso"] } as const;
+
+const byCategory = (check: string): Criterion => ({
+  id: `running-rope.${check.replaceAll(" ", "-")}.iso`, check, basis: "iso", limit: { word: "from", table: "rope category" }, beyond: "REMOVE", source: from("ISO 4309", "Table 3"), status: "restated", checked: CHECKED,
+});
 
 export const runningRope: GearKind = {
   id: "running rope",
   plural: "running ropes",
   names: ["running rope", "hoist rope", "crane rope", "load line", "hoist line", "boom hoist rope", "running wire rope", "winch rope", "load rope"],
-  parts: PARTS,
+  parts: { ...PARTS, "outer wire": "moderate" },
   checks: [
     { kind: "count", name: "broken wires in a lay", part: "body", measured: "brokenLay", required: true },
     { kind: "count", name: "broken wires in one strand", part: "body", measured: "brokenStrand", required: true },
     { kind: "count", name: "broken wires in a valley", part: "body", measured: "brokenValley", required: false },
     { kind: "count", name: "broken wires at the end", part: "end fitting", measured: "brokenEnd", required: false },
+    { kind: "category", name: "broken wires in 6 diameters", part: "body", measured: "broken6d", over: "6d", ...CATEGORY },
+    { kind: "category", name: "broken wires in 30 diameters", part: "body", measured: "broken30d", over: "30d", ...CATEGORY },
     DIAMETER,
-    { kind: "loss", name: "outer wire wear", part: "body", original: "wireNew", measured: "wireNow", required: false },
+    { kind: "loss", name: "outer wire wear", part: "outer wire", original: "wireNew", measured: "wireNow", required: false },
     ...SEEN,
   ],
   criteria: [
@@ -23,6 +33,8 @@ export const runningRope: GearKind = {
     ...count("running-rope", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
     ...share("running-rope", "diameter loss", "above", "0.05", "CFR 1926.1413", A2),
     ...share("running-rope", "outer wire wear", "from", "1/3", "Mich 40834", "(1)(b)", ["standard"]),
+    byCategory("broken wires in 6 diameters"),
+    byCategory("broken wires in 30 diameters"),
     ...onSight("running-rope"),
   ],
 };

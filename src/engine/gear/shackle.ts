@@ -9,8 +9,9 @@ export const shackle: GearKind = {
   names: ["shackle", "shkl", "shackel", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "d shackle", "screw pin shackle", "bolt type shackle", "safety shackle", "round pin shackle"],
   parts: { bow: "moderate", pin: "moderate", ear: "moderate", body: "moderate" },
   partNames: { crown: "bow", bolt: "pin", ears: "ear", eye: "ear", jaw: "ear" },
+  asNew: [{ column: "sectionNew", part: "body", when: "sectionNow" }, { column: "acrossNew", part: "body", when: "acrossNow" }, { column: "pinNew", part: "pin", when: "pinNow" }],
   checks: [
-    { kind: "loss", name: "bow wear", part: "bow", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "bow wear", part: "bow", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: true },
     { kind: "loss", name: "ear wear", part: "ear", original: "eyeNew", measured: "eyeNow", required: false },
     seen("pin seating", "pin", "pinSeated", true),

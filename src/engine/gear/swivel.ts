@@ -12,7 +12,7 @@ export const swivel: GearKind = {
   checks: [
     seen("turning freely", "case", "turnsFreely", true),
     { kind: "gap", name: "shoulder clearance", part: "case", measured: "clearance", required: true },
-    { kind: "loss", name: "section wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true },
+    { kind: "loss", name: "section wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
     seen("fasteners", "case", "fasteners", false),
     ...hardwareChecks("eye", true),
   ],

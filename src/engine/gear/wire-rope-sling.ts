@@ -24,13 +24,14 @@ const count = (check: string, onlyFor: Construction, basis: BasisId, word: "abov
 
 const LAY = "broken wires in a lay";
 const STRAND = "broken wires in one strand";
+const END = "broken wires at the end";
 const F5 = "(f)(5)";
 
 export const wireRopeSling: GearKind = {
   id: "wire rope sling",
   plural: "wire rope slings",
   names: ["wire rope sling", "w r sling", "wr sling", "cable laid wire rope sling", "wire sling", "wire rope sling leg", "cable sling", "cable laid sling", "braided wire rope sling", "steel wire rope sling", "wire strop", "wire rope strop", "wire rope bridle"],
-  parts: { body: "moderate", "end fitting": "moderate", eye: "moderate" },
+  parts: { body: "moderate", "outer wire": "moderate", "end fitting": "moderate", eye: "moderate" },
   partNames: { rope: "body", splice: "end fitting", ferrule: "end fitting", thimble: "eye" },
   variants: {
     field: "construction", names: CONSTRUCTIONS,
@@ -40,6 +41,8 @@ export const wireRopeSling: GearKind = {
   checks: [
     { kind: "count", name: LAY, part: "body", measured: "brokenLay", required: true },
     { kind: "count", name: STRAND, part: "body", measured: "brokenStrand", required: true, onlyFor: ["strand laid", "running rope", "rotation resistant", "standing rope"] },
+    { kind: "count", name: END, part: "end fitting", measured: "brokenEnd", required: false },
+    { kind: "loss", name: "outer wire wear", part: "outer wire", original: "wireNew", measured: "wireNow", required: false },
     seen("kinks or crushing", "body", "kinks", true),
     seen("end fittings", "end fitting", "endFittings", true),
     seen("heat damage", "body", "heat", true),
@@ -66,6 +69,10 @@ export const wireRopeSling: GearKind = {
       count(LAY, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii), beyond the end connection"),
       count(STRAND, "standing rope", basis, "above", 1, "CFR 1926.1413", "(a)(2)(ii), at the end connection"),
     ]),
+    { id: "wire-rope-sling.broken-wires-at-the-end.standard", check: END, basis: "standard", limit: { word: "above", count: 1 }, beyond: "REMOVE", source: from("DOE checklist", "wire rope slings"), status: "restated", checked: CHECKED },
+    { id: "wire-rope-sling.broken-wires-at-the-end.queensland", check: END, basis: "queensland", limit: { word: "from", count: 1 }, beyond: "REMOVE", source: from("Queensland", "broken wire below a socket, fitting or splice"), status: "read", checked: CHECKED },
+    { id: "wire-rope-sling.outer-wire-wear.law", check: "outer wire wear", basis: "law", limit: { word: "from", share: "1/3" }, beyond: "REMOVE", source: from("CFR 1910.184", "(f)(5)(ii)"), status: "read", checked: CHECKED },
+    { id: "wire-rope-sling.outer-wire-wear.standard", check: "outer wire wear", basis: "standard", limit: { word: "from", share: "1/3" }, beyond: "REMOVE", source: from("CFR 1910.184", "(f)(5)(ii)"), status: "read", checked: CHECKED },
     ...removedOnSight("wire-rope-sling", "kinks or crushing", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
     ...removedOnSight("wire-rope-sling", "end fittings", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
     ...removedOnSight("wire-rope-sling", "heat damage", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),

@@ -76,3 +76,8 @@ export function leastThickness(table: TableName, size: Exact, sizeUnit: Unit, un
   const row = TABLES[table].rows.find((r) => (sizeUnit === "in" ? same(r.in, size) : r.mm !== null && same(r.mm, size)));
   return row ? { least: convert(row.least, "in", unit), confirmed: row.confirmed } : null;
 }
+
+/** Metric size of the chain that the trade calls by an inch size; null where the table names none. */
+export function metricOf(size: Exact, unit: Unit): Exact | null {
+  return unit === "mm" ? null : (TABLES["chain-new"].rows.find((r) => same(r.in, size))?.mm ?? null);
+}

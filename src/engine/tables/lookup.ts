@@ -30,6 +30,12 @@ export function leastOf(table: TableName, size: Exact, sizeUnit: Unit, unit: Uni
   return band ? { least: convert(size, sizeUnit, unit).mul(band.least), confirmed: true } : null;
 }
 
+/** Largest that a new rope of a nominal size may measure. */
+export function mostOf(size: Exact, sizeUnit: Unit, unit: Unit): Exact {
+  const band = ROPE_OVERSIZE.findIndex(({ upTo }) => within(size, null, upTo === null ? null : exact(upTo[sizeUnit])));
+  return convert(size, sizeUnit, unit).mul(exact(1).add(exact(ROPE_OVERSIZE[band]?.share ?? "0")));
+}
+
 interface Prepared {
   /** Rope of the row, as inch and as metric rope. */
   readonly rope: { readonly in: Exact; readonly mm: Exact };
@@ -46,7 +52,7 @@ function rowOf(table: readonly Prepared[], size: Exact, unit: Unit): ClipRow | u
 }
 
 /** Least number of clips, length with its unit, or torque in pound-feet for a rope; null where the table has no row for it. */
-export function leastNumber(table: NumberTable, size: Exact, sizeUnit: Unit): { readonly least: Exact; readonly unit: Unit } | null {
+export function leastNumber(table: NumberTable, size: Exact, sizeUnit: Unit): { readonly least: Exact; readonly unit: Unit; readonly clips?: number } | null {
   const federal = table.startsWith("clips-1918");
   const [smallest] = FEDERAL;
   // The first federal row is "1/2 or less".
@@ -59,6 +65,6 @@ export function leastNumber(table: NumberTable, size: Exact, sizeUnit: Unit): { 
     case "clips-1918-spacing":
       if (sizeUnit === "mm" && row.metric !== undefined) return { least: exact(row.metric.spacing), unit: "mm" };
       return row.spacing === undefined ? null : { least: exact(row.spacing), unit: "in" };
-    case "clips-california-turn-back": return row.turnBack === undefined ? null : { least: exact(row.turnBack), unit: "in" };
+    case "clips-california-turn-back": return row.turnBack === undefined ? null : { least: exact(row.turnBack), unit: "in", clips: row.clips };
   }
 }

@@ -20,6 +20,10 @@ export const STEPPED_LOSS: readonly { readonly from: string; readonly to: string
   { from: "1 1/4", to: "1 1/2", loss: "3/32" },
 ];
 
+/** Rope diameters over which broken wires are counted. */
+export type RopeLength = "6d" | "30d";
+export type Spooling = "ordinary" | "lang" | "multi";
+
 /** ISO 4309:2010 Table 3 as restated: broken wires at which a single-layer or parallel-closed rope comes out. */
 export interface CategoryRow {
   readonly rcn: string;
@@ -44,3 +48,19 @@ export const ISO_4309_TABLE_3: readonly CategoryRow[] = [
   row("10", 240, 10, 19, 5, 10, 20, 38), row("11", 260, 10, 21, 5, 10, 20, 42), row("12", 280, 11, 22, 6, 11, 22, 44),
   row("13", 300, 12, 24, 6, 12, 24, 48),
 ];
+
+/**
+ * Cells for which a second copy, and the older German table that it seems to follow, print a lower count; the lower one decides.
+ */
+export const ISO_4309_LOWER: Readonly<Record<string, Partial<Record<"multi6d" | "multi30d", number>>>> = {
+  "04": { multi30d: 19 }, "05": { multi6d: 11 }, "09": { multi30d: 35 }, "10": { multi6d: 19 },
+};
+
+/** Broken wires from which a rope of a category comes out; null where the table has no such category. */
+export function brokenWiresFrom(rcn: string, spooling: Spooling, over: RopeLength): number | null {
+  const found = ISO_4309_TABLE_3.find((r) => r.rcn === rcn);
+  if (!found) return null;
+  const column = `${spooling}${over}` as const;
+  const printed = found[column];
+  return column === "multi6d" || column === "multi30d" ? (ISO_4309_LOWER[rcn]?.[column] ?? printed) : printed;
+}

@@ -3,6 +3,7 @@ import { block } from "./block";
 import { chainSling } from "./chain-sling";
 import { clips } from "./clips";
 import type { Drawing } from "./drawing";
+import { endConnection } from "./end-connection";
 import { eyeNut } from "./eye-nut";
 import { eyebolt } from "./eyebolt";
 import { fibreRopeSling } from "./fibre-rope-sling";
@@ -40,6 +41,7 @@ export const DRAWINGS: Readonly<Record<string, Drawing>> = {
   "hoist ring": hoistRing,
   turnbuckle,
   "wedge socket": wedgeSocket,
+  "end connection": endConnection,
   clips,
   sheave,
   "load block": loadBlock,

@@ -12,11 +12,11 @@ kindTests(
   [
     // 3/8 in: old table 19/64 in (0.296875 in), allowance 5/64 in; 0.35 in uses 0.025 in, a third of it.
     { criterion: "chain-sling.link-thickness.law", source: OLD, inside: [{ sectionNow: 0.35 }, "KEEP"], edge: [{ sectionNow: "19/64" }, "WATCH"], past: [{ sectionNow: 0.2968 }, "REMOVE"] },
-    // Newer table 0.342 in, allowance 0.033 in; 0.36 in uses 0.015 in, less than half of it.
-    { criterion: "chain-sling.link-thickness.standard", source: NEW, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.342 }, "WATCH"], past: [{ sectionNow: 0.3419 }, "REMOVE"] },
-    // 10 % of 0.375 in is 0.0375 in: out below 0.3375 in.
-    { criterion: "chain-sling.link-thickness.practice", source: PRACTICE, inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.3375 }, "WATCH"], past: [{ sectionNow: 0.3374 }, "REMOVE"] },
-    { criterion: "chain-sling.link-thickness.queensland", source: "Queensland Guide for doggers p. 34", inside: [{ sectionNow: 0.36 }, "KEEP"], edge: [{ sectionNow: 0.3375 }, "WATCH"], past: [{ sectionNow: 0.3374 }, "REMOVE"] },
+    // Newer table 0.342 in. A new 3/8 in link is 10 mm, 0.3937 in: allowance 0.0517 in, of which 0.37 in uses less than half.
+    { criterion: "chain-sling.link-thickness.standard", source: NEW, inside: [{ sectionNow: 0.37 }, "KEEP"], edge: [{ sectionNow: 0.342 }, "WATCH"], past: [{ sectionNow: 0.3419 }, "REMOVE"] },
+    // A new 3/8 in link is 10 mm thick; 10 % of it leaves 9 mm.
+    { criterion: "chain-sling.link-thickness.practice", source: PRACTICE, inside: [{ sectionNow: "9.5 mm" }, "KEEP"], edge: [{ sectionNow: "9 mm" }, "WATCH"], past: [{ sectionNow: "8.99 mm" }, "REMOVE"] },
+    { criterion: "chain-sling.link-thickness.queensland", source: "Queensland Guide for doggers p. 34", inside: [{ sectionNow: "9.5 mm" }, "KEEP"], edge: [{ sectionNow: "9 mm" }, "WATCH"], past: [{ sectionNow: "8.99 mm" }, "REMOVE"] },
     // Hook on the sling: 5 % of 1.5 in is 0.075 in.
     { criterion: "chain-sling.hook-throat-opening.standard", source: TABLE_12, inside: [{ throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
     { criterion: "chain-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },
@@ -81,22 +81,30 @@ describe("the newer chain table", () => {
       });
     }
   }
+  it("10 % of a new link is stricter than every row of either table, so a row that is passed over lets nothing through", () => {
+    for (const { nominal, mm, least } of CHAIN_NEW_TABLE) expect((Number(mm) * 0.9) / 25.4, nominal).toBeGreaterThan(least);
+    // 3/4 in: the row is unconfirmed (0.687 in); 20 mm less 10 % is 18 mm, 0.709 in.
+    expect(judged({ ...chain, size: "3/4", sectionNow: 0.7 }).decision).toBe("REMOVE");
+    expect(judged({ ...chain, size: "3/4", sectionNow: 0.72 }).decision).toBe("WATCH");
+    expect(judged({ ...chain, size: "20 mm", sectionNow: "17.99 mm" }).decision).toBe("REMOVE");
+  });
   it("a 1/2 in link of 0.420 in passes the old table and fails the newer one (conflict C1)", () => {
     expect(judged({ ...chain, size: "1/2", sectionNow: 0.42 }, "law").decision).not.toBe("REMOVE");
     expect(judged({ ...chain, size: "1/2", sectionNow: 0.42 }, "standard").decision).toBe("REMOVE");
   });
   it("several rule sets together: the strictest decides and the reason names it", () => {
-    const verdict = judged({ ...chain, size: "1/2", sectionNow: 0.445 }, "law,standard,practice");
-    // 10 % of 1/2 in leaves 0.45 in; the newer table 0.443 in; the old one 0.390625 in.
+    const verdict = judged({ ...chain, size: "1/2", sectionNow: "11.5 mm" }, "law,standard,practice");
+    // A new 1/2 in link is 13 mm: 10 % leaves 11.7 mm; the newer table 0.443 in (11.25 mm); the old one 0.390625 in.
     expect(verdict.decision).toBe("REMOVE");
     expect(verdict.reason).toContain("[practice:");
-    expect(verdict.reason).toContain("0.45 in");
+    expect(verdict.reason).toContain("11.7 mm");
+    expect(verdict.reason).toContain("10 % of a new 13 mm link");
   });
 });
 
 describe("size of a chain as the trade writes it", () => {
   for (const size of ["3/8", "3/8\"", "3/8 in", "⅜", "0.375", 0.375, "3/8 G80", "3/8 grade 100", "Gr. 80 3/8"])
-    it(`${String(size)} is 3/8 in`, () => { expect(judged({ ...chain, size, sectionNow: 0.36 }).decision).toBe("KEEP"); });
+    it(`${String(size)} is 3/8 in`, () => { expect(judged({ ...chain, size, sectionNow: 0.37 }).decision).toBe("KEEP"); });
   it("a bare fraction is inches in a millimetre row: 3/8 with a link of 9 mm", () => {
     expect(judged({ ...chain, unit: "mm", size: "3/8", sectionNow: 9.3 }).decision).toBe("KEEP");
   });

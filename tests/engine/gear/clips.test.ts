@@ -57,10 +57,17 @@ describe("the federal clip table", () => {
 describe("the California clip table", () => {
   for (const row of CALIFORNIA_8497)
     it(`${row.rope} in rope: ${row.turnBack} in turned back stays, a tenth less is REMOVE (Cal. 8 CCR 8497 Table 1)`, () => {
-      const turned = (turnBack: unknown): readonly string[] => judged({ ...clips, size: row.rope, turnBack: turnBack as string }, "standard").findings.filter((f) => f.criterion === "clips.turn-back.standard").map((f) => f.decision);
+      const turned = (turnBack: unknown): readonly string[] => judged({ ...clips, size: row.rope, clips: row.clips, turnBack: turnBack as string }, "standard").findings.filter((f) => f.criterion === "clips.turn-back.standard").map((f) => f.decision);
       expect(turned(row.turnBack)).toEqual(["KEEP"]);
       expect(turned(row.inches - 0.1)).toEqual(["REMOVE"]);
     });
+});
+
+describe("more clips than tabled", () => {
+  it("need a longer turn-back in proportion: 8 clips on 3/4 in rope, tabled 4 with 18 in, need 36 in (Cal. 8 CCR 8497 Table 1, note)", () => {
+    const turned = (count: number, turnBack: number) => judged({ ...clips, clips: count, turnBack }, "standard").findings.find((f) => f.criterion === "clips.turn-back.standard")?.decision;
+    expect([turned(8, 36), turned(8, 35.9), turned(5, 22.5), turned(5, 22.4), turned(4, 18), turned(3, 18)]).toEqual(["KEEP", "REMOVE", "KEEP", "REMOVE", "KEEP", "KEEP"]);
+  });
 });
 
 describe("the spacing of clips and the gauge", () => {

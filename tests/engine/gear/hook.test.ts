@@ -5,6 +5,9 @@ const LAW = "29 CFR 1910.179(j)(2)(iii), (l)(3)(iii)(a)";
 const TABLE_12 = "WAC 296-155-55800 Table 12";
 const TABLE_19 = "WAC 296-155-33900 Table 19";
 
+/** Section of the place with the nick, which is not the one measured for wear. */
+const atNick = { nickNew: 1.5, nickNow: 1.5 };
+
 kindTests(
   "hook",
   [
@@ -34,8 +37,8 @@ kindTests(
     // Nick in the saddle, 1.5 in as new and not worn: 10 % is 0.15 in, 5 % is 0.075 in.
     { criterion: "hook.nick.standard", source: "WAC 296-155-33705(7)(b), (c)", inside: [{ nickDepth: 0.05, nickPart: "saddle" }, "DRESS"], edge: [{ nickDepth: 0.15, nickPart: "saddle" }, "DRESS"], past: [{ nickDepth: 0.151, nickPart: "saddle" }, "REMOVE"] },
     { criterion: "hook.nick.practice-high", source: PRACTICE, inside: [{ nickDepth: 0.03, nickPart: "bowl" }, "DRESS"], edge: [{ nickDepth: 0.075, nickPart: "bowl" }, "DRESS"], past: [{ nickDepth: 0.076, nickPart: "bowl" }, "REMOVE"] },
-    { criterion: "hook.nick.practice-moderate", source: PRACTICE, inside: [{ nickDepth: 0.05, nickPart: "body" }, "DRESS"], edge: [{ nickDepth: 0.15, nickPart: "body" }, "DRESS"], past: [{ nickDepth: 0.151, nickPart: "body" }, "REMOVE"] },
-    { criterion: "hook.nick.practice-low", source: PRACTICE, inside: [{ nickDepth: 0.05, nickPart: "tip" }, "KEEP"], edge: [{ nickDepth: 0.15, nickPart: "tip" }, "KEEP"], past: [{ nickDepth: 0.151, nickPart: "tip" }, "REMOVE"] },
+    { criterion: "hook.nick.practice-moderate", source: PRACTICE, inside: [{ ...atNick, nickDepth: 0.05, nickPart: "body" }, "DRESS"], edge: [{ ...atNick, nickDepth: 0.15, nickPart: "body" }, "DRESS"], past: [{ ...atNick, nickDepth: 0.151, nickPart: "body" }, "REMOVE"] },
+    { criterion: "hook.nick.practice-low", source: PRACTICE, inside: [{ ...atNick, nickDepth: 0.05, nickPart: "tip" }, "KEEP"], edge: [{ ...atNick, nickDepth: 0.15, nickPart: "tip" }, "KEEP"], past: [{ ...atNick, nickDepth: 0.151, nickPart: "tip" }, "REMOVE"] },
     // Alberta: 15 % of 2 in is 0.3 in; 10 % of a round section's area leaves 40 mm x sqrt(0.9) = 37.94733 mm, which no gauge reads exactly.
     { criterion: "hook.throat-opening.alberta", source: "Alberta OHS Code s.309(a)", inside: [{ throatNow: 2.2 }, "KEEP"], edge: [{ throatNow: 2.3 }, "WATCH"], past: [{ throatNow: 2.3001 }, "REMOVE"] },
     { criterion: "hook.twist.alberta", source: "Alberta OHS Code s.309(b)", inside: [{ twist: 5 }, "KEEP"], edge: [{ twist: 10 }, "WATCH"], past: [{ twist: 10.1 }, "REMOVE"] },
@@ -75,6 +78,7 @@ describe("the cap on a hook's throat opening", () => {
     ["150 mm to 156 mm lies on the cap of 6 mm", { unit: "mm", throatNew: 150, throatNow: 156, sectionNew: 30, sectionNow: 30 }, "WATCH"],
     ["150 mm to 156.1 mm is past the cap of 6 mm", { unit: "mm", throatNew: 150, throatNow: 156.1, sectionNow: 30, sectionNew: 30 }, "REMOVE"],
     ["6 in to 158.7 mm, 0.248 in more, is inside the cap of an inch row", { throatNew: 6, throatNow: "158.7 mm" }, "WATCH"],
+    ["6 in to 158.7 mm in a millimetre row is past the cap of 6 mm", { unit: "mm", throatNew: "6 in", throatNow: "158.7 mm", sectionNew: 30, sectionNow: 30 }, "REMOVE"],
     ["150 mm to 156.3 mm is past the cap of a millimetre row, though inside 1/4 in", { throatNew: "150 mm", throatNow: "156.3 mm" }, "REMOVE"],
   ];
   for (const [title, cells, decision] of cases)
@@ -115,7 +119,16 @@ describe("a nick in a hook", () => {
   });
   it("in the body is measured by the section, not by the load pin", () => {
     const verdict = judged({ ...hook, pinNew: "20 mm", pinNow: "20 mm", nickDepth: 0.05, nickPart: "body" });
-    expect(verdict.decision, verdict.reason).toBe("DRESS");
-    expect(verdict.reason).toContain("1.45 in");
+    // 20 mm less 0.05 in would be 0.737 in; the section there is not recorded.
+    expect(verdict.decision, verdict.reason).toBe("EXAMINE");
+    expect(verdict.reason).toContain('the section there is not recorded, so what grinding would leave cannot be told; fill "Section at nick as-new" and "Section at nick now"');
+  });
+  it("at the shank is judged by the section at the shank, never by the saddle's", () => {
+    // The saddle is 1.5 in, the shank 0.8 in: 0.1 in is 6.7 % of the one and 12.5 % of the other.
+    const nick = { ...hook, nickDepth: 0.1, nickPart: "shank" };
+    expect(judged(nick).decision).toBe("EXAMINE");
+    expect(judged({ ...nick, nickNew: 0.8, nickNow: 0.8 }).decision).toBe("REMOVE");
+    expect(judged({ ...nick, nickDepth: 0.05, nickNew: 0.8, nickNow: 0.8 }).decision).toBe("DRESS");
+    expect(judged({ ...nick, nickNow: 0.8 }).decision).toBe("NO VERDICT");
   });
 });

@@ -35,6 +35,8 @@ kindTests(
     { criterion: "load-block.pin-wear.practice", source: PRACTICE, inside: [{ pinNow: 1.9 }, "KEEP"], edge: [{ pinNow: 1.8 }, "WATCH"], past: [{ pinNow: 1.799 }, "REMOVE"] },
     // 6 % of 2 in is 0.12 in.
     { criterion: "load-block.pin-wear.ships", source: SHIPS, inside: [{ pinNow: 1.95 }, "KEEP"], edge: [{ pinNow: 1.88 }, "WATCH"], past: [{ pinNow: 1.879 }, "REMOVE"] },
+    { criterion: "load-block.shell-wear.standard", source: TABLE_19, inside: [{ shellNew: 20, shellNow: 19.5 }, "KEEP"], edge: [{ shellNew: 20, shellNow: 18 }, "REMOVE"], past: [{ shellNew: 20, shellNow: 17.99 }, "REMOVE"] },
+    { criterion: "load-block.shell-wear.practice", source: PRACTICE, inside: [{ shellNew: 20, shellNow: 19.5 }, "KEEP"], edge: [{ shellNew: 20, shellNow: 18 }, "WATCH"], past: [{ shellNew: 20, shellNow: 17.99 }, "REMOVE"] },
     // The block's allowance of 5 % holds on the whole assembly: 0.075 in of the saddle.
     { criterion: "load-block.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.03, nickPart: "saddle" }, "DRESS"], edge: [{ nickDepth: 0.075, nickPart: "saddle" }, "DRESS"], past: [{ nickDepth: 0.076, nickPart: "saddle" }, "REMOVE"] },
   ],
@@ -42,6 +44,7 @@ kindTests(
     ...onSight("load-block", "latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
     ...onSight("load-block", "sheave", "sheaveTrue", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("load-block", "fasteners", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("load-block", "free turning", "turnsFreely", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("load-block", "cracks", "cracks", { law: LAW, standard: TABLE_19, practice: PRACTICE, alberta: `${ALBERTA}(d)`, germany: GERMANY, ships: SHIPS }),
     ...onSight("load-block", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("load-block", "identification", "tag", { standard: TABLE_19 }),

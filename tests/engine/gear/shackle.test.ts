@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { BOW_TABLE, DEE_TABLE } from "../../fixtures/shackles";
 import { good, judged, kindTests, onSight, PRACTICE, tenPercent, type LimitCase } from "../helpers";
 
 const TABLE_19 = "WAC 296-155-33900 Table 19, text of ASME B30.26-2010 26-1.8.4";
@@ -52,5 +53,52 @@ describe("wear of a shackle in two directions", () => {
     const verdict = judged({ ...shackle, acrossNow: 29 });
     expect(verdict.decision).toBe("NO VERDICT");
     expect(verdict.reason).toContain("Across as-new");
+  });
+});
+
+describe("as-new sizes of a shackle from the published table", () => {
+  const without = { ...good("shackle"), sectionNew: "", pinNew: "" };
+  const at = (load: string, body: number | string, pin: number | string, more: object = {}) => judged({ ...without, ratedLoad: load, asNewFrom: "dee higher tensile table", sectionNow: body, pinNow: pin, ...more });
+  for (const [pattern, table] of [["dee", DEE_TABLE], ["bow", BOW_TABLE]] as const)
+    for (const [load, msBody, msPin, htBody, htPin] of table)
+      it(`${pattern}, ${load} t: mild steel ${String(msBody)} and ${String(msPin)} mm, higher tensile ${String(htBody)} and ${String(htPin)} mm`, () => {
+        for (const [steel, body, pin] of [["mild steel", msBody, msPin], ["higher tensile", htBody, htPin]] as const) {
+          const asNewFrom = `${pattern} ${steel} table`;
+          expect(at(`${load} t`, body, pin, { asNewFrom }).decision).toBe("KEEP");
+          // 10 % off takes it out: of the pin, then of the body.
+          expect(at(`${load} t`, body, (pin * 9) / 10, { asNewFrom }).decision).toBe("REMOVE");
+          expect(at(`${load} t`, (body * 9) / 10, pin, { asNewFrom }).decision).toBe("REMOVE");
+        }
+      });
+  it("is told in the reason, as no size of its own", () => {
+    expect(at("4 t", 21, 22).reason).toContain("Section as-new 21 mm, Pin as-new 23 mm: not this item's own size, but that of a new one of 4 t in the dee higher tensile table [Code for Lifting Appliances in a Marine Environment Tables 8.5.1 and 8.5.2 (2022)]; it holds only for a shackle made to that table.");
+  });
+  it("is nobody's choice but the row's: without it the as-new sizes are missing", () => {
+    const verdict = at("4 t", 21, 23, { asNewFrom: "" });
+    expect(verdict.decision).toBe("NO VERDICT");
+    expect(verdict.reason).toContain("Section as-new");
+  });
+  it("never takes the place of a size that the log has", () => {
+    const verdict = at("4 t", 24, 26, { sectionNew: 26, pinNew: 30 });
+    expect(verdict.decision).toBe("REMOVE");
+    expect(verdict.reason).not.toContain("table [");
+    expect(at("4 t", 21, 23, { pinNew: 25 }).reason).toContain("Section as-new 21 mm: not this item's own size");
+  });
+  it("holds the pin of 23 mm to 20.7 mm by 10 %, to 21.62 mm by the 6 % of ships", () => {
+    expect([20.71, 20.7].map((pin) => at("4 t", 21, pin).decision)).toEqual(["WATCH", "REMOVE"]);
+    const ships = (pin: number) => judged({ ...without, ratedLoad: "4 t", asNewFrom: "dee higher tensile table", sectionNow: 21, pinNow: pin }, "ships").findings.find((f) => f.criterion === "shackle.pin-wear.ships")?.decision;
+    expect([ships(21.62), ships(21.61)]).toEqual(["WATCH", "REMOVE"]);
+  });
+  it("takes 4000 kg for 4 t, and no load between two rows", () => {
+    expect(at("4000 kg", 21, 23).decision).toBe("KEEP");
+    for (const load of ["4.5 t", "3.25 t", "4 short ton", ""]) expect(at(load, 21, 23).decision, load).toBe("NO VERDICT");
+    expect(at("4.5 t", 21, 23).reason).toContain("4.5 t is not in the dee higher tensile table; a neighbouring row is never used");
+    expect(at("", 21, 23).reason).toContain('needs the rated load; fill "Rated load"');
+  });
+  it("words that name no table are refused", () => {
+    expect(at("4 t", 21, 23, { asNewFrom: "the usual" }).reason).toContain("names no table; choose dee mild steel table");
+  });
+  it("a larger shackle than the table's is NO VERDICT, not new", () => {
+    expect(at("4 t", 26, 30).decision).toBe("NO VERDICT");
   });
 });

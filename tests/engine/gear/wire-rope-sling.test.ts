@@ -25,6 +25,10 @@ kindTests(
   "wire rope sling",
   [
     ...counts,
+    { criterion: "wire-rope-sling.broken-wires-at-the-end.standard", source: "rigging checklist after DOE-STD-1090, restated: more than 1", inside: [{ brokenEnd: 0 }, "KEEP"], edge: [{ brokenEnd: 1 }, "WATCH"], past: [{ brokenEnd: 2 }, "REMOVE"] },
+    { criterion: "wire-rope-sling.broken-wires-at-the-end.queensland", source: "Queensland Guide for doggers: a broken wire below a socket, fitting or splice", inside: [{ brokenEnd: 0 }, "KEEP"], edge: [{ brokenEnd: 1 }, "REMOVE"], past: [{ brokenEnd: 2 }, "REMOVE"] },
+    // Outer wire 1.2 mm as new: 1/3 is 0.4 mm, so 0.8 mm is out.
+    ...(["law", "standard"] as const).map((basis) => ({ criterion: `wire-rope-sling.outer-wire-wear.${basis}`, source: "29 CFR 1910.184(f)(5)(ii): one-third of the original diameter", inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"], edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"], past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"] }) as const),
     // 5 % of 1.5 in is 0.075 in.
     { criterion: "wire-rope-sling.hook-throat-opening.standard", source: "EM 385-1-1 15.E.07", inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
     { criterion: "wire-rope-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },

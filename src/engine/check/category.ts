@@ -1,0 +1,70 @@
+/** Broken wires over 6 or 30 rope diameters, by rope category number. */
+import { readCount, readText } from "../cell";
+import { exact, ZERO } from "../exact";
+import type { Check } from "../gear/kind";
+import type { Finding } from "../model";
+import { tellRefused } from "../sentence";
+import { brokenWiresFrom, type Spooling } from "../tables/rope";
+import { cite } from "../sources";
+import { showDecimal } from "../units";
+import { meet } from "./against";
+import type { Figure } from "./figure";
+import { capital, missingFinding, plain, refusedFinding, type Cells } from "./readings";
+import { criteriaFor, NOTHING, type CheckResult, type Situation } from "./situation";
+
+type CategoryCheck = Check & { kind: "category" };
+
+interface Rope {
+  readonly rcn: string;
+  readonly spooling: Spooling;
+  readonly words: string;
+  readonly notes: readonly string[];
+}
+
+/** Category, lay and layers of a rope, or the findings that stand in the way. */
+function readRope(check: CategoryCheck, cells: Cells): Rope | readonly Finding[] {
+  const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), text, why))];
+  const category = readText(cells.value(check.category));
+  if (category === "") return [missingFinding(check, cells, check.category)];
+  const digits = /^(?:rcn ?)?0*(\d{1,2})$/i.exec(category)?.[1];
+  const rcn = digits?.padStart(2, "0");
+  if (rcn === undefined || brokenWiresFrom(rcn, "ordinary", check.over) === null) return refuse(check.category, category, "it is no row of ISO 4309 Table 3, which has 01 to 13; a neighbouring row is never used");
+  const lay = readText(cells.value(check.lay));
+  const spelled = lay === "" || /^lang\b/i.test(lay) ? "lang" : /^(ordinary|regular)\b/i.test(lay) ? "ordinary" : null;
+  if (spelled === null) return refuse(check.lay, lay, "type ordinary or Lang");
+  const layers = readText(cells.value(check.layers));
+  const multi = layers === "" || /^(single|1|one)\b/i.test(layers) ? false : /^(multi|[2-9]\b|two|three|several)/i.test(layers) ? true : null;
+  if (multi === null) return refuse(check.layers, layers, "type single or multi");
+  const notes = [
+    ...(lay === "" && !multi ? ["Lay is not recorded: judged as Lang lay, which has the lower counts"] : []),
+    ...(layers === "" ? ["Layers on the drum are not recorded: judged as a single layer, which has the lower counts"] : []),
+  ];
+  return { rcn, spooling: multi ? "multi" : spelled, words: `category ${rcn}, ${multi ? "multi-layer drum" : `${spelled === "lang" ? "Lang" : "ordinary"} lay on a single layer`}`, notes };
+}
+
+export function category(check: CategoryCheck, cells: Cells, situation: Situation): CheckResult {
+  const count = readCount(cells.value(check.measured));
+  if (count.kind === "missing" && !check.required) return NOTHING;
+  const rope = readRope(check, cells);
+  const unread = count.kind === "missing" ? [missingFinding(check, cells, check.measured)] : count.kind === "refused" ? [refusedFinding(check, cells, check.measured, count)] : [];
+  if (!("rcn" in rope)) return { findings: [...unread, ...rope], notes: [] };
+  if (count.kind !== "value") return { findings: unread, notes: rope.notes };
+  const show = (value: typeof count.value): string => showDecimal(value, 0);
+  const figure: Figure = { used: count.value, base: null, comesOut: "larger", unit: null, show, measured: show(count.value), original: null, blur: ZERO, gauge: "" };
+  const least = brokenWiresFrom(rope.rcn, rope.spooling, check.over);
+  const criteria = criteriaFor(check, situation, "high", false);
+  if (least === null || criteria.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${figure.measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`, { measured: figure.measured })], notes: [] };
+  const findings = criteria.map((criterion) => {
+    if (!("table" in criterion.limit) || criterion.limit.table !== "rope category") throw new Error(`${criterion.id} is no limit by rope category [${cite(criterion.source)}]`);
+    return meet(check, figure, criterion, { allowance: exact(least), word: "from", rule: `from ${String(least)} in ${rope.words}` });
+  });
+  return { findings, notes: rope.notes };
+}
+
+/** "broken wires in 6 diameters from 4", as far as the category is known. */
+export function categoryComesOut(check: CategoryCheck, cells: Cells, situation: Situation): string | null {
+  const rope = readRope(check, cells);
+  if (!("rcn" in rope) || criteriaFor(check, situation, "high", false).length === 0) return null;
+  const least = brokenWiresFrom(rope.rcn, rope.spooling, check.over);
+  return least === null ? null : `${check.name} from ${String(least)}`;
+}

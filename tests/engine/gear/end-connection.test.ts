@@ -1,0 +1,23 @@
+import { kindTests, onSight, PRACTICE } from "../helpers";
+import { counted } from "./ropes";
+
+const LIST = "29 CFR 1926.1413(a)(2)(i): corrosion, heat, improperly applied end connections";
+
+kindTests(
+  "end connection",
+  [
+    ...counted("end-connection.broken-wires-at-the-end", "brokenEnd", "above", 1),
+    // 20 mm as new: 10 % is 2 mm.
+    { criterion: "end-connection.pin-wear.practice", source: PRACTICE, inside: [{ pinNew: "20 mm", pinNow: "19.5 mm" }, "KEEP"], edge: [{ pinNew: "20 mm", pinNow: "18 mm" }, "WATCH"], past: [{ pinNew: "20 mm", pinNow: "17.99 mm" }, "REMOVE"] },
+  ],
+  [
+    ...onSight("end-connection", "corrosion", "corrosion", { law: LIST, standard: LIST, practice: PRACTICE }),
+    ...onSight("end-connection", "cracks", "cracks", { law: LIST, standard: LIST, practice: PRACTICE }),
+    ...onSight("end-connection", "deformation", "deformed", { law: LIST, standard: LIST, practice: PRACTICE }),
+    ...onSight("end-connection", "fitting and seating", "endFittings", { law: LIST, standard: LIST, practice: PRACTICE }),
+    ...onSight("end-connection", "fasteners", "fasteners", { practice: PRACTICE }),
+    ...onSight("end-connection", "heat damage", "heat", { law: LIST, standard: LIST, practice: PRACTICE }),
+    ...onSight("end-connection", "field weld or change", "fieldChange", { standard: "WAC 296-155-33705(8)", practice: PRACTICE }),
+    ...onSight("end-connection", "identification", "tag", { practice: PRACTICE }),
+  ],
+);

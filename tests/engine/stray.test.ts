@@ -1,0 +1,61 @@
+/** Readings that no check of the kind reads: never silent. */
+import { describe, expect, it } from "vitest";
+import { field, FIELD_IDS, type FieldId } from "../../src/engine/fields";
+import { fieldsOf } from "../../src/engine/gear/fields-of";
+import { GEAR } from "../../src/engine/gear/index";
+import { outOfUse } from "../../src/engine/verdict";
+import { good, judged, type CellRecord } from "./helpers";
+
+/** Columns that only show damage, with a reading that shows some. */
+const DAMAGE: readonly (readonly [FieldId, CellRecord])[] = [
+  ...FIELD_IDS.filter((id) => field(id).type === "fault").map((id) => [id, { [id]: "found" }] as const),
+  ...FIELD_IDS.filter((id) => field(id).type === "sound").map((id) => [id, { [id]: "no" }] as const),
+  ...(["brokenLay", "brokenStrand", "broken6d", "broken30d", "brokenEnd", "brokenValley", "twist", "bendAngle"] as const).map((id) => [id, { [id]: 7 }] as const),
+  ["nickDepth", { nickDepth: "5 mm" }],
+  ["throatNow", { throatNew: "50 mm", throatNow: "60 mm" }],
+  ["sectionNow", { sectionNew: "20 mm", sectionNow: "10 mm" }],
+  ["wireNow", { wireNew: "3 mm", wireNow: "1 mm" }],
+  ["pinNow", { pinNew: "20 mm", pinNow: "10 mm" }],
+];
+
+describe("damage in a column that the kind of gear does not read", () => {
+  for (const kind of GEAR)
+    it(`keeps no ${kind.id} in service, and the reason names the column`, () => {
+      const read = new Set(kind.checks.flatMap((check) => fieldsOf(check)));
+      for (const [id, cells] of DAMAGE) {
+        if (read.has(id)) continue;
+        const verdict = judged({ ...good(kind.id), ...cells });
+        expect(outOfUse(verdict.decision), `${id}: ${verdict.decision}`).toBe(true);
+        expect(verdict.reason, id).toContain(`"${field(id).heading}"`);
+      }
+    });
+  it("is EXAMINE where it is a fault, NO VERDICT where no may mean that there is none", () => {
+    expect(judged({ ...good("web sling"), cracks: "found" }).decision).toBe("EXAMINE");
+    expect(judged({ ...good("web sling"), cracks: "found" }).reason).toContain('Cracks: "found" stands in "Cracks", and no check of a web sling reads that column; have it examined by a competent person.');
+    expect(judged({ ...good("hook"), threads: "no" }).decision).toBe("NO VERDICT");
+    expect(judged({ ...good("wire rope sling"), brokenValley: 4 }).decision).toBe("EXAMINE");
+    expect(judged({ ...good("running rope"), brokenEnd: 0, nickDepth: "5 mm" }).decision).toBe("EXAMINE");
+  });
+  it("says nothing where nothing is wrong", () => {
+    for (const cells of [{ cuts: "none" }, { threads: "yes" }, { brokenValley: 0 }, { wireNew: "3 mm", wireNow: "3 mm" }, { wireNow: "1 mm" }, { nickDepth: 0 }, { stitching: "n/a" }]) {
+      const verdict = judged({ ...good("hook"), ...cells });
+      expect(verdict.decision, JSON.stringify(cells)).toBe("KEEP");
+      expect(verdict.reason).not.toContain("reads that column");
+    }
+  });
+  it("overloads the rest of the assembly all the same: a stretched web sling", () => {
+    expect(judged({ ...good("web sling"), deformed: "stretched" }).findings.some((f) => f.overload)).toBe(true);
+    expect(judged({ gear: "contraption", deformed: "stretched" }).findings.some((f) => f.overload)).toBe(true);
+    expect(judged({ gear: "contraption", deformed: "stretched" }).decision).toBe("NO VERDICT");
+  });
+});
+
+describe("rule sets that say nothing about a kind", () => {
+  it("pass nothing of it, however good it is", () => {
+    const bases = ["law", "standard", "practice", "strict", "alberta", "queensland", "germany", "ships", "iso"] as const;
+    const silent = GEAR.flatMap((kind) => bases.filter((basis) => !kind.criteria.some((c) => c.basis === basis || (basis === "strict" && c.basis === "practice"))).map((basis) => [kind.id, basis] as const));
+    expect(silent.length).toBeGreaterThan(50);
+    for (const [kind, basis] of silent) expect(judged(good(kind), basis).decision, `${kind} under ${basis}`).toBe("NO VERDICT");
+    expect(judged(good("shackle"), "germany").reason).toContain("No rule set in force (germany) says anything about a shackle; choose one that does.");
+  });
+});
