@@ -17,6 +17,7 @@ export const runningRope: Drawing = {
   ),
   spots: {
     body: { at: [128, 112], label: [190, 108] },
+    "outer wire": { at: [112, 132], label: [40, 132] },
     "end fitting": { at: [138, 184], label: [194, 184] },
   },
 };

@@ -20,6 +20,7 @@ export const wireRopeSling: Drawing = {
     eye: { at: [134, 36], label: [190, 26] },
     "end fitting": { at: [118, 80], label: [190, 78] },
     body: { at: [106, 114], label: [28, 104] },
+    "outer wire": { at: [112, 138], label: [188, 136] },
     hook: { at: [124, 200], label: [188, 192] },
   },
 };
