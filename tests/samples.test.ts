@@ -99,7 +99,7 @@ const TIDY: Sample = {
     ["BL-507", "block", "KEEP"], // wear of plate and pin under 5 %
     ["CS-601", "chain sling", "KEEP"], // 3/8 in links above 0.36 in; the newer table says 0.342 in
     ["CS-602", "chain sling", "REMOVE"], // 0.34 in under 0.342 in by more than half the gauge
-    ["CS-603", "chain sling", "WATCH"], // 0.045 of 0.05 in (10 %) is 90 %
+    ["CS-603", "chain sling", "WATCH"], // a new 1/2 in link is 13 mm, 0.512 in: 0.047 of 0.051 in (10 %) is 91 %
     ["CS-606", "chain sling", "NO VERDICT"], // 1/4 in is not in the newer table
     ["CS-607", "chain sling", "REMOVE"], // weld spatter
     ["WR-703", "wire rope sling", "REMOVE"], // 10 broken wires in a lay
@@ -147,7 +147,7 @@ const MESSY: Sample = {
     ["114", "block", "REMOVE"], // sheave "worn"
     ["115", "swivel", "WATCH"], // clearance 5/32 in is above 1/8 in
     ["12A", "swivel", "EXAMINE"], // 7/32" is above 3/16 in
-    ["116", "chain sling", "WATCH"], // 1/2 in to 29/64": 3/64 of 0.05 in is 94 %
+    ["116", "chain sling", "WATCH"], // 13 mm to 15/32" (11.9 mm): 1.09 of 1.3 mm is 84 %
     ["118", "shackle", "KEEP"], // the date is doubtful, the readings are not
     ["120", "web sling", "REMOVE"], // "cut at the eye"
     ["133", "hook", "NO VERDICT"], // #REF!

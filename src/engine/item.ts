@@ -153,14 +153,15 @@ function conclude(all: readonly Finding[], notes: readonly string[], missing: re
   const findings = [...all].sort(order);
   const [deciding = null] = findings;
   const decision = worstOf(findings.map((f) => f.decision));
-  const shares = findings.map((f) => f.share).filter((s) => s !== null && Number.isFinite(s)) as number[];
+  // A figure from which a part is only looked at more often is no allowance.
+  const shares = findings.filter((f) => f.beyond !== "WATCH").map((f) => f.share).filter((s) => s !== null && Number.isFinite(s)) as number[];
   const told = decision === "KEEP" ? nearest(findings) : deciding;
   return {
     decision,
     reason: reasonOf(decision, findings, told, notes, gauged),
     findings,
     deciding,
-    share: findings.some((f) => f.share === Infinity) ? Infinity : shares.length > 0 ? Math.max(...shares) : null,
+    share: findings.some((f) => f.share === Infinity && f.beyond !== "WATCH") ? Infinity : shares.length > 0 ? Math.max(...shares) : null,
     comesOut: told?.comesOut ? `${told.check} ${told.comesOut}` : "",
     source: told?.source ?? "",
     missing: [...new Set(missing)],
@@ -180,7 +181,7 @@ function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[
   const others = findings.filter((f) => f !== told && f.check !== told?.check && f.decision !== "KEEP");
   const seen = new Set<string>();
   const more = others.filter((f) => !seen.has(f.check) && seen.add(f.check)).map((f) => f.sentence);
-  const lead = decision === "KEEP" ? "Every required reading is inside its limit. Nearest: " : "";
+  const lead = decision !== "KEEP" ? "" : told?.share == null ? "Every check is in order. " : "Every required reading is inside its limit. Nearest: ";
   const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every part that was used with it."] : [];
   return [`${lead}${first}`, ...more, ...signs, ...gauge, ...notes.map((n) => `${n}.`)].join(" ");
 }

@@ -31,6 +31,8 @@ export interface Finding {
   readonly measured: string | null;
   readonly original: string | null;
   readonly limit: string | null;
+  /** Decision beyond the limit; left out where there is no limit. */
+  readonly beyond?: Decision;
   /** Share of the allowance used: 1 is at the limit. Null for observations and missing readings. */
   readonly share: number | null;
   /** The dimension, angle or count at which the part comes out, such as "above 2.1 in". */

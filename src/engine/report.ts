@@ -139,6 +139,6 @@ const isRead = (check: Check, basis: readonly BasisId[]): boolean => check.under
 /** Fields that the kinds in a log read, in register order; the item's own columns come first. */
 export function fieldsFor(kinds: ReadonlySet<string>, present: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly FieldId[] {
   const used = new Set<FieldId>(GEAR.filter((kind) => kinds.has(kind.id)).flatMap((kind) => kind.checks.flatMap((check) => (check.required && isRead(check, basis) ? [...fieldsOf(check)].filter((id) => id !== "acrossNew" && id !== "acrossNow") : []))));
-  const always: readonly FieldId[] = ["id", "gear", "size", "unit", "assembly", "place", "service", "inspected", "inspector", "tagged", "releasedBy", "releasedOn", "remarks"];
+  const always: readonly FieldId[] = ["id", "gear", "size", "ratedLoad", "unit", "assembly", "place", "service", "inspected", "inspector", "tagged", "releasedBy", "releasedOn", "remarks"];
   return FIELD_IDS.filter((id) => id !== "overload" && (always.includes(id) || used.has(id) || present.has(id)));
 }

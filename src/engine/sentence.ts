@@ -15,22 +15,29 @@ export interface Told {
   readonly share: number | null;
   readonly source: string;
   readonly basis: string;
+  /** What the limit leads to: removal, a closer look, or a shorter interval. */
+  readonly beyond: Decision;
 }
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Share as whole percent, rounded down so that nothing reads 100 % before it is there. */
+/** Share as whole percent; nothing reads 100 % before it is there. */
 export function percent(share: number): string {
-  return Number.isFinite(share) ? `${String(Math.floor(share * 100 + 1e-9))} %` : "more than all";
+  if (!Number.isFinite(share)) return "more than all";
+  const whole = Math.round(share * 100 - 1e-9);
+  return `${String(share < 1 ? Math.min(99, whole) : whole)} %`;
 }
 
-const reading = (told: Told): string => `${capital(told.label)} ${told.measured}${told.original === null ? "" : `, as new ${told.original}`}`;
-const limit = (told: Told): string => (told.comesOut.startsWith(told.rule) ? `it comes out ${told.comesOut}` : `it comes out ${told.comesOut} (${told.rule})`);
+/** What happens at the limit. */
+const leadsTo = (told: Told): string => (told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out");
+
+const reading = (told: Told): string => `${capital(told.label)} ${told.measured}${told.original === null ? "" : `, as new ${told.original},`}`;
+const limit = (told: Told): string => (told.comesOut.startsWith(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`);
 const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
-const used = (told: Told): string => (told.share === null ? "" : `, ${percent(told.share)} of the allowance used`);
+const used = (told: Told): string => (told.share === null || told.share === 0 ? "" : `, ${percent(told.share)} of the allowance used`);
 
 const TEMPLATES: Record<Decision, (told: Told) => string> = {
-  REMOVE: (told) => `${reading(told)} is beyond the limit: ${limit(told)} ${cited(told)}.`,
+  REMOVE: (told) => `${reading(told)} ${told.share === 1 ? "has reached" : "is beyond"} the limit: ${limit(told)} ${cited(told)}.`,
   EXAMINE: (told) => `${reading(told)} calls for a closer look: ${limit(told)} ${cited(told)}.`,
   "NO VERDICT": (told) => `${reading(told)} cannot be judged: ${told.rule}.`,
   DRESS: (told) => `${reading(told)} can be ground out lengthwise along the contour${used(told)}: ${limit(told)} ${cited(told)}.`,

@@ -25,14 +25,14 @@ export function limitInWords(limit: Limit): string {
   if (limit.word === "fewer") return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
   if (limit.word === "below") return `below ${tableName(limit.table)}`;
   if ("table" in limit) return "from the count of the table by rope category number";
-  const word = limit.word === "above" ? "more than" : "from";
+  const worded = (figure: string): string => (limit.word === "above" ? `more than ${figure}` : `${figure} or more`);
   if ("share" in limit) {
     const share = `${inPercent(limit.share)} %`;
-    return limit.cap ? `${word} ${share}, at most ${limit.cap.in} in (${limit.cap.mm} mm)` : `${word} ${share}`;
+    return limit.cap ? `${worded(share)}, at most ${limit.cap.in} in (${limit.cap.mm} mm)` : worded(share);
   }
-  if ("area" in limit) return `${word} ${inPercent(limit.area)} % of the area`;
-  if ("length" in limit) return `${word} ${limit.length} ${limit.unit}`;
-  return "degrees" in limit ? `${word} ${limit.degrees} degrees` : `${word} ${String(limit.count)}`;
+  if ("area" in limit) return worded(`${inPercent(limit.area)} % of the area`);
+  if ("length" in limit) return worded(`${limit.length} ${limit.unit}`);
+  return "degrees" in limit ? worded(`${limit.degrees} degrees`) : worded(String(limit.count));
 }
 
 const STRESSED = { high: "highly stressed", moderate: "moderately stressed", low: "lightly stressed" } as const;

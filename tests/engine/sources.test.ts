@@ -52,9 +52,9 @@ describe("every criterion", () => {
   });
   it("has a figure in words that can be read", () => {
     for (const { criterion } of ALL) expect(limitInWords(criterion.limit), criterion.id).not.toMatch(/NaN|undefined|\[object/);
-    expect(limitInWords({ word: "from", share: "1/3" })).toBe("from 33.33 %");
+    expect(limitInWords({ word: "from", share: "1/3" })).toBe("33.33 % or more");
     expect(limitInWords({ word: "above", share: "1/240" })).toBe("more than 0.4167 %");
-    expect(limitInWords({ word: "from", area: "0.10" })).toBe("from 10 % of the area");
+    expect(limitInWords({ word: "from", area: "0.10" })).toBe("10 % of the area or more");
   });
   it("stands in the list of sources, with its figure", () => {
     expect(listSources().map((line) => line.criterion).sort()).toEqual(ALL.map(({ criterion }) => criterion.id).sort());

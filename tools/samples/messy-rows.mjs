@@ -22,7 +22,7 @@ const slipway = [
   block(114, "Lead block", "8", 40, 38, { sheaveTrue: "worn", remarks: "groove shows the lay of the rope" }),
   swivel(115, "Swivel", "1", 64, { clearance: "5/32" }),
   swivel("12A", "Eye swivel", "3/4", 48, { clearance: '7/32"', remarks: "knocks" }),
-  chain(116, "chain sling", "1/2", 29, { sectionNow: '29/64"' }),
+  chain(116, "chain sling", "1/2", 29, { sectionNow: '15/32"' }),
   shackle(117, "bow shackle", "1", 64, 28),
   shackle(118, "bow shackle", "1", 64, 28, { inspected: "03/04/26" }),
   soft(119, "web sling", "3 m"),

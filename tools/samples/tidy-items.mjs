@@ -184,7 +184,7 @@ const blocks = [
 const chains = [
   chain("CS-601", "Chain sling, two leg", "in", 1, "Plate shop", "severe"),
   chain("CS-602", "Chain sling, two leg", "in", 1, "Plate shop", "severe", { sectionNow: 0.34, remarks: "Thinnest at the third link of leg 2" }),
-  chain("CS-603", "Chain sling, single leg", "in", 2, "Plate shop", "severe", { sectionNow: 0.455 }),
+  chain("CS-603", "Chain sling, single leg", "in", 2, "Plate shop", "severe", { sectionNow: 0.465 }),
   chain("CS-604", "Chain sling, four leg", "in", 2, "Boat hall", "normal"),
   chain("CS-605", "Chain sling, single leg", "in", 3, "Rigging store", "normal"),
   chain("CS-606", "Chain sling, single leg", "in", 0, "Rigging store", "normal", { size: "1/4", sectionNow: 0.24, remarks: "Old leg from the paint store" }),

@@ -56,7 +56,7 @@ export function category(check: CategoryCheck, cells: Cells, situation: Situatio
   if (least === null || criteria.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${figure.measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`, { measured: figure.measured })], notes: [] };
   const findings = criteria.map((criterion) => {
     if (!("table" in criterion.limit) || criterion.limit.table !== "rope category") throw new Error(`${criterion.id} is no limit by rope category [${cite(criterion.source)}]`);
-    return meet(check, figure, criterion, { allowance: exact(least), word: "from", rule: `from ${String(least)} in ${rope.words}` });
+    return meet(check, figure, criterion, { allowance: exact(least), word: "from", rule: `${String(least)} or more in ${rope.words}` });
   });
   return { findings, notes: rope.notes };
 }
@@ -66,5 +66,5 @@ export function categoryComesOut(check: CategoryCheck, cells: Cells, situation: 
   const rope = readRope(check, cells);
   if (!("rcn" in rope) || criteriaFor(check, situation, "high", false).length === 0) return null;
   const least = brokenWiresFrom(rope.rcn, rope.spooling, check.over);
-  return least === null ? null : `${check.name} from ${String(least)}`;
+  return least === null ? null : `${check.name} at ${String(least)} or more`;
 }

@@ -62,7 +62,7 @@ export function comesOutWords(check: Check, cells: Cells, situation: Situation):
   if (strictest === undefined) return null;
   const from = strictest.criterion.limit.word === "from";
   const size = showLength(strictest.at, unit);
-  return `${labelOf(named === null ? check : { ...check, part: named.part })} ${larger ? `${from ? "from" : "above"} ${size}` : from ? `at ${size} or less` : `below ${size}`}`;
+  return `${labelOf(named === null ? check : { ...check, part: named.part })} ${larger ? (from ? `at ${size} or more` : `above ${size}`) : from ? `at ${size} or less` : `below ${size}`}`;
 }
 
 function plainComesOut(check: Check, situation: Situation): string | null {
@@ -71,5 +71,7 @@ function plainComesOut(check: Check, situation: Situation): string | null {
     .filter((l) => l !== null)
     .sort((a, b) => a.at.compare(b.at));
   const [first] = limits;
-  return first ? `${check.name} ${first.word} ${showDecimal(first.at, 2)}${first.unit}` : null;
+  if (first === undefined) return null;
+  const figure = `${showDecimal(first.at, 2)}${first.unit}`;
+  return `${check.name} ${first.word === "from" ? `at ${figure} or more` : `above ${figure}`}`;
 }

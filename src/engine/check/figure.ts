@@ -85,13 +85,13 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.length} ${limit.unit}` };
   }
   if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible bend or twist" : `${limit.word} ${limit.degrees} degrees` };
-  return { allowance: exact(limit.count), word: limit.word, rule: `${limit.word} ${String(limit.count)}` };
+  return { allowance: exact(limit.count), word: limit.word, rule: limit.word === "from" ? `${String(limit.count)} or more` : `more than ${String(limit.count)}` };
 }
 
 /** "above 2.1 in", "from 10", "below 0.342 in", "at 0.9 in or less". */
 export function comesOutText(figure: Figure, allowed: Allowance): string {
   const at = comesOutAt(figure, allowed);
-  if (figure.comesOut === "larger") return `${allowed.word} ${figure.show(at)}`;
+  if (figure.comesOut === "larger") return allowed.word === "from" ? `at ${figure.show(at)} or more` : `above ${figure.show(at)}`;
   return allowed.word === "above" ? `below ${figure.show(at)}` : `at ${figure.show(at)} or less`;
 }
 

@@ -2,7 +2,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { Finding } from "../../engine/model";
 import { useDecisionTints } from "../shared/shade";
-import { percentUsed } from "./percent";
+import { limitWord, percentUsed } from "./percent";
 
 /** Where the limit stands on the bar, in percent of its width; the rest is beyond. */
 const LIMIT_AT = 76;
@@ -31,7 +31,7 @@ export function CheckBar({ finding }: { finding: Finding }) {
   const used = Math.min(100, Math.max(0, finding.share) * LIMIT_AT);
   const start = finding.original === null ? "0" : `as new ${finding.original}`;
   const now = `now ${finding.measured ?? "not known"}`;
-  const out = finding.comesOut === null ? "limit" : `out ${finding.comesOut}`;
+  const out = finding.comesOut === null ? "limit" : `${limitWord(finding)} ${finding.comesOut}`;
   const share = percentUsed(finding.share);
   return (
     <div className={styles.bar} role="img" aria-label={`${finding.check}: ${now}, ${finding.original === null ? "" : `${start}, `}${out}; ${share}`}>

@@ -1,5 +1,13 @@
-/** The share of an allowance in words, cut down so that nothing reads 100 % before it is there. */
+/** The share of an allowance in words. */
+import { percent } from "../../engine/sentence";
+import type { Decision } from "../../engine/verdict";
+
 export function percentUsed(share: number): string {
   if (!Number.isFinite(share)) return "nothing is allowed";
-  return `${String(Math.floor(share * 100 + 1e-9))} % used`;
+  return `${percent(share)} used`;
+}
+
+/** What happens at the limit, in one word: "out above 2.1 in". */
+export function limitWord(finding: { readonly beyond?: Decision }): string {
+  return finding.beyond === "WATCH" ? "watch" : finding.beyond === "EXAMINE" ? "examine" : "out";
 }
