@@ -20,7 +20,7 @@ export const SOURCES = {
   "WAC 55820": { name: "WAC 296-155-55820, Table 25", edition: "2013", about: "Washington State law, synthetic web slings (text of ASME B30.9)" },
   "WAC 24-29425": { name: "WAC 296-24-29425", edition: "2016", about: "Washington State law, wire rope slings in general industry" },
   "WAC 304-07005": { name: "WAC 296-304-07005", edition: "2016", about: "Washington State law, shipyard gear" },
-  "EM 385": { name: "EM 385-1-1, section 15.E", edition: "2014", about: "US Army Corps of Engineers safety manual, restating ASME B30.10" },
+  "EM 385": { name: "EM 385-1-1", edition: "2014", about: "US Army Corps of Engineers safety manual, restating ASME B30.10" },
   "B30.9": { name: "ASME B30.9", edition: "as restated on public pages", about: "Consensus standard, slings" },
   "B30.9 T3": { name: "ASME B30.9, Table 9-1.9.5-1", edition: "as restated on a component sheet", about: "Consensus standard, least thickness of chain links" },
   "B30.10": { name: "ASME B30.10", edition: "2005 excerpt", about: "Consensus standard, hooks" },

@@ -415,7 +415,7 @@ describe("VERDICT and REASON", () => {
     expect(verdict(HEADERS, [GOOD])).toBe("KEEP");
     expect(reason(HEADERS, [GOOD])).toMatch(/^Every required reading is inside its limit\./);
     const near = reason(HEADERS, [withCell(3, 2.09)]);
-    for (const part of ["2.09 in", "as new 2 in", "2.1 in", "WAC 296-155-55800"]) expect(near).toContain(part);
+    for (const part of ["2.09 in", "as new 2 in", "2.1 in", "EM 385-1-1 15.E.07"]) expect(near).toContain(part);
   });
   it("each missing reading is NO VERDICT, and the reason names its heading as it stands in the sheet", () => {
     for (const column of [2, 3, 4, 5, 6, 7, 8, 9])
@@ -467,7 +467,7 @@ describe("JUDGE", () => {
     // 0.05 in of the 0.1 in that 5 % of 2 in allows.
     expect(rows[0]?.[2]).toBe(0.5);
     expect(rows[0]?.[3]).toContain("throat opening above 2.1 in");
-    expect(rows[0]?.[4]).toContain("WAC 296-155-55800");
+    expect(rows[0]?.[4]).toContain("EM 385-1-1 15.E.07");
     expect(rows[2]?.[1]).toBe("Blank row.");
   });
   it("agrees with VERDICT and REASON row by row, where no assembly is named", () => {
@@ -538,7 +538,7 @@ describe("DUESTATE", () => {
 describe("SOURCE", () => {
   it("gives figure, document, clause, edition, status and day of a criterion", () => {
     const text = source("hook.throat-opening.standard");
-    for (const part of ["more than 5 %", "1/4 in (6 mm)", "WAC 296-155-55800", "2013", "checked 20"]) expect(text).toContain(part);
+    for (const part of ["more than 5 %", "1/4 in (6 mm)", "EM 385-1-1 15.E.07", "2014", "checked 20"]) expect(text).toContain(part);
     expect(source("HOOK.THROAT-OPENING.STANDARD")).toBe(text);
     expect(source("hook.throat opening.standard")).toBe(text);
   });

@@ -13,6 +13,9 @@ const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.
 /** The removal list of below-the-hook devices was not read: what stands for them is the list of rigging hardware. */
 export const BELOW_THE_HOOK = "applied to below-the-hook devices";
 
+/** A list of other gear that stands in for one that was not read. */
+const APPLIED = "applied to ";
+
 export function from(document: SourceKey, clause = ""): { readonly document: SourceKey; readonly clause: string } {
   return { document, clause };
 }
@@ -31,7 +34,7 @@ export function removedOnSight(kind: string, check: string, sources: Partial<Rec
     limit: { word: "any" },
     beyond: "REMOVE",
     source: from(document, clause),
-    status: basis === "practice" ? "practice" : RESTATED.has(document) || clause === BELOW_THE_HOOK ? "restated" : "read",
+    status: basis === "practice" ? "practice" : RESTATED.has(document) || clause.startsWith(APPLIED) ? "restated" : "read",
     checked: CHECKED,
   }));
 }

@@ -3,6 +3,11 @@ import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, 
 import { albertaHook, germanHook, queenslandHook, shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
+/** The list for any lifting hook; WAC 296-155-55800 Table 12 has the same figures for hooks on chain slings. */
+const HOOK_LIST = from("EM 385", "15.E.07");
+/** Table 19 is the list of rigging hardware; that of hooks was not read. */
+const ON_HOOKS = "applied to hooks";
+
 export const hook: GearKind = {
   id: "hook",
   plural: "hooks",
@@ -23,23 +28,23 @@ export const hook: GearKind = {
   ],
   criteria: [
     { id: "hook.throat-opening.law", check: "throat opening", basis: "law", limit: { word: "above", share: "0.15" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
-    { id: "hook.throat-opening.standard", check: "throat opening", basis: "standard", limit: THROAT_OPENING, beyond: "REMOVE", source: from("WAC 55800", "with EM 385-1-1 15.E.07"), status: "read", checked: CHECKED },
+    { id: "hook.throat-opening.standard", check: "throat opening", basis: "standard", limit: THROAT_OPENING, beyond: "REMOVE", source: HOOK_LIST, status: "restated", checked: CHECKED },
     { id: "hook.throat-opening.strict", check: "throat opening", basis: "strict", limit: { word: "above", share: "0" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
-    { id: "hook.section-wear.standard", check: "section wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
-    { id: "hook.eye-wear.standard", check: "eye wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
-    { id: "hook.pin-wear.standard", check: "pin wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("WAC 55800"), status: "read", checked: CHECKED },
+    { id: "hook.section-wear.standard", check: "section wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: HOOK_LIST, status: "restated", checked: CHECKED },
+    { id: "hook.eye-wear.standard", check: "eye wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: HOOK_LIST, status: "restated", checked: CHECKED },
+    { id: "hook.pin-wear.standard", check: "pin wear", basis: "standard", limit: { word: "above", share: "0.10" }, beyond: "REMOVE", source: from("B30.10", "10-1.2.1.x(3)"), status: "read", checked: CHECKED },
     ...practiceWear("hook", ["section wear"], ["most", "highly stressed", "two ways"]),
     ...practiceWear("hook", ["eye wear"], ["highly stressed"]),
     ...practiceWear("hook", ["pin wear"], ["most"]),
     { id: "hook.twist.law", check: "twist", basis: "law", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("CFR 1910.179", "(j)(2)(iii), (l)(3)(iii)(a)"), status: "restated", checked: CHECKED },
-    { id: "hook.twist.standard", check: "twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: from("WAC 55800", "(any visibly apparent bend or twist)"), status: "read", checked: CHECKED },
+    { id: "hook.twist.standard", check: "twist", basis: "standard", limit: { word: "above", degrees: "0" }, beyond: "REMOVE", source: HOOK_LIST, status: "restated", checked: CHECKED },
     { id: "hook.twist.practice", check: "twist", basis: "practice", limit: { word: "above", degrees: "10" }, beyond: "REMOVE", source: from("practice"), status: "practice", checked: CHECKED },
-    ...removedOnSight("hook", "cracks", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "cracks", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
     ...removedOnSight("hook", "latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
     ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 304-07005", "(2)(c)"] }),
-    ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
-    ...removedOnSight("hook", "heat damage", { standard: ["WAC 33900", ""] }),
-    ...removedOnSight("hook", "corrosion", { standard: ["WAC 33900", ""] }),
+    ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "heat damage", { standard: ["WAC 33900", ON_HOOKS] }),
+    ...removedOnSight("hook", "corrosion", { standard: ["WAC 33900", ON_HOOKS] }),
     ...removedOnSight("hook", "field weld or change", { standard: ["WAC 33705", "(8)"], practice: ["practice", ""] }),
     dressing("hook", "standard", "0.10", ["WAC 33705", "(7)(b), (c)"]),
     dressing("hook", "practice", "0.05", ["practice", ""], ["high"]),
