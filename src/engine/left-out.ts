@@ -11,7 +11,7 @@ export const LEFT_OUT: readonly LeftOut[] = [
   { document: "29 CFR 1910.184", clause: "(f)(5)(ii)", what: "wear of outer wires by a third", why: "recorded on running ropes only" },
   { document: "29 CFR 1926.251", clause: "Table H-1 (H-2 before 2012)", what: "chain wear table", why: "the same figures as Table N-184-1, as wear instead of thickness: nominal less wear is the least thickness in every row" },
   { document: "29 CFR 1926.251", clause: "(c)(4)(iv)", what: "more than 10 % of all wires broken over eight diameters", why: "needs the number of wires in the rope, which logs do not have" },
-  { document: "ASME B30.9", clause: "Table 9-1.9.5-1, six of ten rows", what: "least thickness of chain links", why: "not read in a copy; kept as unconfirmed and not used" },
+  { document: "ASME B30.9", clause: "Table 9-1.9.5-1, rows 7/32 and 3/4", what: "least thickness of chain links", why: "the component sheet that was read gives other figures, for other chain; kept as unconfirmed and not used" },
   { document: "ASME B30.10", clause: "10-1.2.1.x", what: "thread wear of hook shanks", why: "no figure was read" },
   { document: "ISO 4309:2010", clause: "Table 3", what: "broken wires by rope category number", why: "restated with cells that differ between copies; kept as data, not used for verdicts" },
   { document: "ISO 4309:2010", clause: "Tables 4 and 5", what: "rotation-resistant ropes, uniform diameter loss", why: "not read in a copy" },
