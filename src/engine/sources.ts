@@ -18,6 +18,7 @@ export const SOURCES = {
   "WAC 33905": { name: "WAC 296-155-33905", edition: "2016", about: "Washington State law, shackles" },
   "WAC 55800": { name: "WAC 296-155-55800, Table 12", edition: "2013", about: "Washington State law, chain slings and the hooks on them (text of ASME B30.9)" },
   "WAC 55820": { name: "WAC 296-155-55820, Table 25", edition: "2013", about: "Washington State law, synthetic web slings (text of ASME B30.9)" },
+  "WAC 33825": { name: "WAC 296-155-33825, Table 17", edition: "in force", about: "Washington State law, synthetic roundslings (text of ASME B30.9)" },
   "WAC 24-29425": { name: "WAC 296-24-29425", edition: "2016", about: "Washington State law, wire rope slings in general industry" },
   "WAC 304-07005": { name: "WAC 296-304-07005", edition: "2016", about: "Washington State law, shipyard gear" },
   "EM 385": { name: "EM 385-1-1", edition: "2014", about: "US Army Corps of Engineers safety manual, restating ASME B30.10" },

@@ -1,9 +1,15 @@
 /** Fibre-rope slings, natural and synthetic. */
 import { removedOnSight, seen } from "./common";
-import type { GearKind } from "./kind";
+import type { Criterion, GearKind } from "./kind";
 
-const H5 = ["CFR 1910.184", "(h)(5)"] as const;
 const TB = ["TB 43-0142", "App. C"] as const;
+/** The bulletin's list names neither heat nor chemicals; that of the standard does. */
+const LIST = ["B30.9", "removal list of synthetic rope slings"] as const;
+
+/** The federal list as the bulletin restates it. Heat and chemicals are not in it by name: they leave discolouration and rot. */
+const federal = (check: string, entry = ""): readonly Criterion[] =>
+  removedOnSight("fibre-rope-sling", check, { law: ["CFR 1910.184", `(h)(5)${entry}`] }).map((c) => ({ ...c, status: "restated" }));
+const ROT = ", as discolouration or rot";
 
 export const fibreRopeSling: GearKind = {
   id: "fibre rope sling",
@@ -20,11 +26,16 @@ export const fibreRopeSling: GearKind = {
     seen("identification tag", "eye", "tag", true),
   ],
   criteria: [
-    ...removedOnSight("fibre-rope-sling", "abnormal wear", { law: H5, standard: TB }),
-    ...removedOnSight("fibre-rope-sling", "cuts or tears", { law: H5, standard: TB, practice: ["practice", ""] }),
-    ...removedOnSight("fibre-rope-sling", "heat damage", { law: H5, standard: TB }),
-    ...removedOnSight("fibre-rope-sling", "chemical damage", { law: H5, standard: TB }),
-    ...removedOnSight("fibre-rope-sling", "end fittings", { law: H5, standard: TB }),
+    ...federal("abnormal wear"),
+    ...removedOnSight("fibre-rope-sling", "abnormal wear", { standard: TB }),
+    ...federal("cuts or tears"),
+    ...removedOnSight("fibre-rope-sling", "cuts or tears", { standard: TB, practice: ["practice", ""] }),
+    ...federal("heat damage", ROT),
+    ...removedOnSight("fibre-rope-sling", "heat damage", { standard: LIST }),
+    ...federal("chemical damage", ROT),
+    ...removedOnSight("fibre-rope-sling", "chemical damage", { standard: LIST }),
+    ...federal("end fittings"),
+    ...removedOnSight("fibre-rope-sling", "end fittings", { standard: TB }),
     ...removedOnSight("fibre-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", ""] }),
   ],
 };

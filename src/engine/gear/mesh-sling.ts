@@ -1,14 +1,19 @@
 /** Metal mesh slings. */
 import { CHECKED, from, removedOnSight, seen } from "./common";
-import type { Criterion, GearKind } from "./kind";
+import type { Criterion, GearKind, Limit } from "./kind";
 
+/** Read in part only; its list stands in the Washington table. */
 const G9 = ["CFR 1910.184", "(g)(9)"] as const;
 const TABLE = ["WAC 33810", ""] as const;
+const SETS = [["law", G9, "restated"], ["standard", TABLE, "read"]] as const;
 
-const share = (check: string, word: "above" | "from", figure: string): readonly Criterion[] =>
-  ([["law", G9], ["standard", TABLE]] as const).map(([basis, source]) => ({
-    id: `mesh-sling.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, share: figure }, beyond: "REMOVE", source: from(source[0], source[1]), status: "read", checked: CHECKED,
+const both = (check: string, limit: Limit): readonly Criterion[] =>
+  SETS.map(([basis, source, status]) => ({
+    id: `mesh-sling.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(source[0], source[1]), status, checked: CHECKED,
   }));
+
+const bothOnSight = (check: string): readonly Criterion[] =>
+  removedOnSight("mesh-sling", check, { law: G9, standard: TABLE }).map((c) => (c.basis === "law" ? { ...c, status: "restated" } : c));
 
 export const meshSling: GearKind = {
   id: "mesh sling",
@@ -27,19 +32,22 @@ export const meshSling: GearKind = {
     seen("end fittings", "fitting", "endFittings", true),
     seen("identification tag", "fitting", "tag", true),
     seen("cracks", "fitting", "cracks", false),
+    seen("fitting corrosion", "fitting", "corrosion", false),
     seen("deformation", "fitting", "deformed", false, true),
   ],
   criteria: [
-    ...share("wire abrasion", "from", "0.25"),
-    ...share("wire corrosion", "from", "0.15"),
-    ...share("slot depth", "above", "0.10"),
-    ...share("eye width", "above", "0.10"),
-    ...([["law", G9], ["standard", TABLE]] as const).map(([basis, source]): Criterion => ({ id: `mesh-sling.handle-section.${basis}`, check: "handle section", basis, limit: { word: "from", area: "0.15" }, beyond: "REMOVE", source: from(source[0], source[1]), status: "read", checked: CHECKED })),
-    ...removedOnSight("mesh-sling", "broken welds or wires", { law: G9, standard: TABLE }),
-    ...removedOnSight("mesh-sling", "free articulation", { law: G9, standard: TABLE }),
-    ...removedOnSight("mesh-sling", "end fittings", { law: G9, standard: TABLE }),
+    ...both("wire abrasion", { word: "from", share: "0.25" }),
+    ...both("wire corrosion", { word: "from", share: "0.15" }),
+    ...both("slot depth", { word: "above", share: "0.10" }),
+    ...both("eye width", { word: "above", share: "0.10" }),
+    ...both("handle section", { word: "from", area: "0.15" }),
+    ...bothOnSight("broken welds or wires"),
+    ...bothOnSight("free articulation"),
+    ...bothOnSight("end fittings"),
     ...removedOnSight("mesh-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: TABLE }),
-    ...removedOnSight("mesh-sling", "cracks", { law: G9, standard: TABLE, practice: ["practice", ""] }),
-    ...removedOnSight("mesh-sling", "deformation", { law: G9, standard: TABLE }),
+    ...bothOnSight("cracks"),
+    ...removedOnSight("mesh-sling", "cracks", { practice: ["practice", ""] }),
+    ...removedOnSight("mesh-sling", "fitting corrosion", { standard: TABLE }),
+    ...bothOnSight("deformation"),
   ],
 };

@@ -1,10 +1,11 @@
 /**
- * Roundslings. The removal list of ASME B30.9 9-6.9.4 was not read; what stands here is the list of the sister section
- * on web slings, which the trade applies to roundslings as well.
+ * Roundslings. The first entries of Table 17 were read in the Washington text; what it says of fittings was cut off and is
+ * cited as ASME B30.9 restates it. No list that was read names stitching: the sister list on web slings stands for it.
  */
 import { removedOnSight, seen } from "./common";
-import type { Criterion, GearKind } from "./kind";
+import type { GearKind } from "./kind";
 
+const TABLE_17 = ["WAC 33825", ""] as const;
 const AS_WEB = ["WAC 55820", "applied to roundslings"] as const;
 
 export const roundsling: GearKind = {
@@ -17,18 +18,19 @@ export const roundsling: GearKind = {
     seen("cuts or tears", "cover", "cuts", true),
     seen("stitching", "cover", "stitching", true),
     seen("heat damage", "cover", "heat", true),
-    seen("chemical damage", "cover", "chemical", false),
+    seen("chemical damage", "cover", "chemical", true),
     seen("fittings", "fitting", "endFittings", true),
     seen("identification tag", "cover", "tag", true),
     seen("field change", "cover", "fieldChange", false),
   ],
-  criteria: ([
-    ...removedOnSight("roundsling", "cuts or tears", { standard: AS_WEB, practice: ["practice", ""] }),
-    ...removedOnSight("roundsling", "stitching", { standard: AS_WEB, practice: ["practice", ""] }),
-    ...removedOnSight("roundsling", "heat damage", { standard: AS_WEB, practice: ["practice", ""] }),
-    ...removedOnSight("roundsling", "chemical damage", { standard: AS_WEB, practice: ["practice", ""] }),
-    ...removedOnSight("roundsling", "fittings", { standard: AS_WEB, practice: ["practice", ""] }),
-    ...removedOnSight("roundsling", "identification tag", { standard: AS_WEB, practice: ["practice", ""] }),
+  criteria: [
+    ...removedOnSight("roundsling", "cuts or tears", { standard: TABLE_17, practice: ["practice", ""] }),
+    ...removedOnSight("roundsling", "stitching", { standard: AS_WEB }).map((c) => ({ ...c, status: "restated" as const })),
+    ...removedOnSight("roundsling", "stitching", { practice: ["practice", ""] }),
+    ...removedOnSight("roundsling", "heat damage", { standard: TABLE_17, practice: ["practice", ""] }),
+    ...removedOnSight("roundsling", "chemical damage", { standard: TABLE_17, practice: ["practice", ""] }),
+    ...removedOnSight("roundsling", "fittings", { standard: ["B30.9", "9-6.9.5"], practice: ["practice", ""] }),
+    ...removedOnSight("roundsling", "identification tag", { standard: TABLE_17, practice: ["practice", ""] }),
     ...removedOnSight("roundsling", "field change", { practice: ["practice", ""] }),
-  ] satisfies readonly Criterion[]).map((c) => (c.basis === "standard" ? { ...c, status: "restated" as const } : c)),
+  ],
 };

@@ -1,6 +1,8 @@
-import { kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
+import { describe, expect, it } from "vitest";
+import { kindNamed, kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
 
-const LAW = "29 CFR 1910.184(g)(9)";
+/** The federal paragraph was read in part; its list stands in the Washington table. */
+const LAW = "29 CFR 1910.184(g)(9), restated";
 const TABLE_12 = "WAC 296-155-33810 Table 12";
 
 /** The two texts say the same. */
@@ -27,6 +29,21 @@ kindTests(
     ...onSight("mesh-sling", "end fittings", "endFittings", { law: LAW, standard: TABLE_12 }),
     ...onSight("mesh-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: TABLE_12 }),
     ...onSight("mesh-sling", "cracks", "cracks", { law: LAW, standard: TABLE_12, practice: PRACTICE }),
+    ...onSight("mesh-sling", "fitting corrosion", "corrosion", { standard: TABLE_12 }),
     ...onSight("mesh-sling", "deformation", "deformed", { law: LAW, standard: TABLE_12 }),
   ],
 );
+
+describe("a mesh sling", () => {
+  // The table as printed: identification; welds and brazed joints; wire; 25 % and 15 %; flexibility; slot; eye; 15 % of the section; out of plane; cracked; spirals; fittings.
+  it("is looked at for everything that Table 12 names (WAC 296-155-33810)", () => {
+    const named = kindNamed("mesh sling").criteria.filter((c) => c.source.document === "WAC 33810");
+    expect(named.map((c) => c.check).sort()).toEqual(kindNamed("mesh sling").checks.map((c) => c.name).sort());
+    for (const c of named) expect([c.id, c.status]).toEqual([c.id, "read"]);
+  });
+  it("has the entries that only Table 12 names under standard alone", () => {
+    const law = kindNamed("mesh sling").criteria.filter((c) => c.basis === "law");
+    for (const c of law.filter((r) => r.source.clause.startsWith("(g)(9)"))) expect([c.id, c.status]).toEqual([c.id, "restated"]);
+    expect(law.map((c) => c.check)).not.toContain("fitting corrosion");
+  });
+});

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { good, judged, kindTests, onSight, PRACTICE } from "../helpers";
+import { good, judged, kindNamed, kindTests, onSight, PRACTICE } from "../helpers";
 
 const TABLE_25 = "WAC 296-155-55820 Table 25";
-const I9 = "29 CFR 1910.184(i)(9)";
+/** The paragraph itself was not read, only a letter about it. */
+const I9 = "29 CFR 1910.184(i)(9), restated";
 
 kindTests("web sling", [], [
   ...onSight("web-sling", "cuts or tears", "cuts", { law: I9, standard: TABLE_25, practice: PRACTICE }),
@@ -21,5 +22,9 @@ describe("a web sling", () => {
   });
   it("without fittings keeps with the words that say so", () => {
     expect(judged({ ...good("web sling"), endFittings: "none required" }).decision).toBe("KEEP");
+  });
+  it("says of the federal paragraph that it is restated: only a letter on it was read", () => {
+    const law = kindNamed("web sling").criteria.filter((c) => c.source.clause === "(i)(9)");
+    expect(law.map((c) => c.status)).toEqual(["restated", "restated", "restated", "restated", "restated"]);
   });
 });
