@@ -12,11 +12,12 @@ export interface Interval {
 /**
  * Longest intervals of periodic inspection. Rigging hardware and slings: a year in normal service, a quarter in severe
  * service (WAC 296-155-55800 Table 12, ASME B30.26 26-x.8.3, never more than a year). Idle gear: a month, then
- * inspected before use (34 Pa. Code § 25.43(a)). "heavy" is a class of hooks: half a year.
+ * inspected before use (34 Pa. Code § 25.43(a)). "heavy", half a year, was read for lifting fixtures; hooks have the class
+ * too, but their interval was not read.
  */
 export const INTERVALS: readonly Interval[] = [
   { service: "normal", months: 12, source: "WAC 296-155-55800 Table 12; ASME B30.26-2010 26-x.8.3" },
-  { service: "heavy", months: 6, source: "DOE-STD-1090-96 s.14.2.5.3" },
+  { service: "heavy", months: 6, source: "DOE-STD-1090-96 s.14.2.5.3, lifting fixtures" },
   { service: "severe", months: 3, source: "WAC 296-155-55800 Table 12" },
   { service: "idle", months: 1, source: "34 Pa. Code § 25.43(a)" },
   { service: "monthly", months: 1, source: "as written" },
