@@ -202,7 +202,15 @@ function assemble(headings: readonly string[], taken: ReadonlyMap<FieldId, numbe
     names.set(match.field, match.heading);
     if (match.unit !== null) units.set(match.field, match.unit);
   }
-  return { matches, columns: taken, units, names, problems: [...doubled(matches), ...inOtherUnits(matches)] };
+  // One column for heat and chemicals is read for both.
+  const heat = names.get("heat");
+  const columns = new Map(taken);
+  const both = taken.get("heat");
+  if (heat !== undefined && both !== undefined && !taken.has("chemical") && /chem|acid/i.test(heat)) {
+    columns.set("chemical", both);
+    names.set("chemical", heat);
+  }
+  return { matches, columns, units, names, problems: [...doubled(matches), ...inOtherUnits(matches)] };
 }
 
 /** Bare numbers are read in inches or millimetres; under a heading in centimetres they would be ten times too small. */

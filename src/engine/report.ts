@@ -7,7 +7,7 @@ import type { Check } from "./gear/kind";
 import { matchKind } from "./gear/match";
 import { fieldsOf } from "./gear/fields-of";
 import { judgeItem, tagState, type Judging } from "./item";
-import type { CellValue, HeadingMatch, ItemResult, ItemVerdict, Report } from "./model";
+import type { CellValue, ItemResult, ItemVerdict, Report } from "./model";
 import { dueState, monthsOf, nextDue } from "./schedule";
 import { cellsOf, findLog, itemRows, type FoundLog, type Grid, type ItemRow } from "./sheet";
 import { DECISIONS } from "./verdict";
@@ -33,7 +33,7 @@ export function reportWith(grid: Grid, found: FoundLog, request: ReportRequest):
     counts: countBy(DECISIONS, items.map((item) => item.verdict.decision)),
     due: countBy(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"], items.map((item) => item.dueState)),
     headings: found.headings.matches,
-    missingChecks: missingChecks(items, found.headings.matches, request.basis),
+    missingChecks: missingChecks(items, new Set(found.headings.columns.keys()), request.basis),
     passedOver,
     problems: [...found.headings.problems, ...doubledIds(items)],
     basis: request.basis,
@@ -122,8 +122,7 @@ function doubledIds(items: readonly ItemResult[]): readonly string[] {
 }
 
 /** Checks that the kinds in this log need and that no column of the log gives. */
-function missingChecks(items: readonly ItemResult[], headings: readonly HeadingMatch[], basis: readonly BasisId[]): readonly string[] {
-  const there = new Set(headings.map((h) => h.field));
+function missingChecks(items: readonly ItemResult[], there: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly string[] {
   return GEAR.flatMap((kind) => {
     const count = items.filter((item) => item.gear === kind.id).length;
     if (count === 0) return [];

@@ -178,6 +178,13 @@ describe("the headings of the register", () => {
     }
   });
 
+  it("one column for heat and chemicals is read for both; beside a column of its own it is not", () => {
+    const one = matchHeadings(["Id", "Heat / chemical damage"]);
+    expect([one.columns.get("heat"), one.columns.get("chemical"), one.names.get("chemical")]).toEqual([1, 1, "Heat / chemical damage"]);
+    expect(matchHeadings(["Id", "Heat / chemical damage", "Chemical damage"]).columns.get("chemical")).toBe(2);
+    expect(matchHeadings(["Id", "Heat damage"]).columns.has("chemical")).toBe(false);
+  });
+
   for (const kind of GEAR)
     it(`of a register of ${kind.plural} are what they are`, () => {
       const ids = fieldsFor(new Set([kind.id]), new Set(), DEFAULT_BASIS);

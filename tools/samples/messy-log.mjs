@@ -14,7 +14,7 @@ export const MESSY_COLUMNS = [
   column("inspected", 12, "Insp. dt"), column("size", 8, "Size"), column("tag", 10, "Marking"), column("deformed", 16, "Bent / stretched"),
   column("pinNew", 8, "Pin dia. (mm)", "New"), column("pinNow", 9, null, "Now"), column("pinSeated", 8, "Pin seated"), column("twist", 7, "Twist °"),
   column("brokenLay", 9, "Brk. w.", "per lay"), column("brokenStrand", 9, null, "1 strand"), column("kinks", 20, "Kinks / crush."),
-  column("endFittings", 15, "End fittings"), column("cuts", 14, "Cuts, tears"), column("stitching", 14, "Stitching"), column("heat", 22, "Heat"), column("corrosion", 23, "Corr."),
+  column("endFittings", 15, "End fittings"), column("cuts", 14, "Cuts, tears"), column("stitching", 14, "Stitching"), column("heat", 22, "Heat / chem."), column("corrosion", 23, "Corr."),
   column("clearance", 10, "Swivel clr. (in)"), column("turnsFreely", 11, "Turns free"), column("sheaveTrue", 14, "Sheave"), column("fasteners", 9, "Nuts, bolts"),
   column("nickDepth", 10, "Nick", "depth (in)"), column("nickPart", 8, null, "where"),
   column("assembly", 17, "Assy"), column("service", 13, "Svc"), column("inspector", 14, "Insp. by"),

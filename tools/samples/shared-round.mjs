@@ -10,7 +10,7 @@ export const ROUND_COLUMNS = [
   column("pinNew", "Pin new (mm)", 9, "number"), column("pinNow", "Pin now (mm)", 9, "number"), column("twist", "Twist (deg)", 7, "number"), column("latch", "Latch works", 9, "sound"), column("pinSeated", "Pin fully seated", 8, "sound"),
   column("cracks", "Cracks", 8, "fault"), column("deformed", "Bent or stretched", 10, "fault"), column("tag", "Marking or tag legible", 11, "sound"),
   column("brokenLay", "Broken wires per lay", 9, "number"), column("brokenStrand", "Broken wires in one strand", 13, "number"), column("kinks", "Kinks or crushing", 9, "fault"), column("endFittings", "End fittings sound", 9, "sound"),
-  column("heat", "Heat damage", 9, "fault"), column("corrosion", "Corrosion", 10, "fault"), column("cuts", "Cuts or tears", 8, "fault"), column("stitching", "Stitching sound", 9, "sound"),
+  column("heat", "Heat or chemical damage", 9, "fault"), column("corrosion", "Corrosion", 10, "fault"), column("cuts", "Cuts or tears", 8, "fault"), column("stitching", "Stitching sound", 9, "sound"),
   column("nickDepth", "Nick depth (mm)", 9, "number"), column("nickPart", "Nick at", 8), column("remarks", "Remarks", 38),
 ];
 
