@@ -26,7 +26,9 @@ export function isDateCell(value: CellValue): value is DateCell {
 const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
 /** Words of judgement, which are no measurement. */
 const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
-const DOUBT = /\?|\b(approx|about|abt|around|circa|ca|est|estimated?|maybe|roughly|say|or so|guess(ed|ing)?|unsure|not sure|unclear|tbc)\b|[~≈<>≤≥±]/i;
+export const DOUBT = /\?|\b(approx|about|abt|around|circa|ca|est|estimated?|maybe|roughly|say|or so|guess(ed|ing)?|unsure|not sure|unclear|tbc)\b|[~≈<>≤≥±]/i;
+/** Words that take back what stands beside them. "Non-rotating" is a name. */
+export const DENIED = /\b(not|no|nor|never|neither|without|unknown|n\/a|non(?![- ]?rotat\w*))\b|n't\b/i;
 const VULGAR: Record<string, string> = {
   "¼": "1/4", "½": "1/2", "¾": "3/4", "⅐": "1/7", "⅑": "1/9", "⅒": "1/10", "⅓": "1/3", "⅔": "2/3", "⅕": "1/5", "⅖": "2/5",
   "⅗": "3/5", "⅘": "4/5", "⅙": "1/6", "⅚": "5/6", "⅛": "1/8", "⅜": "3/8", "⅝": "5/8", "⅞": "7/8",
@@ -256,7 +258,7 @@ const ALWAYS_SOUND = /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactor
 const ALWAYS_FAULT = /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
 const NOT_FOUND = /^(no|none|n|nil|not found|none (found|seen|visible)|no (cracks?|damage|defects?|visible \w+)|nothing|absent|not visible|not seen|free)( (seen|found|visible))?$/i;
 const FOUND = /^(yes|y|found|present|seen|visible|cracked|bent|stretched|twisted|kinked|crushed|cut|torn|worn|burnt|burned|corroded|pitted|welded|heavy|severe|slight|minor|some|light|hairline|deformed|distorted|elongated|modified|melted)\b/i;
-const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|free|freely|turns|tight|true|closes)$/i;
+const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|tight|true|closes)$/i;
 const NOT_IN_ORDER =
   /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
 /** Nothing is fitted and nothing has to be: a latch on a hook without one, fittings on a plain sling. */
@@ -267,12 +269,18 @@ const HARMLESS = /^(checked|inspected|cleaned|new|as new|today)$/i;
 /** Parts of what was typed, as a clerk sets them off: by comma, semicolon, colon, brackets or a dash. */
 const partsOf = (text: string): string[] => text.split(/\s*[;,:()]\s*|\s+-\s+/).map((part) => part.replace(/\.$/, "")).filter((part) => part !== "");
 
+export interface SeenOptions {
+  /** True where "none required" is in order. */
+  readonly mayBeAbsent?: boolean;
+  /** Words that are sound in this column and not in others, in small letters. */
+  readonly sound?: readonly string[];
+}
+
 /**
  * An observation. In a "fault" column yes means that the fault is there; in a "sound" column yes means that it is in
  * order. A bare tick or cross is refused: it can mean either. 0 is a blank cell on some hosts, so it is missing.
- * `mayBeAbsent` is true where "none required" is in order.
  */
-export function readSeen(cell: CellValue, column: "fault" | "sound", mayBeAbsent = false): Read<Seen> {
+export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenOptions = {}): Read<Seen> {
   if (cell === null || cell === undefined || cell === "") return missing();
   if (isDateCell(cell)) return refused(showDate(cell.serial), `it is a date; type ${column === "fault" ? "none or found" : "yes or no"}`);
   if (typeof cell === "boolean") return seen(cell !== (column === "fault") ? "sound" : "fault", cell ? "TRUE" : "FALSE");
@@ -282,15 +290,17 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", mayBeAbsent
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; type what was seen");
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; look again and type what was seen");
   if (/^(n\/?a|n\.a\.?|-+|not (checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
-  if (mayBeAbsent && NOT_REQUIRED.test(text)) return seen("sound", text);
+  const needless = NOT_REQUIRED.test(text);
+  if (also.mayBeAbsent === true && needless) return seen("sound", text);
   const parts = partsOf(text);
   const [first = text] = parts;
   const faults = column === "fault" ? [ALWAYS_FAULT, FOUND] : [ALWAYS_FAULT, NOT_IN_ORDER];
   if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);
   // A good word counts only when nothing beside it could take it back.
   const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
-  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part));
+  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || also.sound?.includes(part.toLowerCase()) === true;
   if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
+  if (needless && column === "sound") return refused(text, "this gear is never without it; type yes or no");
   return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
 }
 

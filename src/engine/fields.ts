@@ -18,6 +18,8 @@ export interface Field {
   readonly words: readonly string[];
   /** Drop-down entries. */
   readonly choices?: readonly string[];
+  /** Words that are in order in this column of observations and not in others, in small letters. */
+  readonly soundWords?: readonly string[];
 }
 
 const FAULT = ["none", "found"] as const;
@@ -103,8 +105,8 @@ export const FIELDS = {
   latch: sound("Latch works", "yes, no, missing, or none required.", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"], ["yes", "no", "missing", NONE_REQUIRED]),
   tag: sound("Identification legible", "yes or no: the maker's marking or the sling's tag can be read.", ["identification", "identification legible|ok|present|tag", "tag", "tag legible|ok|present|readable|fitted", "marking|markings", "marking|markings legible", "id legible|tag|plate|readable", "legible", "nameplate", "swl|wll legible|marked"]),
   pinSeated: sound("Pin fully seated", "yes or no: the pin goes fully home, shoulder touching the body.", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
-  turnsFreely: sound("Turns freely", "yes or no: the swivel turns freely when it is not loaded.", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]),
-  sheaveTrue: sound("Sheave turns true", "yes or no: the sheave turns true, without wobble, groove not corrugated or worn out.", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]),
+  turnsFreely: { ...sound("Turns freely", "yes or no: the swivel turns freely when it is not loaded.", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]), soundWords: ["free", "freely", "turns", "turns free", "turns freely", "rotates freely", "swivels freely"] },
+  sheaveTrue: { ...sound("Sheave turns true", "yes or no: the sheave turns true, without wobble, groove not corrugated or worn out.", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]), soundWords: ["turns true", "runs true"] },
   fasteners: sound("Fasteners in place", "yes or no: nuts, bolts, cotters, keepers and retaining devices are there and tight.", ["fasteners", "fasteners ok|tight|place", "cotters|nuts|bolts", "retaining devices|device", "keepers", "fasteners retaining devices", "bolts nuts"]),
   endFittings: sound("End fittings sound", "yes or no: fittings not cracked, bent or worn, no broken wire at the fitting; none required where the sling has none.", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"], ["yes", "no", NONE_REQUIRED]),
   stitching: sound("Stitching sound", "yes or no: load-bearing stitching is whole.", ["stitching", "stitches", "stitching sound|ok|condition", "seams"]),

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readCount, readDate, readDegrees, readLength, readSeen, readText, type LengthOptions, type Read } from "../../src/engine/cell";
 import { toNumber, type Exact } from "../../src/engine/exact";
 import type { CellValue } from "../../src/engine/model";
+import { good, judged } from "./helpers";
 
 /** A cell in a title; numbers such as NaN have no JSON. */
 const shown = (cell: CellValue): string => (typeof cell === "number" || cell === undefined ? String(cell) : JSON.stringify(cell));
@@ -361,6 +362,30 @@ describe("an observation", () => {
   it("a good word with a harmless remark stays good", () => {
     for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"]) expect(look(text, "fault"), text).toBe("sound");
     for (const text of ["yes, legible", "yes (new)", "ok, checked", "fitted; works"]) expect(look(text, "sound"), text).toBe("sound");
+  });
+});
+
+describe("words that are sound in some columns only", () => {
+  it("free and turns tell that something turns, and nothing of fasteners, pins or wedges", () => {
+    for (const text of ["free", "freely", "turns", "Turns freely", "free, checked"]) {
+      expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).toBe("KEEP");
+      expect(judged({ ...good("mesh sling"), turnsFreely: text }).decision, text).toBe("KEEP");
+      for (const [kind, cell] of [["block", "fasteners"], ["shackle", "pinSeated"], ["wedge socket", "wedge"], ["hook", "latch"], ["hook", "tag"], ["eyebolt", "threads"], ["web sling", "stitching"], ["web sling", "endFittings"], ["clips", "liveEnd"], ["block", "sheaveTrue"]] as const)
+        expect(judged({ ...good(kind), [cell]: text }).decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
+    }
+    for (const text of ["turns true", "runs true", "true"]) expect(judged({ ...good("block"), sheaveTrue: text }).decision, text).toBe("KEEP");
+    for (const text of ["free but stiff", "turns, sticks", "not free", "free, cracked"]) expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).not.toBe("KEEP");
+  });
+  it("none required is in order only on gear that can be without the part", () => {
+    for (const [kind, cell] of [["hook", "latch"], ["load block", "latch"], ["wire rope sling", "endFittings"], ["wire rope sling", "latch"], ["chain sling", "endFittings"], ["chain sling", "latch"], ["web sling", "endFittings"], ["roundsling", "endFittings"], ["fibre rope sling", "endFittings"]] as const)
+      for (const text of ["none required", "not required", "n/r"]) expect(judged({ ...good(kind), [cell]: text }).decision, `${kind} ${cell}`).toBe("KEEP");
+    for (const [kind, cell] of [["running rope", "endFittings"], ["rotation resistant rope", "endFittings"], ["standing rope", "endFittings"], ["mesh sling", "endFittings"], ["plate clamp", "latch"], ["web sling", "stitching"], ["shackle", "pinSeated"], ["block", "fasteners"], ["wedge socket", "wedge"], ["link", "tag"], ["swivel", "turnsFreely"]] as const)
+      for (const text of ["none required", "not required", "n/r"]) {
+        const verdict = judged({ ...good(kind), [cell]: text });
+        expect(verdict.decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
+        expect(verdict.reason).toContain("this gear is never without it");
+      }
+    expect(judged({ ...good("plate clamp"), latch: "none fitted, none required" }).decision).toBe("REMOVE");
   });
 });
 

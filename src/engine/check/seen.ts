@@ -8,8 +8,8 @@ import { type Cells, missingFinding, plain, refusedFinding } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
-  const column = field(check.measured).type === "fault" ? "fault" : "sound";
-  const read = readSeen(cells.value(check.measured), column, field(check.measured).choices?.includes(NONE_REQUIRED) === true);
+  const { type, choices, soundWords = [] } = field(check.measured);
+  const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", { mayBeAbsent: check.mayBeAbsent === true && choices?.includes(NONE_REQUIRED) === true, sound: soundWords });
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const criteria = criteriaFor(check, situation, "high", false);

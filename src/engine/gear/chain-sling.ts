@@ -1,5 +1,5 @@
 /** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
-import { CHECKED, from, NICK, removedOnSight, seen, THROAT_OPENING } from "./common";
+import { CHECKED, from, NICK, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./common";
 import { queenslandChain } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
@@ -18,8 +18,8 @@ export const chainSling: GearKind = {
     seen("identification tag", "master link", "tag", true),
     { kind: "growth", name: "hook throat opening", part: "hook", original: "throatNew", measured: "throatNow", required: false, overload: true },
     { kind: "angle", name: "hook twist", part: "hook", measured: "twist", required: false, overload: true },
-    seen("hook latch", "hook", "latch", false),
-    seen("end fittings", "master link", "endFittings", false),
+    seenIfFitted("hook latch", "hook", "latch", false),
+    seenIfFitted("end fittings", "master link", "endFittings", false),
     seen("heat damage", "link", "heat", false),
     seen("corrosion", "link", "corrosion", false),
     seen("field weld or change", "link", "fieldChange", false),

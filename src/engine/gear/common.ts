@@ -25,6 +25,11 @@ export function seen(name: string, part: string, measured: FieldId, required: bo
   return { kind: "seen", name, part, measured, required, overload };
 }
 
+/** An observation of a part that gear of the kind can rightly be without, where the column offers "none required". */
+export function seenIfFitted(name: string, part: string, measured: FieldId, required: boolean): Check {
+  return { kind: "seen", name, part, measured, required, overload: false, mayBeAbsent: true };
+}
+
 /** Removal on sight, under the documents given. */
 export function removedOnSight(kind: string, check: string, sources: Partial<Record<BasisId, readonly [SourceKey, string]>>): readonly Criterion[] {
   return (Object.entries(sources) as [BasisId, readonly [SourceKey, string]][]).map(([basis, [document, clause]]) => ({

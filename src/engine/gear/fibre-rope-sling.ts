@@ -1,5 +1,5 @@
 /** Fibre-rope slings, natural and synthetic. */
-import { removedOnSight, seen } from "./common";
+import { removedOnSight, seen, seenIfFitted } from "./common";
 import type { Criterion, GearKind } from "./kind";
 
 const TB = ["TB 43-0142", "App. C"] as const;
@@ -22,7 +22,7 @@ export const fibreRopeSling: GearKind = {
     seen("cuts or tears", "body", "cuts", true),
     seen("heat damage", "body", "heat", true),
     seen("chemical damage", "body", "chemical", false),
-    seen("end fittings", "eye", "endFittings", true),
+    seenIfFitted("end fittings", "eye", "endFittings", true),
     seen("identification tag", "eye", "tag", true),
   ],
   criteria: [

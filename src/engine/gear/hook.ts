@@ -1,5 +1,5 @@
 /** Hooks: sling, hoist and rigging hooks. */
-import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seen, THROAT_OPENING } from "./common";
+import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seenIfFitted, THROAT_OPENING } from "./common";
 import { albertaHook, germanHook, queenslandHook, shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
 
@@ -23,7 +23,7 @@ export const hook: GearKind = {
     { kind: "loss", name: "eye wear", part: "eye", original: "eyeNew", measured: "eyeNow", required: false },
     { kind: "loss", name: "pin wear", part: "body", original: "pinNew", measured: "pinNow", required: false },
     { kind: "angle", name: "twist", part: "body", measured: "twist", required: true, overload: true },
-    seen("latch", "tip", "latch", true),
+    seenIfFitted("latch", "tip", "latch", true),
     ...hardwareChecks("body", false),
   ],
   criteria: [

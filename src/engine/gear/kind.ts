@@ -26,7 +26,8 @@ export type Check = CheckBase &
     /** A count over a length of rope, by rope category number, lay and layers on the drum. */
     | { readonly kind: "category"; readonly measured: FieldId; readonly over: RopeLength; readonly category: FieldId; readonly lay: FieldId; readonly layers: FieldId }
     | { readonly kind: "nick"; readonly measured: FieldId; readonly at: FieldId; readonly sectionNew: FieldId; readonly sectionNow: FieldId }
-    | { readonly kind: "seen"; readonly measured: FieldId }
+    /** `mayBeAbsent` where gear of this kind can rightly be without the part: "none required" is then in order. */
+    | { readonly kind: "seen"; readonly measured: FieldId; readonly mayBeAbsent?: true }
   );
 
 interface CheckBase {

@@ -2,7 +2,7 @@
  * Roundslings. The first entries of Table 17 were read in the Washington text; what it says of fittings was cut off and is
  * cited as ASME B30.9 restates it. No list that was read names stitching: the sister list on web slings stands for it.
  */
-import { removedOnSight, seen } from "./common";
+import { removedOnSight, seen, seenIfFitted } from "./common";
 import type { GearKind } from "./kind";
 
 const TABLE_17 = ["WAC 33825", ""] as const;
@@ -19,7 +19,7 @@ export const roundsling: GearKind = {
     seen("stitching", "cover", "stitching", true),
     seen("heat damage", "cover", "heat", true),
     seen("chemical damage", "cover", "chemical", true),
-    seen("fittings", "fitting", "endFittings", true),
+    seenIfFitted("fittings", "fitting", "endFittings", true),
     seen("identification tag", "cover", "tag", true),
     seen("field change", "cover", "fieldChange", false),
   ],

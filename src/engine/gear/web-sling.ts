@@ -1,5 +1,5 @@
 /** Synthetic web slings. */
-import { removedOnSight, seen } from "./common";
+import { removedOnSight, seen, seenIfFitted } from "./common";
 import type { Criterion, GearKind } from "./kind";
 
 const TABLE_25 = ["WAC 55820", ""] as const;
@@ -18,7 +18,7 @@ export const webSling: GearKind = {
     seen("stitching", "body", "stitching", true),
     seen("heat damage", "body", "heat", true),
     seen("chemical damage", "body", "chemical", true),
-    seen("fittings", "fitting", "endFittings", true),
+    seenIfFitted("fittings", "fitting", "endFittings", true),
     seen("identification tag", "body", "tag", true),
     seen("field change", "body", "fieldChange", false),
   ],

@@ -1,5 +1,5 @@
 /** Wire rope slings, and the broken-wire counts of ropes in other use. */
-import { CHECKED, from, removedOnSight, seen, THROAT_OPENING } from "./common";
+import { CHECKED, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./common";
 import type { SourceKey } from "../sources";
 import type { BasisId } from "../bases";
 import type { Criterion, GearKind } from "./kind";
@@ -44,14 +44,14 @@ export const wireRopeSling: GearKind = {
     { kind: "count", name: END, part: "end fitting", measured: "brokenEnd", required: false },
     { kind: "loss", name: "outer wire wear", part: "outer wire", original: "wireNew", measured: "wireNow", required: false },
     seen("kinks or crushing", "body", "kinks", true),
-    seen("end fittings", "end fitting", "endFittings", true),
+    seenIfFitted("end fittings", "end fitting", "endFittings", true),
     seen("heat damage", "body", "heat", true),
     seen("corrosion", "body", "corrosion", true),
     seen("identification tag", "end fitting", "tag", true),
     seen("cracks", "end fitting", "cracks", false),
     seen("deformation", "end fitting", "deformed", false, true),
     { kind: "growth", name: "hook throat opening", part: "hook", original: "throatNew", measured: "throatNow", required: false, overload: true },
-    seen("hook latch", "hook", "latch", false),
+    seenIfFitted("hook latch", "hook", "latch", false),
   ],
   criteria: [
     count(LAY, "strand laid", "law", "from", 10, "CFR 1910.184", "(f)(5)(i)"),
