@@ -1,15 +1,39 @@
 /** Makes and constructions that have limits of their own: which one a row names. */
-import { readText, tidy } from "./cell";
+import { DENIED, DOUBT, readText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field } from "./fields";
 import type { GearKind, Variants } from "./gear/kind";
+import { namedUnit } from "./units";
 
-/** The variant that a text names, or null. */
-export function matchVariant<V extends string>(names: Readonly<Record<V, readonly string[]>>, text: string): V | null {
-  const said = tidy(text).toLowerCase().replace(/[-_]/g, " ").replace(/ (parts?|strands?)$/, "");
-  const all = Object.entries<readonly string[]>(names) as [V, readonly string[]][];
-  for (const [id, words] of all) if (id === said || words.includes(said)) return id;
-  const fitting = all.filter(([, words]) => words.some((word) => said.includes(word)));
+/** Whole words of a text; a comma between figures and the sign for inches stay. */
+const wordsOf = (text: string): string[] =>
+  text
+    .toLowerCase()
+    .replace(/[-_]/g, " ")
+    .replace(/×/g, "x")
+    .replace(/["']/g, " $& ")
+    .split(/[\s;:()[\]]+|(?<!\d),|,(?!\d)/)
+    .map((word) => word.replace(/\.$/, "").replace(/^parts$/, "part"))
+    .filter((word) => word !== "");
+
+/** Whether the words of a name stand together in what was said. A figure that is a size, as in "under 8 mm", is no number of parts. */
+function names(name: string, said: readonly string[]): boolean {
+  const words = wordsOf(name);
+  const counts = /\d/.test(name);
+  return said.some((_, at) => words.every((word, i) => said[at + i] === word) && !(counts && namedUnit(said[at + words.length] ?? "") !== null));
+}
+
+/** Words that take back, or leave in doubt, what stands beside them. */
+const unsure = (text: string): boolean => DENIED.test(text) || DOUBT.test(text);
+
+/** The variant that a text names in whole words, or null. */
+export function matchVariant<V extends string>(variants: Readonly<Record<V, readonly string[]>>, text: string): V | null {
+  const plain = tidy(text);
+  if (unsure(plain)) return null;
+  const all = Object.entries<readonly string[]>(variants) as [V, readonly string[]][];
+  const said = wordsOf(plain);
+  const exact = all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => wordsOf(phrase).join(" ") === said.join(" ")));
+  const fitting = exact.length > 0 ? exact : all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => names(phrase, said)));
   return fitting.length === 1 ? (fitting[0]?.[0] ?? null) : null;
 }
 
@@ -19,10 +43,13 @@ export type VariantRead =
   | { readonly kind: "open" }
   | { readonly kind: "refused"; readonly sentence: string };
 
+/** What stands in the column where nothing is recorded. */
+const NOT_RECORDED = /^(n\/?a|n\.a\.?|-+|not (applicable|recorded))$/i;
+
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
   const text = readText(cells.value(variants.field));
-  if (text === "") {
-    const told = variants.inGear?.find(({ words }) => words.test(gear));
+  if (text === "" || NOT_RECORDED.test(text)) {
+    const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
     if (told) return { kind: "known", variant: told.variant, assumed: null };
     return variants.blank ? { kind: "known", variant: variants.blank.variant, assumed: variants.blank.note } : { kind: "open" };
   }

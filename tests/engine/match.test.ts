@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
 import { matchKind, matchPart } from "../../src/engine/gear/match";
-import { matchVariant } from "../../src/engine/variant";
+import type { Cells } from "../../src/engine/check/readings";
+import { field } from "../../src/engine/fields";
+import { matchVariant, readVariant } from "../../src/engine/variant";
 import { CONSTRUCTIONS } from "../../src/engine/gear/wire-rope-sling";
 import { kindNamed } from "./helpers";
 
@@ -95,6 +97,30 @@ describe("rope constructions", () => {
     ["braided under 8", "braided under 8"], ["braided fewer than 8 parts", "braided under 8"], ["braided 8 or more", "braided 8 or more"], ["braided 8 parts", "braided 8 or more"],
     ["running rope", "running rope"], ["hoist rope", "running rope"], ["rotation resistant", "rotation resistant"], ["non-rotating", "rotation resistant"], ["standing rope", "standing rope"], ["pendant", "standing rope"],
     ["braided", null], ["spiral", null], ["", null],
+    ["6x19 IWRC", "strand laid"], ["6x19S IWRC", "strand laid"], ["strand laid, 6x19", "strand laid"], ["braided, 8 parts", "braided 8 or more"], ["8-part braided", "braided 8 or more"], ["braided 8 or more parts, 12 mm", "braided 8 or more"], ["braided 6 parts", "braided under 8"],
+    ["not applicable", null], ["not cable laid", null], ["no cable laid", null], ["unknown, cable laid", null], ["n/a", null], ["N/A cable laid", null], ["non cable laid", null], ["cable laid?", null], ["maybe cable laid", null],
+    ["cable", null], ["aircraft cable", null], ["stainless cable 7x19", null], ["uncable laid", null], ["outstanding", null], ["outrunning", null], ["guyed", null], ["16x19", null],
+    ["braided 8", null], ["braided 8 mm", null], ["braided 8 mm, 6 parts", null], ["braided 8 or more mm", null], ["braided under 8 mm", null], ['braided over 8"', null], ["braided 6", null], ["braided 6 mm", null], ["braided 80 parts", null], ["braided 8.5 parts", null], ["cable laid or strand laid", null],
   ];
   for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchVariant(CONSTRUCTIONS, text)).toBe(construction); });
+});
+
+describe("what a row says of its construction", () => {
+  const read = (text: string, gear = "wire rope sling") => {
+    const cells: Cells = { value: (id) => (id === "construction" ? text : null), unit: () => null, heading: (id) => field(id).heading };
+    const { variants } = kindNamed("wire rope sling");
+    if (variants === undefined) throw new Error("wire rope slings have constructions");
+    const said = readVariant(variants, cells, gear);
+    return said.kind === "known" ? said.variant : said.kind;
+  };
+  it("is the strictest of slings where nothing is recorded, however that is written", () => {
+    for (const text of ["", "n/a", "N/A", "na", "-", "not applicable", "not recorded"]) expect(read(text), text).toBe("strand laid");
+  });
+  it("cannot be used where it names none", () => {
+    for (const text of ["unknown", "not cable laid", "aircraft cable", "braided 8 mm", "outstanding"]) expect(read(text), text).toBe("refused");
+  });
+  it("is told by the gear's own name, unless that takes it back", () => {
+    expect(read("", "cable-laid wire rope sling")).toBe("cable laid");
+    for (const gear of ["wire rope sling, not cable laid", "non cable laid wire rope sling", "cable laid? wire rope sling"]) expect(read("", gear), gear).toBe("strand laid");
+  });
 });

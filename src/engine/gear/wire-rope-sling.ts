@@ -6,10 +6,10 @@ import type { Criterion, GearKind } from "./kind";
 
 /** Rope constructions and uses that have broken-wire counts, as the trade names them. */
 export const CONSTRUCTIONS = {
-  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "stranded"],
-  "cable laid": ["cable laid", "cable"],
-  "braided under 8": ["braided under 8", "braided fewer than 8", "braided 6", "braided less than 8"],
-  "braided 8 or more": ["braided 8 or more", "braided 8", "braided over 8"],
+  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "6x19s", "6x19w", "6x37m", "stranded"],
+  "cable laid": ["cable laid"],
+  "braided under 8": ["braided under 8", "braided fewer than 8", "braided less than 8", "braided 6 part", "6 part braided"],
+  "braided 8 or more": ["braided 8 or more", "braided over 8", "braided 8 part", "8 part braided"],
   "running rope": ["running rope", "running", "hoist rope", "load rope"],
   "rotation resistant": ["rotation resistant", "non rotating", "rotation resistant rope"],
   "standing rope": ["standing rope", "standing", "pendant", "guy"],
