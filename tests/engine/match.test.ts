@@ -70,6 +70,25 @@ describe("gear that is not in the catalogue", () => {
     const match = matchKind("hook and shackle");
     expect(match).toMatchObject({ ok: false, why: expect.stringMatching(/hook or shackle/) });
   });
+  it("is a chain that is no alloy chain sling, and the reason says which chains are in it", () => {
+    for (const text of ["chain hoist", "Lever chain hoist", "hoist load chain", "proof coil chain", "proof-coil chain sling", "wrought iron chain sling", "grade 30 chain", "Grade-43 chain", "G43 chain", "gr. 70 transport chain", "43 grade chain", "grade 120 chain sling", "load binder chain", "stainless chain sling", "carbon steel chain sling", "high test chain", "non-alloy chain sling", "anchor chain"])
+      expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("only alloy chain of grade 80 or 100 is in this catalogue") });
+    for (const text of ["chain sling grade 80", "3/8 grade 100 chain sling", "G80 chain", "Gr. 10 chain sling", "alloy chain sling, grade 8", "10 mm grade 80 chain", "grade 80 alloy chain, 13 mm", "chain sling, proof loaded"]) expect(kindOf(text), text).toBe("chain sling");
+  });
+  it("that only shares a word with a kind is not that kind", () => {
+    for (const text of ["pendant control", "Control pendant", "push-button pendant", "ring spanner", "hook spanner", "O-ring", "hose clip", "lever block", "chain block", "chain hoist with hook"]) expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
+  });
+  it("is none, but its hook is a hook: a chain hoist", () => {
+    for (const text of ["chain hoist hook", "lever hoist bottom hook"]) expect(kindOf(text), text).toBe("hook");
+  });
+  it("a lifting ring can be a hoist ring or a ring", () => {
+    expect(matchKind("lifting ring")).toMatchObject({ ok: false, why: expect.stringMatching(/could be (hoist ring or link|link or hoist ring)/) });
+    expect(kindOf("swivel lifting ring")).toBe("hoist ring");
+  });
+  it("that is said not to be a kind is none", () => {
+    for (const text of ["not a hook", "Not a shackle", "no hook", "hook, not", "chain sling, not alloy", "isn't a hook"]) expect(kindOf(text), text).toBe("?");
+    for (const text of ["hook no 4", "Hook No. 12", "no. 5 shackle"]) expect(kindOf(text), text).not.toBe("?");
+  });
   it("missing is missing", () => {
     for (const text of ["", "  ", "-", "?"]) expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringContaining("missing") });
   });
