@@ -25,6 +25,29 @@ describe("a tagged-out item", () => {
   it("stays out when the name stands for nobody", () => {
     for (const releasedBy of ["none", "None", "nobody", "no one", "not released", "tbd", "TBC", "pending", "unknown", "to be done"]) expect(decision({ tagged: TAGGED, releasedBy, releasedOn: day(2026, 4, 1) }), releasedBy).toBe("REMOVE");
   });
+  it("stays out when words of refusal or of waiting stand beside the name, or no name at all", () => {
+    const on = day(2026, 4, 1);
+    for (const releasedBy of [
+      "rejected", "Rejected by A Bell", "refused by A Bell", "A Bell refused", "not by A Bell", "A Bell (not released)", "awaiting J Doe", "waiting for J Doe", "J Doe, pending", "A Bell to be asked", "same", "Same as above", "ditto", "signature", "signed",
+      "yes", "ok", "released", "A Bell?", "no release", "A Bell hasn't", "on hold, A Bell", "release denied A Bell", "A Bell subject to retest", "unsigned", "A Bell until retest", "qualified person", "never", "cancelled A Bell", "n/a A Bell", "see remarks", "see see see see see see see see see see see see see see see !", "12 Mar 2026", "released.", "Signed, same", "approved by", "signature missing", "to be confirmed by A Bell",
+    ])
+      for (const tagged of ["yes", TAGGED]) expect(decision({ tagged, releasedBy, releasedOn: on }), releasedBy).toBe("REMOVE");
+    expect(judged({ ...link, tagged: TAGGED, releasedBy: "refused by A Bell", releasedOn: on }).reason).toContain('"refused by A Bell" in "Released by" is no release by a named qualified person');
+    for (const releasedBy of ["A Bell", "J. Noakes", "Waite, R", "Pendle", "N Hope", "Yard rigging engineer", "Samet, A", "Will Nott"]) expect(decision({ tagged: TAGGED, releasedBy, releasedOn: on }), releasedBy).toBe("KEEP");
+  });
+  it("stays out when the tag holds a month, a year or part of a date, since the release may be older", () => {
+    for (const tagged of ["May 2026", "tagged 4 May", "2026", 2026, "tagged in 2026", "Sept", "05/2026", "week 22", "4th", "yesterday", "tagged Monday", "last month"])
+      expect(decision({ tagged, releasedBy: "Yard rigger", releasedOn: day(2020, 1, 6) }), String(tagged)).toBe("REMOVE");
+    expect(judged({ ...link, tagged: "May 2026", releasedBy: "Yard rigger", releasedOn: day(2026, 6, 6) }).reason).toContain('"May 2026" in "Tagged out" cannot be read as a date');
+  });
+  it("comes back from a tag without a date by a named, dated release, and the reason says that the tag has none", () => {
+    for (const tagged of ["yes", "x", "tagged", "out of service", "marked, decommissioned", true, 1]) {
+      const verdict = judged({ ...link, tagged, releasedBy: "Yard rigger", releasedOn: TAGGED });
+      expect(verdict.decision, String(tagged)).toBe("KEEP");
+      expect(verdict.reason).toContain("Was tagged out (the tag has no date); released by Yard rigger on 2026-03-10");
+    }
+    expect(judged({ ...link, tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED }).reason).not.toContain("no date");
+  });
   it("stays out when the release is dated before the tag", () => {
     expect(decision({ tagged: TAGGED, releasedBy: "Yard rigger", releasedOn: TAGGED - 1 })).toBe("REMOVE");
   });
