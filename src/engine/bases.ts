@@ -1,5 +1,8 @@
 /** Rule sets. Sources disagree, so the sets in force are chosen, shown and printed. */
-import { readHouse, type HouseLimits } from "./house";
+import { readText } from "./cell";
+import type { Check } from "./gear/kind";
+import { matchKind } from "./gear/match";
+import { isHouse, readHouse, type HouseLimits } from "./house";
 import type { CellValue } from "./model";
 
 export const BASES = {
@@ -100,9 +103,40 @@ function withHouse(value: readonly unknown[]): BasisChoice {
   if (!value.every((line): line is CellValue[] => Array.isArray(line))) return { ok: false, why: "The basis must be text or the range of the house limits." };
   // One cell handed over as a range is that cell.
   if (value.length === 1 && value[0]?.length === 1) return readBasis(value[0][0]);
-  const house = readHouse(value);
+  const house = houseOn(value);
   const chosen = readBasis(house.rules);
-  return chosen.ok ? { ok: true, ids: [...chosen.ids.filter((id) => id !== "house"), "house"], house } : chosen;
+  if (!chosen.ok) return { ok: false, why: house.refused.find((row) => row.kind === null)?.sentence ?? chosen.why };
+  return { ok: true, ids: [...chosen.ids.filter((id) => id !== "house"), "house"], house };
+}
+
+/** The house limits on a grid, with what they say of rule sets. */
+export function houseOn(grid: readonly (readonly CellValue[])[]): HouseLimits {
+  return readHouse(grid, (text) => {
+    const rules = readBasis(text);
+    return rules.ok ? null : rules.why;
+  });
+}
+
+/** That a figure can be told, or why not: something is not there, or cannot be read. */
+export type Stands = { readonly ok: true; readonly value: null } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
+
+/**
+ * Whether a figure stands under a basis: not beside house limits of which a row for that gear cannot be read. A figure
+ * that is published only, as the least of a chain table, does not stand beside a house limit of the same sort of check.
+ */
+export function figureStands(basis: unknown, gear: CellValue, published?: Check["kind"]): Stands {
+  const choice = readBasis(basis);
+  if (!choice.ok) return { ok: false, kind: "unreadable", why: choice.why };
+  const { house } = choice;
+  if (house === undefined) return choice.ids.includes("house") ? { ok: false, kind: "unreadable", why: "The house limits are in force and were not handed over; give the range of their sheet as the basis." } : { ok: true, value: null };
+  const match = matchKind(readText(gear));
+  const kind = match.ok ? match.kind : null;
+  const refused = house.refused.find((row) => row.kind === null || row.kind === kind?.id);
+  if (refused) return { ok: false, kind: "unreadable", why: refused.sentence };
+  const sort = kind?.checks.filter((check) => check.kind === published).map((check) => check.name) ?? [];
+  const own = (kind === null ? [] : (house.criteria.get(kind.id) ?? [])).find((criterion) => sort.includes(criterion.check));
+  if (own === undefined || kind === null) return { ok: true, value: null };
+  return { ok: false, kind: "missing", why: `${isHouse(own.limit) ? own.limit.row : own.check}: there is a limit of the house's own, and this figure knows the published ones only; GEAR.REMOVEAT tells the size at which the part comes out.` };
 }
 
 /** All rule sets whose criteria apply under a choice. */

@@ -1,7 +1,8 @@
 /** The house's own limits on a sheet of their own: the template, and reading it back. */
+import { houseOn } from "../engine/bases";
 import type { CellValue } from "../engine/model";
 import { GEAR } from "../engine/gear/index";
-import { HOUSE_HEADINGS, readHouse, type HouseLimits } from "../engine/house";
+import { HOUSE_HEADINGS, LIMIT_HEADING, type HouseLimits } from "../engine/house";
 import { asGrid } from "../engine/sheet";
 import { fittingChoices } from "./choices";
 import { BASIS_CELL, CAUTION, HOUSE_SHEET, REGISTER_SHEET } from "./layout";
@@ -26,14 +27,14 @@ export async function readHouseSheet(context: Excel.RequestContext): Promise<Hou
   if (sheet.isNullObject || used.isNullObject) return null;
   if (used.rowIndex !== 0 || used.columnIndex !== 0) throw new WorkbookError("other shape", `The sheet "${HOUSE_SHEET}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`);
   if (used.rowCount > HOUSE_ROWS) throw new WorkbookError("too large", `The sheet "${HOUSE_SHEET}" holds more than ${String(HOUSE_ROWS)} rows. Keep the limits that are needed, then read the log again.`);
-  return readHouse(asGrid(used.values as CellValue[][]));
+  return houseOn(asGrid(used.values as CellValue[][]));
 }
 
 const NOTES = [
   "One limit in a row. It only tightens, since the strictest rule decides.",
   "Maker's figure yes: the maker's written figure stands instead of the published limits for that check; Source must name it.",
   "Gear and Check as the reasons name them, such as hook and throat opening.",
-  "Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: 3 %, or a figure with its unit: in, mm, degrees, wires.",
+  "Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: the change allowed (growth or wear), not the size: 3 %, or a figure with its unit: in, mm; degrees and wires as counted.",
   CAUTION,
 ];
 
@@ -54,7 +55,7 @@ export async function makeHouseSheet(): Promise<void> {
     sheet.getRange("A1").values = [["House limits"]];
     sheet.getRange("A2:B2").values = [["Rules in force", ""]];
     sheet.getRange("A3:A7").values = NOTES.map((note) => [note]);
-    sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [[...HOUSE_HEADINGS]];
+    sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [HOUSE_HEADINGS.map((heading) => (heading === "Limit" ? LIMIT_HEADING : heading))];
     followRegister(sheet, !register.isNullObject);
     const title = sheet.getRange("A1");
     title.format.font.bold = true;
@@ -66,7 +67,7 @@ export async function makeHouseSheet(): Promise<void> {
     const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = { Gear: fittingChoices(GEAR.map((kind) => kind.id)), "Comes out": ["above", "from"], Unit: ["%", "in", "mm", "degrees", "wires"], "Maker's figure": ["yes"] };
     HOUSE_HEADINGS.forEach((heading, index) => {
       const column = sheet.getRangeByIndexes(HEADINGS_AT, index, HOUSE_ROWS - HEADINGS_AT, 1);
-      column.format.columnWidth = heading === "Source" ? 220 : heading === "Check" ? 140 : 90;
+      column.format.columnWidth = heading === "Source" || heading === "Limit" ? 220 : heading === "Check" ? 140 : 90;
       const list = choices[heading];
       if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
     });

@@ -5,7 +5,7 @@
 import {
   chainLeast, chainVerdict, changeShare, dateOf, dressDepth, leadDaysOf, lengthIn, grooveVerdict, removeAt, ropeVerdict, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
 } from "../engine/ask";
-import { readBasis } from "../engine/bases";
+import { figureStands } from "../engine/bases";
 import { readText } from "../engine/cell";
 import { matchKind } from "../engine/gear/match";
 import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift";
@@ -59,10 +59,10 @@ export function growthPct(original: any, measured: any): number {
  * @param [original_across] Section at right angles when new, where wear runs in two directions.
  * @param [measured_across] Section at right angles now.
  * @param [gauge] Resolution of the gauge, in the readings' unit; EXAMINE when the limit lies inside its uncertainty.
- * @param [basis] Rule sets: law, standard, practice, strict, or several with commas; standard,practice when left out.
+ * @param [basis] Rule sets: law, standard, practice, strict, or several with commas; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function wearVerdictOf(gear: any, part: any, original: any, measured: any, original_across?: any, measured_across?: any, gauge?: any, basis?: any): string {
+export function wearVerdictOf(gear: any, part: any, original: any, measured: any, original_across?: any, measured_across?: any, gauge?: any, basis?: any[][]): string {
   return wearVerdict({ gear, part, original, measured, originalAcross: original_across, measuredAcross: measured_across, gauge, basis });
 }
 
@@ -73,10 +73,10 @@ export function wearVerdictOf(gear: any, part: any, original: any, measured: any
  * @param measured Throat opening now, at the same place.
  * @param unit Unit of bare numbers: in or mm. The cap of 1/4 in or 6 mm follows it.
  * @param [gauge] Resolution of the gauge, in the same unit.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function throatVerdictOf(original: any, measured: any, unit: any, gauge?: any, basis?: any): string {
+export function throatVerdictOf(original: any, measured: any, unit: any, gauge?: any, basis?: any[][]): string {
   return throatVerdict(original, measured, unit, gauge, basis);
 }
 
@@ -84,10 +84,10 @@ export function throatVerdictOf(original: any, measured: any, unit: any, gauge?:
  * Decision for the twist of a hook out of its plane. Under standard any visible twist takes it out; under law and practice more than 10 degrees. Type 0 when no twist is visible; a blank is NO VERDICT.
  * @customfunction TWISTVERDICT TWISTVERDICT
  * @param degrees Twist in degrees.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function twistVerdictOf(degrees: any, basis?: any): string {
+export function twistVerdictOf(degrees: any, basis?: any[][]): string {
   return twistVerdict(degrees, basis);
 }
 
@@ -96,10 +96,10 @@ export function twistVerdictOf(degrees: any, basis?: any): string {
  * @customfunction SWIVELVERDICT SWIVELVERDICT
  * @param clearance Clearance at the shoulder.
  * @param unit Unit of a bare number: in or mm.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function swivelVerdictOf(clearance: any, unit: any, basis?: any): string {
+export function swivelVerdictOf(clearance: any, unit: any, basis?: any[][]): string {
   return swivelVerdict(clearance, unit, basis);
 }
 
@@ -109,10 +109,10 @@ export function swivelVerdictOf(clearance: any, unit: any, basis?: any): string 
  * @param size Nominal chain size: "3/8", 0.375, "10 mm". A bare fraction is inches.
  * @param measured Thickness at the thinnest point of the worst link.
  * @param unit Unit of bare numbers: in or mm.
- * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out.
+ * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function chainVerdictOf(size: any, measured: any, unit: any, basis?: any): string {
+export function chainVerdictOf(size: any, measured: any, unit: any, basis?: any[][]): string {
   return chainVerdict(size, measured, unit, basis);
 }
 
@@ -121,10 +121,11 @@ export function chainVerdictOf(size: any, measured: any, unit: any, basis?: any)
  * @customfunction CHAINMIN CHAINMIN
  * @param size Nominal chain size: "3/8", 0.375, "10 mm". A bare fraction is inches.
  * @param unit Unit of a bare size and of the result: in or mm.
- * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out.
+ * @param [basis] Rule sets: law is the old table, standard the newer one; standard,practice when left out; or the range of the sheet House limits.
  * @returns Least thickness in the unit.
  */
-export function chainMin(size: any, unit: any, basis?: any): number {
+export function chainMin(size: any, unit: any, basis?: any[][]): number {
+  figure(figureStands(basis, "chain sling", "least"));
   return figure(chainLeast(size, unit, basis));
 }
 
@@ -134,10 +135,10 @@ export function chainMin(size: any, unit: any, basis?: any): number {
  * @param construction strand laid, cable laid, braided under 8, braided 8 or more, running rope, rotation resistant or standing rope.
  * @param per_lay Broken wires in the worst lay (braid length on braided slings).
  * @param one_strand Broken wires in one strand of that lay.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function wireVerdictOf(construction: any, per_lay: any, one_strand: any, basis?: any): string {
+export function wireVerdictOf(construction: any, per_lay: any, one_strand: any, basis?: any[][]): string {
   return wireVerdict(construction, per_lay, one_strand, basis);
 }
 
@@ -148,10 +149,11 @@ export function wireVerdictOf(construction: any, per_lay: any, one_strand: any, 
  * @param part Part, such as saddle, eye, bow, pin, crown, link, or "throat opening" or "clearance".
  * @param original Size when new; for a chain sling its nominal size.
  * @param unit Unit of bare numbers and of the result: in or mm.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Size in the unit.
  */
-export function removeAtSize(gear: any, part: any, original: any, unit: any, basis?: any): number {
+export function removeAtSize(gear: any, part: any, original: any, unit: any, basis?: any[][]): number {
+  figure(figureStands(basis, gear));
   return figure(removeAt(gear, part, original, unit, basis));
 }
 
@@ -162,10 +164,11 @@ export function removeAtSize(gear: any, part: any, original: any, unit: any, bas
  * @param part Part with the nick.
  * @param original Section when new.
  * @param measured Section now, beside the nick.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Depth left.
  */
-export function dressLeftDepth(gear: any, part: any, original: any, measured: any, basis?: any): number {
+export function dressLeftDepth(gear: any, part: any, original: any, measured: any, basis?: any[][]): number {
+  figure(figureStands(basis, gear, "loss"));
   return figure(dressDepth(gear, part, original, measured, basis));
 }
 
@@ -174,7 +177,7 @@ export function dressLeftDepth(gear: any, part: any, original: any, measured: an
  * @customfunction VERDICT VERDICT
  * @param headers The heading row of the log.
  * @param row The item's row, over the same columns.
- * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
 export function verdict(headers: any[][], row: any[][], basis?: any[][]): string {
@@ -186,7 +189,7 @@ export function verdict(headers: any[][], row: any[][], basis?: any[][]): string
  * @customfunction REASON REASON
  * @param headers The heading row of the log.
  * @param row The item's row, over the same columns.
- * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Reason.
  */
 export function reason(headers: any[][], row: any[][], basis?: any[][]): string {
@@ -198,7 +201,7 @@ export function reason(headers: any[][], row: any[][], basis?: any[][]): string 
  * @customfunction JUDGE JUDGE
  * @param headers The heading row of the log.
  * @param rows The items' rows, over the same columns.
- * @param [basis] Rule sets, standard,practice when left out; or the range of the sheet House limits.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Five columns for each row.
  */
 export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][] {
@@ -221,12 +224,11 @@ export function worst(verdicts: any[][]): string {
  * @param gear Kind of gear.
  * @param service normal, severe, idle, monthly, quarterly, 6 monthly, yearly, or special with an interval.
  * @param last Date of the last periodic inspection.
- * @param [basis] Rule sets; the longest intervals are the same in all of them.
+ * @param [basis] Rule sets; the longest intervals are the same in all of them; or the range of the sheet House limits.
  * @returns Date as the workbook's day number; format the cell as a date.
  */
-export function nextDueDate(gear: any, service: any, last: any, basis?: any): number {
-  const rules = readBasis(basis);
-  if (!rules.ok) return figure({ ok: false, kind: "unreadable", why: rules.why });
+export function nextDueDate(gear: any, service: any, last: any, basis?: any[][]): number {
+  figure(figureStands(basis, gear));
   const kind = matchKind(readText(gear));
   if (!kind.ok) return figure({ ok: false, kind: "missing", why: `The gear kind is not known: ${kind.why}.` });
   const months = monthsOf(readText(service));
@@ -265,10 +267,10 @@ export function source(criterion: any): string {
  * @param nominal Nominal rope diameter: "1/2", 0.5, "13 mm". A bare fraction is inches.
  * @param measured Diameter over the strands at the thinnest place.
  * @param unit Unit of bare numbers: in or mm.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: any): string {
+export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: any[][]): string {
   return ropeVerdict(nominal, measured, unit, basis);
 }
 
@@ -278,10 +280,10 @@ export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: an
  * @param rope Nominal rope diameter. A bare fraction is inches.
  * @param groove Groove diameter by gauge.
  * @param unit Unit of bare numbers: in or mm.
- * @param [basis] Rule sets; standard,practice when left out.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any): string {
+export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[][]): string {
   return grooveVerdict(rope, groove, unit, basis);
 }
 

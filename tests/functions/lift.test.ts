@@ -37,8 +37,8 @@ describe("ROPEVERDICT", () => {
       expect(ropeVerdictOf(0.5, blank, "in"), String(blank)).toBe("NO VERDICT");
     }
     for (const unit of [...BLANKS, "kg"]) expect(ropeVerdictOf(0.5, 0.5, unit)).toBe("NO VERDICT");
-    expect(ropeVerdictOf(0.5, 0.4, "in", "practice")).toBe("NO VERDICT");
-    expect(ropeVerdictOf(0.5, 0.5, "in", "no such")).toBe("NO VERDICT");
+    expect(ropeVerdictOf(0.5, 0.4, "in", [["practice"]])).toBe("NO VERDICT");
+    expect(ropeVerdictOf(0.5, 0.5, "in", [["no such"]])).toBe("NO VERDICT");
     expect(ropeVerdictOf(0.5, 12.7, "in")).toBe("NO VERDICT");
   });
 });
@@ -62,8 +62,8 @@ describe("GROOVEVERDICT", () => {
       expect(grooveVerdictOf(0.5, blank, "in"), String(blank)).toBe("NO VERDICT");
     }
     expect(grooveVerdictOf(0.5, 0.53, "")).toBe("NO VERDICT");
-    expect(grooveVerdictOf(0.5, 0.53, "in", "law")).toBe("NO VERDICT");
-    expect(grooveVerdictOf(0.5, 0.53, "in", "practice")).toBe("KEEP");
+    expect(grooveVerdictOf(0.5, 0.53, "in", [["law"]])).toBe("NO VERDICT");
+    expect(grooveVerdictOf(0.5, 0.53, "in", [["practice"]])).toBe("KEEP");
   });
 });
 

@@ -55,8 +55,8 @@ const contract = new Map(CONTRACT.trim().split("\n").map((line) => [line.slice(0
 
 /** Functions of the contract that this release must have. */
 const RELEASED = ["LENGTH", "WEARPCT", "GROWTHPCT", "WEARVERDICT", "THROATVERDICT", "TWISTVERDICT", "SWIVELVERDICT", "CHAINVERDICT", "CHAINMIN", "WIREVERDICT", "ROPEVERDICT", "GROOVEVERDICT", "REMOVEAT", "DRESSLEFT", "VERDICT", "REASON", "JUDGE", "WORST", "NEXTDUE", "DUESTATE", "LEGLOAD", "RATEDAT", "HOTSHARE", "SIDESHARE", "SOURCE"];
-/** Arguments that are ranges. */
-const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings"]);
+/** Arguments that are ranges; the rule sets may come as the range of the house limits, and one cell is a range too. */
+const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis"]);
 
 const generated = await generateCustomFunctionsMetadata(FILE);
 const metadata = (JSON.parse(generated.metadataJson) as { functions: { id: string; name: string; description?: string; parameters: Parameter[]; result: { dimensionality?: string }; options?: Record<string, unknown> }[] }).functions;
@@ -87,9 +87,7 @@ describe("the functions' metadata", () => {
     it(`${f.id} takes any cell, and a range where the contract has one`, () => {
       for (const p of f.parameters) {
         expect(p.type, p.name).toBe("any");
-        // Where a whole row is judged, the rule sets may come as the range of the house limits; one cell is a range too.
-        const range = RANGES.has(p.name) || (p.name === "basis" && ["VERDICT", "REASON", "JUDGE"].includes(f.id));
-        expect(p.dimensionality ?? "scalar", p.name).toBe(range ? "matrix" : "scalar");
+        expect(p.dimensionality ?? "scalar", p.name).toBe(RANGES.has(p.name) ? "matrix" : "scalar");
       }
       expect(f.result.dimensionality ?? "scalar").toBe(f.id === "JUDGE" ? "matrix" : "scalar");
     });
@@ -108,7 +106,7 @@ describe("the functions' metadata", () => {
     }
   });
   it("every basis argument says what it takes", () => {
-    for (const f of metadata) for (const p of f.parameters) if (p.name === "basis") expect(p.description, f.id).toMatch(/^Rule sets/);
+    for (const f of metadata) for (const p of f.parameters) if (p.name === "basis") expect(p.description, f.id).toMatch(/^Rule sets.*range of the sheet House limits\.$/);
   });
 });
 

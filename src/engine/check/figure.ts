@@ -2,7 +2,8 @@
 import type { Length } from "../cell";
 import { type Exact, exact, fromCell, toNumber } from "../exact";
 import type { Limit } from "../gear/kind";
-import { lesser, type Word } from "../judge";
+import { isHouse } from "../house";
+import { lesser, within, type Word } from "../judge";
 import { percent } from "../sentence";
 import { leastOf, tableName } from "../tables/lookup";
 import { convert, showLength, type Unit } from "../units";
@@ -81,8 +82,12 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${limit.cap[capUnit]} ${capUnit}` };
   }
   if ("length" in limit) {
-    if (figure.unit === null) throw new Error("A length limit needs a length");
-    return { allowance: convert(literal(limit.length), limit.unit, figure.unit), word: limit.word, rule: `${limit.length} ${limit.unit}` };
+    const row = isHouse(limit) ? `${limit.row}: ` : "";
+    if (figure.unit === null) return { none: `${row}a limit of ${showLength(literal(limit.length), limit.unit)} meets no sizes without a unit; write their unit, or the limit in %`, passOver: false };
+    const allowance = convert(literal(limit.length), limit.unit, figure.unit);
+    if (isHouse(limit) && figure.base !== null && !within(allowance, null, figure.base.mul(limit.most)))
+      return { none: `${row}${showLength(literal(limit.length), limit.unit)} is more than ${percent(toNumber(limit.most))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")} ${figure.show(figure.base)}; Limit takes the change (growth or wear), not the size, and the row is not used`, passOver: false };
+    return { allowance, word: limit.word, rule: `${limit.length} ${limit.unit}` };
   }
   if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible bend or twist" : `${limit.word} ${limit.degrees} degrees` };
   return { allowance: exact(limit.count), word: limit.word, rule: limit.word === "from" ? `${String(limit.count)} or more` : `more than ${String(limit.count)}` };
