@@ -19,7 +19,7 @@ export function against(check: Check, figure: Figure, criteria: readonly Criteri
     const allowed = allowanceOf(criterion.limit, figure);
     if ("none" in allowed) {
       if (allowed.passOver) notes.push(capital(allowed.none));
-      else findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: ${allowed.none}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: figure.measured }));
+      else findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: ${allowed.none} [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured: figure.measured }));
       continue;
     }
     findings.push(meet(check, figure, criterion, allowed));

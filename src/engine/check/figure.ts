@@ -62,7 +62,7 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     if (figure.size === undefined || figure.unit === null || figure.base === null) throw new Error("A table limit needs a nominal size");
     const row = leastOf(limit.table, figure.size.size, figure.size.unit, figure.unit);
     const size = showLength(figure.size.size, figure.size.unit);
-    if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}`, passOver: false };
+    if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}; a neighbouring row is never used`, passOver: false };
     if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
     return { allowance: figure.base.sub(row.least), word: "above", rule: `least thickness in ${tableName(limit.table)}` };
   }
