@@ -1,5 +1,5 @@
 /** The clauses behind the verdicts as a page: covered, unconfirmed, left out, by document. Written by `npm run clauses`. */
-import { LEFT_OUT } from "./left-out";
+import { LEFT_OUT, unconfirmed } from "./left-out";
 import { listSources, type SourceLine } from "./sources-list";
 
 const STATUS: Record<string, string> = { read: "read", restated: "restated", practice: "common practice", unconfirmed: "unconfirmed, not used" };
@@ -24,6 +24,9 @@ export function coveragePage(): string {
     "# Clauses covered, unconfirmed and left out", "",
     "Generated from the criteria records by `npm run clauses`; do not edit. \"read\": the figure was read in a copy of the document; \"restated\": on a page that restates it.", "",
     ...documents,
+    "## Unconfirmed, not used", "",
+    row(["document", "clause", "what it is said to say", "why it is not used"]), row(["---", "---", "---", "---"]),
+    ...unconfirmed().map((l) => row([l.document, l.clause === "" ? "-" : l.clause, l.what, l.why])), "",
     "## Left out", "",
     row(["document", "clause", "what it says", "why it is not judged"]), row(["---", "---", "---", "---"]),
     ...LEFT_OUT.map((l) => row([l.document, l.clause === "" ? "-" : l.clause, l.what, l.why])), "",
