@@ -1,65 +1,56 @@
-/** The documents behind the limits, rule set by rule set. */
+/** The documents behind the limits, rule set by rule set; then what is left out and what nobody read. */
 import { makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
-import { listSources, type SourceLine } from "../../engine/sources-list";
+import { LEFT_OUT, unconfirmed, type LeftOut } from "../../engine/left-out";
+import { listSources } from "../../engine/sources-list";
 import { Folded } from "../shared/Section";
 import { count } from "../words";
-import { byDocument, figureWords, statusWord } from "./group";
+import { DocumentLines } from "./DocumentLines";
+import { figureWords, matching, statusWord } from "./group";
+import { Unjudged } from "./Unjudged";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "10px", padding: "12px" },
   search: { width: "100%", maxWidth: "none" },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
-  document: { margin: "6px 0 0", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere" },
-  lines: { listStyleType: "none", margin: 0, padding: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
-  line: { padding: "5px 0 5px 8px", borderLeft: `2px solid ${tokens.colorNeutralStroke2}` },
-  quiet: { color: tokens.colorNeutralForeground2 },
 });
+
+/** What the search found, in one sentence. */
+function tally(limits: number, entries: number): string {
+  if (limits > 0) return `${count(limits, "limit")}. Where nothing else is said, the figure was read in the document named above it.`;
+  return entries > 0 ? `No limit matches, but ${count(entries, "entry below does", "entries below do")}.` : "No limit matches. Clear the search to see all.";
+}
 
 export function SourcesView({ basis }: { basis: readonly BasisId[] }) {
   const styles = useStyles();
   const [search, setSearch] = useState("");
-  const all = useMemo(() => listSources(), []);
+  // What nobody read stands in a list of its own.
+  const limits = useMemo(() => listSources().filter((line) => line.status !== "unconfirmed"), []);
+  const unread = useMemo(() => unconfirmed(), []);
   const words = search.toLowerCase().split(/\s+/).filter((word) => word !== "");
-  const found = all.filter((line) => words.every((word) => `${line.document} ${line.clause} ${line.gear} ${line.check} ${line.figure} ${line.status}`.toLowerCase().includes(word)));
+  const searched = words.length > 0;
+  const found = limits.filter((line) => matching(words, [line.document, line.clause, line.gear, line.check, line.figure, line.status]));
+  const among = (entries: readonly LeftOut[]): readonly LeftOut[] => entries.filter(({ document, clause, what, why }) => matching(words, [document, clause, what, why]));
+  const leftOut = among(LEFT_OUT);
+  const notRead = among(unread);
   return (
     <div className={styles.view}>
       <SearchBox className={styles.search} aria-label="Search the sources" placeholder="Search gear, figure, document" value={search} onChange={(_, data) => { setSearch(data.value); }} />
-      <p role="status" className={styles.text}>
-        {found.length === 0 ? "No limit matches. Clear the search to see all." : `${count(found.length, "limit")}. Where nothing else is said, the figure was read in the document named above it.`}
-      </p>
+      <p role="status" className={styles.text}>{tally(found.length, leftOut.length + notRead.length)}</p>
       {BASIS_IDS.map((id) => {
         const lines = found.filter((line) => line.basis === id);
         if (lines.length === 0) return null;
         const inForce = basis.includes(id);
         return (
-          <Folded key={`${id}-${String(words.length > 0)}-${String(inForce)}`} title={BASES[id].name} aside={`${count(lines.length, "limit")}, ${inForce ? "in force" : "not in force"}`} open={inForce || words.length > 0}>
+          <Folded key={`${id}-${String(searched)}-${String(inForce)}`} title={BASES[id].name} aside={`${count(lines.length, "limit")}, ${inForce ? "in force" : "not in force"}`} open={inForce || searched}>
             <p className={styles.text}>{BASES[id].holds}.</p>
-            {byDocument(lines).map(([document, group]) => (
-              <div key={document}>
-                <h3 className={styles.document}>{document}</h3>
-                <ul className={styles.lines}>
-                  {group.map((line, index) => (
-                    <Line key={index} line={line} />
-                  ))}
-                </ul>
-              </div>
-            ))}
+            <DocumentLines lines={lines.map((line) => ({ document: line.document, text: `${line.gear}, ${line.check}: ${figureWords(line.figure)}`, remark: [line.clause, statusWord(line.status)].filter((text) => text !== "").join(". ") }))} />
           </Folded>
         );
       })}
+      <Unjudged title="Unconfirmed, not used" holds="Limits and rows of tables that nobody here has read in a copy of their document. They decide nothing." none="Every limit and every row of a table was read." entries={notRead} searched={searched} />
+      <Unjudged title="Left out" holds="What the documents say and no verdict is held to, each with its reason. It may still bind you." none="Nothing is left out." entries={leftOut} searched={searched} />
     </div>
-  );
-}
-
-function Line({ line }: { line: SourceLine }) {
-  const styles = useStyles();
-  const remark = [line.clause, statusWord(line.status)].filter((text) => text !== "").join(". ");
-  return (
-    <li className={styles.line}>
-      {line.gear}, {line.check}: {figureWords(line.figure)}
-      {remark !== "" && <div className={styles.quiet}>{remark}</div>}
-    </li>
   );
 }

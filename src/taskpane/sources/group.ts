@@ -1,6 +1,4 @@
-/** Source lines put together by document. */
-import type { SourceLine } from "../../engine/sources-list";
-
+/** Lines put together by document, and found by words. */
 const STATUS: Record<string, string> = {
   read: "",
   restated: "The figure was read on a page that restates it.",
@@ -17,8 +15,14 @@ export function figureWords(figure: string): string {
   return figure === "any" ? "any fault takes it out" : figure;
 }
 
-export function byDocument(lines: readonly SourceLine[]): [string, SourceLine[]][] {
-  const documents = new Map<string, SourceLine[]>();
+/** Whether every word searched for stands somewhere in the texts. */
+export function matching(words: readonly string[], texts: readonly string[]): boolean {
+  const all = texts.join(" ").toLowerCase();
+  return words.every((word) => all.includes(word));
+}
+
+export function byDocument<T extends { readonly document: string }>(lines: readonly T[]): [string, T[]][] {
+  const documents = new Map<string, T[]>();
   for (const line of lines) {
     const group = documents.get(line.document);
     if (group) group.push(line);

@@ -1,0 +1,34 @@
+/** Lines under the document that they come from. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+import { byDocument } from "./group";
+
+const useStyles = makeStyles({
+  document: { margin: "6px 0 0", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere" },
+  lines: { listStyleType: "none", margin: 0, padding: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  line: { padding: "5px 0 5px 8px", borderLeft: `2px solid ${tokens.colorNeutralStroke2}` },
+  quiet: { color: tokens.colorNeutralForeground2 },
+});
+
+export interface DocumentLine {
+  readonly document: string;
+  readonly text: string;
+  /** Quieter, below the text; may be empty. */
+  readonly remark: string;
+}
+
+export function DocumentLines({ lines }: { lines: readonly DocumentLine[] }) {
+  const styles = useStyles();
+  return byDocument(lines).map(([document, group]) => (
+    <div key={document}>
+      <h3 className={styles.document}>{document}</h3>
+      <ul className={styles.lines}>
+        {group.map((line, index) => (
+          <li key={index} className={styles.line}>
+            {line.text}
+            {line.remark !== "" && <div className={styles.quiet}>{line.remark}</div>}
+          </li>
+        ))}
+      </ul>
+    </div>
+  ));
+}
