@@ -113,6 +113,45 @@ describe("the trial page", () => {
     await page.context().close();
   });
 
+  it("judges a lift of the tidy log's gear, refuses flat legs, and writes it on its sheet", { timeout: 180_000 }, async () => {
+    const { page, pane } = await open();
+    // A day on which both items are inside their inspection interval.
+    await page.clock.setFixedTime(new Date("2026-11-25T12:00:00"));
+    const [SLING, SHACKLE] = ["CS-609", "SH-208"];
+    await page.locator("#sample").selectOption({ label: "Tidy register" });
+    await pane.getByText("90 items").first().waitFor();
+    await pane.getByRole("button", { name: "Log", exact: true }).click();
+    await pane.getByRole("menuitemradio", { name: "Lift" }).click();
+    const pick = async (id: string): Promise<void> => {
+      await pane.getByRole("searchbox", { name: "Search the gear" }).fill(id);
+      await pane.getByRole("checkbox", { name: new RegExp(`^${id} `) }).check();
+    };
+    await pick(SLING);
+    await pick(SHACKLE);
+    await pane.getByLabel("Load", { exact: true }).fill("100");
+    await pane.getByLabel("Unit of the load").selectOption("kg");
+    await pane.getByLabel("Hitch").selectOption("vertical");
+    await pane.getByLabel("Legs", { exact: true }).selectOption("1");
+    await pane.getByLabel("Angle, degrees").fill("25");
+    const outcome = pane.getByRole("region", { name: "Can it carry the load?" });
+    await outcome.getByText("Not judged: do not lift on this.").waitFor();
+    expect(await outcome.getByRole("list", { name: "What is to be put right" }).textContent()).toContain("less than 30 degrees");
+    await pane.getByLabel("Angle, degrees").fill("60");
+    await expect.poll(() => outcome.getByRole("status").textContent()).toMatch(/^CARRIES\./);
+
+    await pane.getByRole("button", { name: "Put this on a sheet" }).click();
+    await pane.getByText("Written on sheet Gear lift, with live formulas.").waitFor({ timeout: 60_000 });
+    const lifted = (): Promise<unknown[]> => page.evaluate(() => {
+      const sheet = window.trial!.book.sheet("Gear lift");
+      const at = (row: number, column: number): unknown => sheet?.cell(row - 1, column)?.value;
+      return [at(7, 1), at(7, 2), at(8, 1), at(9, 1), at(10, 1), at(18, 1), at(25, 0), at(25, 2), at(25, 14), at(26, 0), at(26, 2), at(26, 14)];
+    });
+    await expect.poll(lifted, { timeout: 20_000 }).toEqual([100, "kg", 1, 60, "vertical", "CARRIES", SLING, "leg", "CARRIES", SHACKLE, "top", "CARRIES"]);
+    // 100 kg over the sine of 60 degrees.
+    expect(await page.evaluate(() => window.trial!.book.sheet("Gear lift")?.cell(16, 1)?.value)).toBeCloseTo(115.4701, 3);
+    await page.context().close();
+  });
+
   it("rebuilds from the ribbon button and keeps what was typed", { timeout: 120_000 }, async () => {
     const { page, pane } = await open();
     await page.locator("#sample").selectOption({ label: "Shared round" });
