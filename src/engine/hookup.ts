@@ -3,9 +3,9 @@ import type { Answer } from "./ask";
 import { readText } from "./cell";
 import { fromCell, toNumber, type Exact } from "./exact";
 import { field } from "./fields";
-import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
+import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, plainText, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
 import { judge } from "./judge";
-import { carryingLegs, ratedAt } from "./lift";
+import { carryingLegs, isBlank, ratedAt } from "./lift";
 import { fromKg, inKg, readLoad, showLoad, type Load, type LoadUnit } from "./load";
 import type { CellValue, ItemResult } from "./model";
 import { dueState } from "./schedule";
@@ -87,6 +87,9 @@ export interface HookupResult {
 export const TAG_FIRST = "The tag and the maker's instructions come first: these figures are worked out from the rated loads in your log and from published tables.";
 export const WEIGH_ALL = "Count the hooks, beams and slings that hang below each item into the load.";
 
+/** Why fewer may be counted than the sling tables count. */
+export const TWO_LEGS_ADVISED = "A Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for three and four legs too.";
+
 const good = <T>(value: T): Answer<T> => ({ ok: true, value });
 const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
 
@@ -97,7 +100,6 @@ interface Lift {
   readonly perLegFrom: string;
   readonly legShare: number;
   readonly hitch: Hitch;
-  readonly reductions: readonly Reduction[];
 }
 
 /** Judges one hook-up. An item that uses exactly its rated load carries. */
@@ -106,7 +108,7 @@ export function judgeHookup(request: HookupRequest): HookupResult {
   const lines = request.items.map((one) => lineOf(one, lift.ok ? lift.value : null, request));
   const refusals = [
     ...(request.items.length === 0 ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."] : []),
-    ...(lift.ok ? countRefusals(request) : [lift.why]),
+    ...(lift.ok ? countRefusals(request, lift.value.hitch) : [lift.why]),
     ...lines.flatMap((line) => (line.decision === "REFUSED" && line.sentence !== "" ? [line.sentence] : [])),
   ];
   const weakest = lines.reduce<HookupLine | null>((worst, line) => (line.used !== null && (worst?.used ?? -1) < line.used ? line : worst), null);
@@ -133,15 +135,16 @@ function readLift(request: HookupRequest): Answer<Lift> {
   // How many times the tension of one part the hitch holds: carrying parts times the sine of their angle.
   const holds = ratedAt(1, hitch === "basket" ? "basket" : "vertical", request.legs, request.angle, request.angleFrom, "", strict);
   if (!holds.ok) return holds;
-  const reductions = hitchReductions(hitch, request.chokeAngle);
-  if (!reductions.ok) return reductions;
+  // The choke angle is asked for once; what it leaves of each sling depends on its kind.
+  const choke = hitchReductions("", hitch, request.chokeAngle);
+  if (!choke.ok) return choke;
   const parts = partsOf(request, hitch);
   const carrying = carryingLegs(parts, strict);
   const part = hitch === "basket" ? "part" : "leg";
-  const angle = readText(request.angle) === "" ? "hanging straight" : `at ${readText(request.angle)} degrees ${readText(request.angleFrom).toLowerCase() === "included" ? "between the legs" : `from ${readText(request.angleFrom).toLowerCase() || "horizontal"}`}`;
+  const angle = isBlank(request.angle) ? "hanging straight" : `at ${plainText(request.angle)} degrees ${readText(request.angleFrom).toLowerCase() === "included" ? "between the legs" : `from ${readText(request.angleFrom).toLowerCase() || "horizontal"}`}`;
   const counted = carrying === parts ? `${String(parts)} ${part}${parts === 1 ? "" : "s"}` : `${String(parts)} ${part}s, of which ${String(carrying)} are counted as carrying`;
   return good({
-    load: read.value, hitch, reductions: reductions.value,
+    load: read.value, hitch,
     perLeg: inKg(read.value).div(fromCell(holds.value)), legShare: 1 / holds.value,
     perLegFrom: `${showLoad(read.value, "up")} on ${counted}, ${angle}`,
   });
@@ -149,8 +152,8 @@ function readLift(request: HookupRequest): Answer<Lift> {
 
 const partsOf = (request: HookupRequest, hitch: Hitch): number => Number(readText(request.legs)) * (hitch === "basket" ? 2 : 1);
 
-/** Slings that are picked must be as many as the legs; each item has an id of its own. */
-function countRefusals(request: HookupRequest): readonly string[] {
+/** Slings that are picked must be as many as the legs, and a choker or basket needs the sling that stands in it; each item has an id of its own. */
+function countRefusals(request: HookupRequest, hitch: Hitch): readonly string[] {
   const slings = request.items.filter(({ item, place }) => place === "leg" && item.gear !== null && SLINGS.includes(item.gear)).length;
   const legs = Number(readText(request.legs));
   const seen = new Set<string>();
@@ -162,17 +165,17 @@ function countRefusals(request: HookupRequest): readonly string[] {
   }
   return [
     ...(slings === 0 || slings === legs ? [] : [`The lift has ${String(legs)} ${legs === 1 ? "leg" : "legs"} and ${String(slings)} ${slings === 1 ? "sling is" : "slings are"} picked for them; pick one sling for each leg.`]),
+    ...(slings === 0 && hitch !== "vertical" ? [`In a ${hitch} hitch the sling that goes around the load is judged, and no sling stands in a leg; pick it and put it in a leg.`] : []),
     ...[...doubled].map((id) => `The id "${id}" is picked more than once; each item of a hook-up has an id of its own.`),
   ];
 }
 
 function cautionsFor(request: HookupRequest, hitch: Hitch | null): readonly string[] {
   const picked = request.items.map(({ item }) => item);
-  const dress = picked.filter((item) => item.verdict.decision === "DRESS");
   const slings = picked.some((item) => item.gear !== null && SLINGS.includes(item.gear));
   return [
     ...(picked.length > 0 && !slings ? ["No sling is picked; only the gear that is picked was held against the load."] : []),
-    ...dress.map((item) => `${nameOf(item)} is to be ground out and measured again first.`),
+    ...(request.strict !== true && hitch !== null && partsOf(request, hitch) > 2 ? [`Three ${hitch === "basket" ? "parts" : "legs"} are counted as carrying. ${TWO_LEGS_ADVISED}`] : []),
     ...(hitch === "basket" ? ["A rope or sling bent around a small load in a basket hitch loses strength; that bend is not counted here."] : []),
     ...(picked.some((item) => item.gear === "eyebolt") ? ["The side load table holds for shoulder eyebolts only; a plain eyebolt is pulled straight."] : []),
   ];
@@ -185,6 +188,7 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   if (item.id === "") return `${nameOf(item)} has no id; give it one, so that it can be told apart.`;
   if (item.tagged) return `${nameOf(item)} is tagged out and stays out of use until its release by a qualified person is recorded.`;
   const { decision, deciding, reason } = item.verdict;
+  if (decision === "DRESS") return `${nameOf(item)} is to be dressed and measured again before it is used: ${deciding?.sentence ?? reason}`;
   if (outOfUse(decision)) return `${nameOf(item)} is out of use, ${decision}: ${deciding?.sentence ?? reason}`;
   const due = dueState(item.nextDue, asOf);
   if (due === "OVERDUE") return `${nameOf(item)} is OVERDUE for inspection; inspect it before it is used.`;
@@ -192,11 +196,19 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   return null;
 }
 
+/** What pulls on an item. Hardware in a leg of a basket is taken to hold both eyes of its sling, in line with each other. */
+function seenBy(item: ItemResult, place: HookupPlace, lift: Lift): { readonly kg: Exact; readonly share: number; readonly words: string } {
+  if (place === "top") return { kg: inKg(lift.load), share: 1, words: "the whole load" };
+  if (lift.hitch !== "basket") return { kg: lift.perLeg, share: lift.legShare, words: "the tension of one leg" };
+  if (item.gear !== null && SLINGS.includes(item.gear)) return { kg: lift.perLeg, share: lift.legShare, words: "one part of the basket" };
+  return { kg: lift.perLeg.mul(2), share: lift.legShare * 2, words: "both parts of a basket" };
+}
+
 function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupRequest): HookupLine {
   const bare = { id: item.id, row: item.row, gear: item.gear ?? item.gearText, place };
-  const share = lift === null ? null : place === "top" ? 1 : lift.legShare;
-  const needed = lift === null ? null : fromKg(place === "top" ? inKg(lift.load) : lift.perLeg, lift.load.unit);
-  const carries = share === null || lift === null ? null : { share, words: place === "top" ? "the whole load" : lift.hitch === "basket" ? "one part of the basket" : "the tension of one leg" };
+  const seen = lift === null ? null : seenBy(item, place, lift);
+  const needed = lift === null || seen === null ? null : fromKg(seen.kg, lift.load.unit);
+  const carries = seen === null ? null : { share: seen.share, words: seen.words };
   const refuse = (sentence: string, ratedFrom = ""): HookupLine => ({ ...bare, carries, needed, rated: null, ratedFrom, margin: null, used: null, decision: "REFUSED", sentence });
 
   const out = outBecause(item, request.asOf);
@@ -233,11 +245,12 @@ function ratingOf(item: ItemResult, request: HookupRequest): Answer<{ readonly l
 }
 
 function reductionsOf(item: ItemResult, gear: string, place: HookupPlace, lift: Lift, request: HookupRequest): Answer<readonly Reduction[]> {
-  const hitch = place === "leg" && SLINGS.includes(gear) ? lift.reductions : [];
+  const hitch = place === "leg" && SLINGS.includes(gear) ? hitchReductions(gear, lift.hitch, request.chokeAngle) : good([]);
+  if (!hitch.ok) return hitch;
   const heat = heatReduction(gear, request.temperature, request.temperatureUnit, request.grade);
   if (!heat.ok) return heat;
-  const side = sideReduction(gear, request.sideAngles?.[item.id]);
-  return side.ok ? good([...hitch, ...heat.value, ...side.value]) : side;
+  const side = sideReduction(gear, item.gearText, request.sideAngles?.[item.id]);
+  return side.ok ? good([...hitch.value, ...heat.value, ...side.value]) : side;
 }
 
 /** A share left, as whole percent; rounded down. */

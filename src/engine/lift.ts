@@ -5,11 +5,14 @@ import { exact, fromCell, toNumber, type Exact } from "./exact";
 import { matchKind } from "./gear/match";
 import { same, within } from "./judge";
 import type { CellValue } from "./model";
-import { CHOKE, CHOKER_SHARE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE, type Band } from "./tables/capacity";
+import { CHAIN_CHOKE, CHAIN_CHOKE_LEAST, CHOKE, CHOKER_SHARE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE, type Band } from "./tables/capacity";
 
 const good = <T>(value: T): Answer<T> => ({ ok: true, value });
 const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
 const unreadable = (why: string): Answer<never> => ({ ok: false, kind: "unreadable", why });
+
+/** Nothing stands in the cell. A typed 0 is a reading, though some hosts hand a blank cell over as 0: it is never taken as blank. */
+export const isBlank = (cell: CellValue): boolean => cell !== 0 && readText(cell) === "";
 
 /** A plain number from a cell: a load, an angle, a temperature. */
 function number(cell: CellValue, name: string): Answer<Exact> {
@@ -81,17 +84,39 @@ export function ratedAt(wll: CellValue, hitch: CellValue, legs: CellValue, angle
   if (!count.ok) return count;
   const word = readText(hitch).toLowerCase().replace(/ hitch$/, "");
   if (!["vertical", "choker", "basket"].includes(word)) return word === "" ? none("The hitch is missing.") : unreadable(`"${readText(hitch)}" is no hitch; type vertical, choker or basket.`);
-  const h = count.value === 1 && word !== "basket" && readText(angle) === "" ? good(RIGHT) : fromHorizontal(angle, angleFrom);
-  if (!h.ok) return h;
+  const mayBeBlank = count.value === 1 && word !== "basket";
+  const h = mayBeBlank && isBlank(angle) ? good(RIGHT) : fromHorizontal(angle, angleFrom);
+  if (!h.ok) return mayBeBlank && isZero(angle) ? none(`${h.why} Where the one leg hangs straight, leave the angle as empty text or type 90; a blank cell can arrive as 0.`) : h;
   const parts = word === "basket" ? count.value * 2 : count.value;
   if (parts > 4) return none("More than two slings in basket hitches need a qualified person's plan.");
   const upright = rating.value * carryingLegs(parts, strict) * sine(h.value);
   if (word !== "choker") return good(upright);
-  if (readText(chokeAngle) === "") return good(upright * CHOKER_SHARE);
+  if (isBlank(chokeAngle)) return good(upright * CHOKER_SHARE);
+  // The kind of sling is not asked for, so the stricter of the two tables counts.
+  const choke = chokeShare(chokeAngle, true);
+  return choke.ok ? good(upright * choke.value.ofVertical) : choke;
+}
+
+const isZero = (cell: CellValue): boolean => cell === 0 || /^-?0+(\.0+)?$/.test(readText(cell));
+
+export interface ChokeShare {
+  /** Share of the vertical rating that is left. */
+  readonly ofVertical: number;
+  /** Share of the choker rating where the choker table decides; null where the chain table is stricter. */
+  readonly ofChoker: number | null;
+}
+
+/** What a choke angle leaves of a sling. For chain the stricter of the choker table and the chain table, which has no rating below 30 degrees. */
+export function chokeShare(chokeAngle: CellValue, chain: boolean): Answer<ChokeShare> {
   const choke = number(chokeAngle, "choke angle");
   if (!choke.ok) return choke;
-  const share = within(choke.value, exact(0), null) ? shareIn(CHOKE, choke.value) : null;
-  return share === null ? unreadable("The choke angle is between 0 and 180 degrees.") : good(upright * CHOKER_SHARE * share);
+  const ofChoker = within(choke.value, exact(0), null) ? shareIn(CHOKE, choke.value) : null;
+  if (ofChoker === null) return unreadable("The choke angle is between 0 and 180 degrees.");
+  const either = { ofVertical: CHOKER_SHARE * ofChoker, ofChoker };
+  if (!chain) return good(either);
+  if (!within(choke.value, CHAIN_CHOKE_LEAST, null)) return none(`The choke angle is less than ${String(toNumber(CHAIN_CHOKE_LEAST))} degrees; the table for chain slings has no rating for so tight a choke. Type the angle (a blank cell can arrive as 0); a sling that chokes freely hangs at more than 120.`);
+  const ofChain = shareIn(CHAIN_CHOKE, choke.value);
+  return good(ofChain !== null && ofChain < either.ofVertical ? { ofVertical: ofChain, ofChoker: null } : either);
 }
 
 /** Share of the working load limit left for alloy chain at, or after, a temperature; between two rows the hotter one. */
@@ -114,15 +139,33 @@ export function hotShare(grade: CellValue, temperature: CellValue, unit: CellVal
   return good(row ? (100 - row[when][column]) / 100 : 0);
 }
 
-/** Share of the working load limit left at a side-load angle: for shackles out of plane, for shoulder eyebolts from the axis. */
+const SHOULDER = /\b(shoulder|collar)(s|ed)?\b/i;
+const NO_SHOULDER = /\b(plain|regular|non|not|without|w\/o|missing|lacks?|lacking|removed|minus|un)\b|\bno\b(?!\.? ?\d)|\b(non|un)(shoulder|collar)|(shoulder|collar)(s|ed)?[- ]?less|\?/i;
+
+export const hasShoulder = (gearText: string): boolean => shoulderRefusal(gearText) === null;
+
+/** Plain eyebolts are pulled in line only; one that does not say its shoulder is asked for it [WAC 296-155-56110(2)(a), (b)]. */
+function shoulderRefusal(text: string): string | null {
+  if (NO_SHOULDER.test(text)) return "an eyebolt without a shoulder is pulled in line only [WAC 296-155-56110(2)(b)]; use a shoulder eyebolt, its shoulder tight to the load, for an angled pull.";
+  return SHOULDER.test(text) ? null : 'its name does not say that it has a shoulder, and a plain eyebolt is pulled in line only [WAC 296-155-56110(2)]; look at it, and where it has one write "shoulder eyebolt" as its name.';
+}
+
+/** Share of the working load limit left at a side-load angle: for shackles out of plane, for shoulder eyebolts from the axis; other eyebolts in line only. */
 export function sideShare(gear: CellValue, angle: CellValue): Answer<number> {
   const text = readText(gear);
   const kind = matchKind(text);
-  const table = !kind.ok ? null : kind.kind.id === "eyebolt" ? EYEBOLT_SIDE : kind.kind.id === "shackle" ? SHACKLE_SIDE : null;
+  return sideShareOfKind(kind.ok ? kind.kind.id : null, text, angle);
+}
+
+/** The same where the kind is known; `text` is what the gear is called, which tells an eyebolt's shoulder. */
+export function sideShareOfKind(kind: string | null, text: string, angle: CellValue): Answer<number> {
+  const table = kind === "eyebolt" ? EYEBOLT_SIDE : kind === "shackle" ? SHACKLE_SIDE : null;
   if (table === null) return none(`There is no side-load table for "${text}"; there is one for shackles and one for shoulder eyebolts.`);
   const read = number(angle, "angle");
   if (!read.ok) return read;
   if (!within(read.value, exact(0), null)) return unreadable("The angle cannot be negative.");
   const share = shareIn(table, read.value);
+  const plain = kind === "eyebolt" && share !== 1 ? shoulderRefusal(text) : null;
+  if (plain !== null) return none(`At ${readText(angle)} degrees "${text}" is refused: ${plain}`);
   return share === null ? none("Loading beyond 90 degrees is not allowed unless the maker or a qualified person allows it.") : good(share);
 }

@@ -45,8 +45,22 @@ export function loadUnit(word: string): LoadUnit | { readonly why: string } {
   return { why: `"${name}" is no unit of load that is read here; type kg, t, lb or short ton` };
 }
 
-/** Unit at the end of a heading, such as "WLL (t)" or "SWL kg"; null when it names none. */
+/** Words of other units, which make a heading with a second unit as doubtful as two of those that are read. */
+const OTHER_UNIT = /^(tons?|tonsf?|mt|m\.?tons?|cwts?|hundredweights?|kips?|stones?|quintals?)$/i;
+
+/** Units that a heading names, each once; one that is not read here stands as its word. */
+function unitsIn(heading: string): ReadonlySet<string> {
+  const words = tidy(heading).match(/(?:short|metric)[ -]tons?(?![a-z])|[a-z]+/gi) ?? [];
+  return new Set(words.flatMap((word) => {
+    const unit = loadUnit(word.replace("-", " "));
+    if (typeof unit === "string") return [unit];
+    return word === "T" || OTHER_UNIT.test(word) || FORCES.test(word) ? [word.toLowerCase() + " unread"] : [];
+  }));
+}
+
+/** Unit at the end of a heading, such as "WLL (t)" or "SWL kg"; null when it names none, or two. */
 export function loadUnitOfHeading(heading: string): LoadUnit | null {
+  if (unitsIn(heading).size > 1) return null;
   const last = /(?:^|[\s([,/])((?:short |metric )?[a-z]+\.?)\s*[)\]]?$/i.exec(tidy(heading))?.[1];
   const unit = last === undefined ? null : loadUnit(last);
   return typeof unit === "string" ? unit : null;

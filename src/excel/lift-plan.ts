@@ -1,9 +1,11 @@
 /** The lift as a worksheet: cells with the functions of the add-in and built-in ones, as data. Nothing is written here. */
 import { readText } from "../engine/cell";
 import { toNumber } from "../engine/exact";
-import { TAG_FIRST, WEIGH_ALL, type HookupLine } from "../engine/hookup";
+import { TAG_FIRST, TWO_LEGS_ADVISED, WEIGH_ALL, type HookupLine } from "../engine/hookup";
 import { HITCHES, SIDE_ASKED, SLINGS } from "../engine/hookup-parts";
+import { hasShoulder } from "../engine/lift";
 import { LOAD_UNITS, readLoad } from "../engine/load";
+import { CHOKE, CHOKER_SHARE } from "../engine/tables/capacity";
 import { SERVICE_TEMPERATURE } from "../engine/tables/service-temperature";
 import { CAUTION } from "./layout";
 import type { LiftToWrite } from "./port";
@@ -52,8 +54,8 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
   const straight = `IF(${INPUT.angle}="",IF(AND(${INPUT.legs}=1,${INPUT.hitch}<>"basket"),90,NA()),${INPUT.angle})`;
   const straightFrom = `IF(${INPUT.angle}="","horizontal",${INPUT.from})`;
   const slings = `COUNTIFS(${column("B")},"*sling*",${column("C")},"leg")`;
-  // What the engine refuses for the whole lift: no tension, no hitch, a choker without its angle, more or fewer slings than legs.
-  const sound = `AND(ISNUMBER(${TENSION}),OR(${HITCHES.map((hitch) => `${INPUT.hitch}="${hitch}"`).join(",")}),OR(${INPUT.hitch}<>"choker",${INPUT.choke}<>""),OR(${slings}=0,${slings}=${INPUT.legs}))`;
+  // What the engine refuses for the whole lift: no tension, no hitch, a choker without its angle, more or fewer slings than legs, a choker or basket without one.
+  const sound = `AND(ISNUMBER(${TENSION}),OR(${HITCHES.map((hitch) => `${INPUT.hitch}="${hitch}"`).join(",")}),OR(${INPUT.hitch}<>"choker",${INPUT.choke}<>""),OR(AND(${slings}=0,${INPUT.hitch}="vertical"),${slings}=${INPUT.legs}))`;
   const counts = `IF(${parts}>4,NA(),MIN(${parts},${INPUT.counted}))`;
   return {
     top: [LIFT_SHEET, CAUTION, TAG_FIRST, WEIGH_ALL],
@@ -66,7 +68,7 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
       { label: "Choke angle in degrees", value: numberOf(request.chokeAngle), beside: "for a choker hitch" },
       { label: "Temperature", value: numberOf(request.temperature), beside: readText(request.temperatureUnit), besideChoices: ["C", "F"] },
       { label: "Grade of the chain", value: numberOf(request.grade), beside: "80 or 100, where there is heat" },
-      { label: "Legs that carry, at most", value: request.strict === true ? 2 : 3, beside: "3, or 2 where only two are trusted" },
+      { label: "Legs that carry, at most", value: request.strict === true ? 2 : 3, beside: `3, or 2 where only two are trusted. ${TWO_LEGS_ADVISED}` },
     ],
     results: [
       { label: "Tension in one leg", formula: `=GEAR.LEGLOAD(${given(INPUT.load, INPUT.load)},${counts},${straight},${straightFrom})`, note: "in the unit of the load; load over the legs that carry and the sine of their angle from horizontal", format: "#,##0.0##" },
@@ -91,16 +93,28 @@ function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): 
   return [
     line.id, line.gear, line.place, line.decision === "REFUSED" ? line.sentence : IN_USE,
     tag.kind === "value" ? toNumber(tag.value.value) : "", tag.kind === "value" ? tag.value.unit : "", onlyNumber(numberOf(request.sideAngles?.[line.id])),
-    `=IF(${at("C")}="top",${given(INPUT.load, INPUT.load)},${TENSION})`,
-    `=${sling ? `IF(AND(${at("C")}<>"top",${INPUT.hitch}="choker"),${given(INPUT.choke, `GEAR.RATEDAT(1,"choker",1,90,"horizontal",${INPUT.choke})`)},1)` : "1"}`,
+    `=IF(${at("C")}="top",${given(INPUT.load, INPUT.load)},${sling ? TENSION : `IF(${INPUT.hitch}="basket",2,1)*${TENSION}`})`,
+    `=${sling ? `IF(AND(${at("C")}<>"top",${INPUT.hitch}="choker"),${given(INPUT.choke, choked(line.gear))},1)` : "1"}`,
     `=IF(${INPUT.temperature}="",1,${heat(line.gear)})`,
-    `=IF(${at("G")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("G")}=0,1,GEAR.SIDESHARE(${at("B")},${at("G")})))`,
+    `=IF(${at("G")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("G")}=0,1,GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("B"))},${at("G")})))`,
     `=${given(at("E"), `${at("E")}*${kilograms(at("F"))}/${kilograms(INPUT.unit)}*${at("I")}*${at("J")}*${at("K")}`)}`,
     `=${at("L")}-${at("H")}`,
     `=IFERROR(${at("H")}/${at("L")},"")`,
     `=IF(AND(${at("D")}="${IN_USE}",ISNUMBER(${at("N")})),IF(ROUND(${at("N")},12)>1,"OVERLOADED","CARRIES"),"REFUSED")`,
     line.ratedFrom.split("; ")[0] ?? "",
   ];
+}
+
+/** Share left by the choke, as the engine counts it: of chain by the stricter of two tables, of the rest by the choker table. */
+function choked(gear: string): string {
+  if (gear === "chain sling") return `GEAR.RATEDAT(1,"choker",1,90,"horizontal",${INPUT.choke})`;
+  const shares = CHOKE.reduceRight((beyond, { end, closed, share }) => `IF(${INPUT.choke}${closed ? "<=" : "<"}${end.toString()},${String(share)},${beyond})`, "NA()");
+  return `IF(ISNUMBER(${INPUT.choke}),IF(${INPUT.choke}<0,NA(),${String(CHOKER_SHARE)}*${shares}),NA())`;
+}
+
+/** The gear as the function for side loads is told it: only an eyebolt whose name says so has a shoulder. */
+function sideNamed(gear: string, gearText: string, cell: string): string {
+  return gear === "eyebolt" && hasShoulder(gearText) ? '"shoulder eyebolt"' : cell;
 }
 
 /** Share left by heat, as the engine counts it: alloy chain by its table, some hardware inside its range, the rest not known. */

@@ -288,7 +288,7 @@ export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[]
 }
 
 /**
- * Tension in one leg of a sling, in the load's unit. Three or four legs count as three. Refuses legs flatter than 30 degrees from horizontal.
+ * Tension in one leg of a sling, in the load's unit. Three or four legs count as three; a Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for them: type 2. Refuses legs flatter than 30 degrees from horizontal.
  * @customfunction LEGLOAD LEGLOAD
  * @param load Weight of the load.
  * @param legs Number of legs: 1 to 4.
@@ -301,14 +301,14 @@ export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): n
 }
 
 /**
- * Rated load of slings in a hitch, from the vertical rating of one sling. An estimate: the sling's own tag or the maker's table comes first.
+ * Rated load of slings in a hitch, from the vertical rating of one sling. At the choke the stricter of the choker table and the chain table counts. An estimate: the sling's own tag or the maker's table comes first.
  * @customfunction RATEDAT RATEDAT
  * @param wll Working load limit of one sling hanging vertically.
  * @param hitch vertical, choker or basket.
- * @param legs Number of slings or legs: 1 to 4; three or four count as three.
- * @param angle Angle in degrees; may be blank for one vertical or choker leg.
+ * @param legs Number of slings or legs: 1 to 4; three or four count as three, though a Navy handbook (bridle hitch) strongly recommends to count 2.
+ * @param angle Angle in degrees; may be empty text for one vertical or choker leg. 0 is no blank.
  * @param [angle_from] horizontal (when left out), vertical, or included.
- * @param [choke_angle] Angle at the choke in degrees; more than 120 when left out.
+ * @param [choke_angle] Angle at the choke in degrees; more than 120 when left out. Below 30, and 0, refused.
  * @returns Rated load.
  */
 export function ratedAtOf(wll: any, hitch: any, legs: any, angle: any, angle_from?: any, choke_angle?: any): number {
@@ -329,9 +329,9 @@ export function hotShareOf(grade: any, temperature: any, unit: any, state?: any)
 }
 
 /**
- * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis. The next worse row counts.
+ * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis; other eyebolts are refused out of line. The next worse row counts.
  * @customfunction SIDESHARE SIDESHARE
- * @param gear shackle or eyebolt.
+ * @param gear shackle or shoulder eyebolt.
  * @param angle Angle in degrees.
  * @returns Share, 0.7 for 70 %.
  */

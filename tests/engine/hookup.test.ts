@@ -6,6 +6,7 @@ import { judgeHookup, type HookupRequest, type HookupPlace, type HookupResult } 
 import { loadUnitOfHeading, readLoad, showLoad, type LoadUnit } from "../../src/engine/load";
 import type { CellValue, ItemResult } from "../../src/engine/model";
 import { SERVICE_TEMPERATURE } from "../../src/engine/tables/service-temperature";
+import { STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
 import { judged } from "./helpers";
 
 const AS_OF = 46351;
@@ -60,6 +61,14 @@ describe("reading a load", () => {
     expect(["WLL (t)", "SWL kg", "Rated load lbs", "Capacity [short tons]", "Rated load", "Working load limit", "WLL (ton)", "WLL (T)"].map(loadUnitOfHeading)).toEqual(["t", "kg", "lb", "short ton", null, null, null, null]);
   });
 
+  it.each(["WLL lbs/kg", "WLL kg or lb", "Capacity (kg) / (lb)", "WLL kg, lb", "WLL lb (kg)", "WLL T / kg", "Rated load, tons or lb", "WLL kN kg", "WLL short tons/t", "SWL lb-kg", "WLL cwt/kg", "WLL mt (lb)", "WLL kg and t"])("takes no unit from a heading that names two: %s", (heading) => {
+    expect(loadUnitOfHeading(heading)).toBeNull();
+  });
+
+  it("takes the one unit that a heading names twice", () => {
+    expect(["WLL, metric tons (t)", "Rated load in pounds (lbs.)", "US short tons"].map(loadUnitOfHeading)).toEqual(["t", "lb", "short ton"]);
+  });
+
   it("shows a need rounded up and a rating rounded down", () => {
     const load = { value: exact("5773.50269"), unit: "lb" as const };
     expect([showLoad(load, "up"), showLoad(load, "down")]).toEqual(["5,774 lb", "5,773 lb"]);
@@ -94,8 +103,28 @@ describe("tension in a leg", () => {
     expect(lift({ legs: 3, items: slings(3, "2 t"), hitch: "basket" }).refusals[0]).toMatch(/More than two slings in basket hitches/);
   });
 
-  it("hangs straight when one leg has no angle", () => {
-    expect(number(lift({ items: slings(1, "9 t"), load: "5 t", legs: 1, angle: "" }).perLeg)).toBe(5);
+  it("hangs straight when one leg has no angle; 0 degrees is no blank", () => {
+    const one = (angle: CellValue, more: Partial<HookupRequest> = {}): HookupResult => lift({ items: slings(1, "9 t"), load: "5 t", legs: 1, angle, ...more });
+    expect(number(one("").perLeg)).toBe(5);
+    for (const angle of [0, "0"]) expect(one(angle).refusals[0]).toMatch(/less than 30 degrees.*type 90/);
+    expect(number(one(0, { angleFrom: "vertical" }).perLeg)).toBe(5);
+    expect(one(0, { angleFrom: "vertical" }).perLegFrom).toContain("at 0 degrees from vertical");
+  });
+
+  it("of both parts of a basket sees the hardware in its leg", () => {
+    // One roundsling upright under 4 t: each part 2 t, the shackle that holds both eyes 4 t.
+    const held = (rated: string, more: Partial<HookupRequest> = {}): HookupResult => lift({ items: [...slings(1, "2 t", "roundsling"), ...at("leg", gear("S-1", "shackle", rated))], load: "4 t", legs: 1, angle: 90, hitch: "basket", ...more });
+    expect([held("4 t").ok, held("3.999 t").ok, held("2 t").lines[1]?.decision]).toEqual([true, false, "OVERLOADED"]);
+    expect(held("4 t").lines.map((line) => [line.carries?.words, line.carries?.share, number(line.needed)])).toEqual([["one part of the basket", 0.5, 2], ["both parts of a basket", 1, 4]]);
+    // A sling in a choker or vertical hitch has one part.
+    expect(held("4 t", { hitch: "vertical" }).lines[1]?.carries?.words).toBe("the tension of one leg");
+  });
+
+  it("says why two of three or four legs may be all that carry", () => {
+    const caution = (legs: number, more: Partial<HookupRequest> = {}): string => lift({ items: slings(legs, "9 t"), legs, ...more }).cautions.join(" ");
+    expect(caution(4)).toMatch(/Three legs are counted.*Navy handbook.*two-leg sling.*three and four legs/);
+    expect(caution(3)).toMatch(/Navy handbook/);
+    expect([caution(4, { strict: true }), caution(2)].filter((words) => words.includes("Navy"))).toEqual([]);
   });
 });
 
@@ -137,6 +166,32 @@ describe("the rated load", () => {
     expect([choke("2.61 t", 120).ok, choke("2.611 t", 120).ok]).toEqual([true, false]);
     expect(choke("1 t", 45).lines[0]?.ratedFrom).toMatch(/^tag: 4 t in column Rated load, read as one leg hanging straight; choker hitch 75 % \(.*\); choke angle 45 degrees 62 % \(/);
     expect(choke("1 t", "").refusals[0]).toMatch(/choke angle is missing/);
+    // 0 is no blank: it is the tightest choke.
+    expect([choke("1.47 t", 0).ok, choke("1.471 t", 0).ok, choke("1.471 t", "0").ok]).toEqual([true, false, false]);
+    for (const bad of [-1, 181, "tight"]) expect(choke("1 kg", bad).refusals[0]).toMatch(/choke angle/);
+  });
+
+  it("of a chain sling in a choker hitch takes the stricter of the choker table and the chain table", () => {
+    for (const [angle, percent] of STRICTER_CHOKE_ROWS) {
+      const most = `${String(percent * 100)} kg`;
+      const choke = (load: string): HookupResult => lift({ items: slings(1, "10 t"), legs: 1, angle: "", hitch: "choker", load, chokeAngle: angle });
+      expect([choke(most).ok, choke(`${String(percent * 100 + 1)} kg`).ok], String(angle)).toEqual([true, false]);
+    }
+    const tight = (chokeAngle: CellValue): HookupResult => lift({ items: slings(1, "10 t"), legs: 1, angle: "", hitch: "choker", load: "1 kg", chokeAngle });
+    for (const angle of [29.9, "29", 0, "0"]) expect(tight(angle).refusals[0]).toMatch(/L-1 \(chain sling\).*choke angle is less than 30 degrees/);
+    expect(tight(45).lines[0]?.ratedFrom).toMatch(/; choker hitch, choke angle 45 degrees, 40 % of the straight rating \(chain sling brochure/);
+    expect(tight(130).lines[0]?.ratedFrom).toMatch(/; choker hitch 75 % \(typical of US sling tables\)$/);
+  });
+
+  it("of a choker or basket hitch needs the sling that stands in it", () => {
+    for (const hitch of ["choker", "basket"]) {
+      const sling = gear("L-1", "wire rope sling", "9 t");
+      const more = { legs: 1, angle: 90, hitch, chokeAngle: 130, load: "1 kg" };
+      expect(lift({ items: at("top", sling), ...more }).refusals.join(" ")).toMatch(new RegExp(`${hitch} hitch.*no sling stands in a leg`));
+      expect(lift({ items: at("top", gear("S-1", "shackle", "9 t")), ...more }).ok).toBe(false);
+      expect(lift({ items: at("leg", sling), ...more }).ok).toBe(true);
+    }
+    expect(lift({ items: at("top", gear("L-1", "wire rope sling", "9 t")), legs: 1, angle: 90, load: "1 kg" }).ok).toBe(true);
   });
 
   it("of hot alloy chain follows its grade; without a grade it is refused", () => {
@@ -161,10 +216,16 @@ describe("the rated load", () => {
   });
 
   it("is lowered by a side load; an eyebolt needs its angle", () => {
-    const side = (kind: string, load: string, angle: CellValue): HookupResult => lift({ items: at("top", gear("S-1", kind, "2 t")), load, sideAngles: { "S-1": angle } });
+    const side = (kind: string, load: string, angle: CellValue, gearText = kind): HookupResult => lift({ items: at("top", gear("S-1", kind, "2 t", { gearText })), load, sideAngles: { "S-1": angle } });
     expect([side("shackle", "1.4 t", 45).ok, side("shackle", "1.401 t", 45).ok, side("shackle", "1 t", 90).ok, side("shackle", "1.001 t", 90).ok]).toEqual([true, false, true, false]);
     expect([side("shackle", "2 t", "").ok, side("shackle", "2 t", 0).ok]).toEqual([true, true]);
-    expect([side("eyebolt", "0.6 t", 45).ok, side("eyebolt", "0.601 t", 45).ok]).toEqual([true, false]);
+    expect(["0.6 t", "0.601 t"].map((load) => side("eyebolt", load, 45, "Eye bolt, shoulder").ok)).toEqual([true, false]);
+    for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "eyebolt without shoulder"]) {
+      expect(["0", "5"].map((angle) => side("eyebolt", "2 t", angle, plain).ok)).toEqual([true, true]);
+      expect(side("eyebolt", "0.01 t", 20, plain).refusals[0]).toMatch(/^S-1 \(eyebolt\) .*in line only/);
+    }
+    expect(side("eyebolt", "0.01 t", 20).refusals[0]).toMatch(/^S-1 \(eyebolt\) .*"shoulder eyebolt"/);
+    expect(side("eyebolt", "2 t", 0).ok).toBe(true);
     expect(side("eyebolt", "0.1 t", "").refusals[0]).toMatch(/side load angle of the eyebolt is missing/);
     expect(side("shackle", "0.1 t", 91).refusals[0]).toMatch(/beyond 90 degrees/);
     expect(side("hook", "0.1 t", 10).refusals[0]).toMatch(/no side-load table/);
@@ -190,6 +251,7 @@ describe("refusals name the item and what to do", () => {
     expect(refusal(gear("H-1", "hook", "2 t", { verdict }))).toBe("H-1 (hook) is out of use, REMOVE: Cracked.");
     expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "EXAMINE" } }))).toMatch(/out of use, EXAMINE/);
     expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "NO VERDICT" } }))).toMatch(/out of use, NO VERDICT/);
+    expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "DRESS" } }))).toMatch(/^H-1 \(hook\) is to be dressed and measured again before it is used/);
     expect(refusal(gear("H-1", "hook", "2 t", { tagged: true }))).toMatch(/H-1 \(hook\) is tagged out/);
     expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF - 1 }))).toMatch(/H-1 \(hook\) is OVERDUE/);
     expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF }))).toBe("");
@@ -213,6 +275,22 @@ describe("refusals name the item and what to do", () => {
     expect(refusal(gear("L-1", "chain sling", "2 t", { gearText: "2-leg chain sling" }))).toMatch(/rates all of them together/);
     expect(refusal(gear("L-1", "chain sling", "2 t", { gearText: "Chain sling, quad leg" }))).toMatch(/rates all of them together/);
     expect(refusal(gear("X-1", "x", "2 t", { gear: null, gearText: "winch" }))).toMatch(/"winch" is no gear kind/);
+  });
+
+  it.each([
+    "twin leg chain sling", "dual leg chain sling", "multi-leg chain sling", "multileg sling", "chain sling 2L", "double chain sling", "pair of chain slings", "4-lg chain sling", "II leg chain sling", "Chain sling (4 legs)",
+    "two-legged chain sling", "chain sling, legs: 3", "chain bridle", "triple chain sling", "quadruple chain sling", "2 x chain sling", "chain sling x2", "2 chain sling", "chain sling, three chains", "set of chain slings", "DOS chain sling", "chain sling 3 lgs", "2leg chain sling",
+    "chain sling IV-leg", "5 legged chain sling", "chain sling per leg", "2-1 leg chain sling", "bridle of single leg chain slings", "pair of single leg chain slings", "chain sling 2/leg", "chain sling 2 branch", "Two-part chain sling", "2-strand chain sling", "2 x 3 m chain sling", "two single leg chain slings",
+  ])("never takes the tag of a sling that can have several legs as that of one: %s", (gearText) => {
+    expect(refusal(gear("L-1", "chain sling", "2 t", { gearText }))).toMatch(/rates all of them together/);
+  });
+
+  it.each([
+    ["chain sling", "single leg chain sling"], ["chain sling", "1-leg alloy chain sling 3/8"], ["chain sling", "Chain leg"], ["chain sling", "chain sling single leg"], ["chain sling", "Chain sling, 1 leg"], ["wire rope sling", "6-part braided wire rope sling"], ["chain sling", "single leg chain sling 2-part"], ["chain sling", "7 t chain sling"], ["chain sling", "3/8 chain sling"], ["web sling", "type 3 web sling"], ["chain sling", "chain sling 10 mm, 2 m"], ["chain sling", "one leg chain sling"], ["chain sling", "I leg chain sling"], ["chain sling", "chain sling 6 ft lg"],
+    ["web sling", "2-ply web sling"], ["web sling", "double ply web sling 2 in x 6 ft"], ["wire rope sling", "6 x 36 wire rope sling"], ["wire rope sling", "wire rope sling 6x19"], ["fibre rope sling", "double braided rope sling"], ["roundsling", "roundsling 2 m"],
+    ["chain sling", "single leg chain sling, double hook"],
+  ])("takes a %s named %s as one leg", (kind, gearText) => {
+    expect(refusal(gear("L-1", kind, "2 t", { gearText }))).toBe("");
   });
 
   it("nothing picked, too few slings, one id twice, no id", () => {

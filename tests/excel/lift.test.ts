@@ -30,6 +30,18 @@ async function lift(places: Readonly<Record<string, HookupPlace>>, more: Partial
   return { request, result: judgeHookup(request) };
 }
 
+/** One item of another kind in a lift of 1 t, rated 3 t, as the engine judged it. */
+async function rope(more: Partial<HookupRequest> & { readonly gear?: string; readonly gearText?: string; readonly place?: HookupPlace }): Promise<LiftToWrite> {
+  const { gear = "wire rope sling", gearText = gear, place = "leg", ...rest } = more;
+  const made = book({ "Gear log": LOG });
+  openBook(made);
+  const [first] = (await read()).report.items;
+  if (!first) throw new Error("No item");
+  const item = { ...first, id: "R-1", gear, gearText, cells: new Map([...first.cells, ["ratedLoad", "3 t"] as const]) };
+  const request: HookupRequest = { items: [{ item, place }], load: "1 t", legs: 1, angle: "90", angleFrom: "horizontal", hitch: "choker", asOf: AS_OF, ...rest };
+  return { request, result: judgeHookup(request) };
+}
+
 const cell = (made: Book, row: number, column: number): unknown => {
   const at = made.sheet(LIFT_SHEET)?.cell(row - 1, column);
   return at?.error ?? at?.value ?? "";
@@ -86,11 +98,14 @@ describe("the lift on a sheet", () => {
     // 5,578 kg is 12,297.4 lb.
     expect((await type([[LOAD, 1, 5578], [LOAD, 2, "kg"]]))[1]).toBe("CARRIES");
     expect((await type([[LOAD, 1, 5579]]))[1]).toBe("OVERLOADED");
-    // Choker: 75 % of 12,297.56 lb is 9,223.2 lb; a choke below 30 degrees leaves 49 % of that, 4,519.3 lb.
+    // Choker: 75 % of 12,297.56 lb is 9,223.2 lb; a choke of 45 degrees leaves chain 40 % of 12,297.56 lb, 4,919.0 lb; below 30 degrees none.
     expect((await type([[LOAD, 1, 9223], [LOAD, 2, "lb"], [HITCH, 1, "choker"]]))[1]).toBe("REFUSED");
     expect((await type([[CHOKE, 1, 130]]))[1]).toBe("CARRIES");
-    expect((await type([[CHOKE, 1, 20]]))[1]).toBe("OVERLOADED");
-    expect((await type([[LOAD, 1, 4519]]))[1]).toBe("CARRIES");
+    expect((await type([[CHOKE, 1, 45]]))[1]).toBe("OVERLOADED");
+    expect((await type([[LOAD, 1, 4920]]))[1]).toBe("OVERLOADED");
+    expect((await type([[LOAD, 1, 4919]]))[1]).toBe("CARRIES");
+    expect((await type([[CHOKE, 1, 29.9]]))[1]).toBe("REFUSED");
+    expect((await type([[CHOKE, 1, 0]]))[1]).toBe("REFUSED");
     // Grade 80 at 800 F keeps 60 %: 2 sin 60 x 4,260 = 7,378.5 lb.
     expect((await type([[HITCH, 1, "vertical"], [LOAD, 1, 7378], [HEAT, 1, 800], [HEAT, 2, "F"]]))[1]).toBe("REFUSED");
     expect((await type([[GRADE, 1, 80]]))[1]).toBe("CARRIES");
@@ -98,6 +113,56 @@ describe("the lift on a sheet", () => {
     // Basket: two slings are four parts, of which three or two are counted; upright 3 x 7,100 = 21,300 lb.
     expect((await type([[HEAT, 1, null], [HITCH, 1, "basket"], [ANGLE, 1, 90], [ANGLE, 2, "horizontal"], [LOAD, 1, 21300]]))[1]).toBe("CARRIES");
     expect((await type([[COUNTED, 1, 2]]))[1]).toBe("OVERLOADED");
+  });
+
+  it("holds hardware in a basket against both parts, and asks for the sling of a choker", async () => {
+    const made = book({ "Gear log": LOG });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    // One sling upright under 7,000 lb: each part 3,500 lb, the shackle of 3.25 t (7,165.02 lb) both.
+    const asked = await lift({ "C-1": "leg", "3/4": "leg" }, { legs: 1, angle: 90, hitch: "basket", load: "7000 lb" });
+    await excelPort.writeLift(asked);
+    expect(rows(made).map((r) => r["Needed"])).toEqual([3500, 7000]);
+    for (const [i, line] of asked.result.lines.entries()) expect(rows(made)[i]?.["Used"]).toBeCloseTo(line.used ?? NaN, 9);
+    expect(results(made)[1]).toBe("CARRIES");
+    const sheet = made.sheet(LIFT_SHEET)!;
+    sheet.at(INPUT_ROW, 1).value = 7166;
+    await calc.recalculate(made);
+    expect(results(made)[1]).toBe("OVERLOADED");
+    // The sling on top, the hitch left as it is.
+    sheet.at(INPUT_ROW, 1).value = 100;
+    sheet.at(ITEM_ROW, 2).value = "top";
+    await calc.recalculate(made);
+    expect(results(made)[1]).toBe("REFUSED");
+    sheet.at(INPUT_ROW + 3, 1).value = "vertical";
+    await calc.recalculate(made);
+    expect(results(made)[1]).toBe("CARRIES");
+  });
+
+  it("takes the choke of a rope sling from the choker table, as the engine does, at every angle", async () => {
+    const calc = calculator();
+    for (const [angle, share] of [[0, 0.3675], [29, 0.3675], [30, 0.465], [60, 0.555], [89.5, 0.555], [90, 0.6525], [120, 0.6525], [121, 0.75], [180, 0.75]] as const) {
+      const asked = await rope({ chokeAngle: angle });
+      const made = book({ "Gear log": LOG });
+      openBook(made, { calculator: calc });
+      await excelPort.writeLift(asked);
+      expect([angle, rows(made)[0]?.["Hitch share"], rows(made)[0]?.["Decision"]]).toEqual([angle, expect.closeTo(share, 12), asked.result.lines[0]?.decision]);
+      expect(asked.result.lines[0]?.used).toBeCloseTo(Number(rows(made)[0]?.["Used"]), 9);
+    }
+  });
+
+  it("keeps a plain eyebolt in line when its angle is typed on the sheet", async () => {
+    const calc = calculator();
+    for (const [gearText, decision] of [["plain eyebolt", "REFUSED"], ["eyebolt", "REFUSED"], ["shoulder eyebolt", "CARRIES"]] as const) {
+      const asked = await rope({ hitch: "vertical", gear: "eyebolt", gearText, place: "top", sideAngles: { "R-1": 0 } });
+      const made = book({ "Gear log": LOG });
+      openBook(made, { calculator: calc });
+      await excelPort.writeLift(asked);
+      expect(results(made)[1]).toBe("CARRIES");
+      made.sheet(LIFT_SHEET)!.at(ITEM_ROW, 6).value = 20;
+      await calc.recalculate(made);
+      expect([gearText, results(made)[1]]).toEqual([gearText, decision]);
+    }
   });
 
   it("refuses without a hitch, with more legs than slings, and once an inspection is due", async () => {

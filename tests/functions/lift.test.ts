@@ -1,7 +1,7 @@
 /** The functions for ropes, grooves and the load before a lift, as a cell calls them. */
 import { describe, expect, it } from "vitest";
 import { grooveVerdictOf, hotShareOf, legLoadOf, ratedAtOf, ropeVerdictOf, sideShareOf } from "../../src/functions/functions";
-import { ANGLE_FACTORS, CHOKE_ROWS, EYEBOLT_ROWS, HEAT_ROWS, RATED_100, RATED_80, SHACKLE_SIDE_ROWS } from "../fixtures/capacity";
+import { ANGLE_FACTORS, CHAIN_CHOKE_ROWS, CHOKE_ROWS, EYEBOLT_ROWS, HEAT_ROWS, RATED_100, RATED_80, SHACKLE_SIDE_ROWS, STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
 import { GROOVES } from "../fixtures/grooves";
 
 /** Calls what must end in a cell error; returns its sentence. */
@@ -121,12 +121,16 @@ describe("RATEDAT", () => {
     it(`one leg at ${String(angle)} degrees keeps ${String(reduction)} of its rating (published with three decimals)`, () => {
       expect(thousandths(ratedAtOf(1, "vertical", 1, angle))).toBe(thousandths(reduction));
     });
-  for (const [angle, percent] of CHOKE_ROWS)
-    it(`a choke of ${String(angle)} degrees keeps ${String(percent)} % of the choker rating`, () => {
-      expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeCloseTo((750 * percent) / 100, 9);
+  for (const [angle, percent] of STRICTER_CHOKE_ROWS)
+    it(`a choke of ${String(angle)} degrees keeps ${String(percent)} % of the vertical rating: the stricter of the two tables`, () => {
+      expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeCloseTo(10 * percent, 9);
     });
-  it("a choker tag of 5,000 kg under 30 degrees is 2,450 kg", () => {
-    expect(ratedAtOf(5000 / 0.75, "choker", 1, null, null, 29)).toBeCloseTo(2450, 6);
+  it("a choke never keeps more than either table", () => {
+    for (const [angle, percent] of CHOKE_ROWS) if (angle >= 30) expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeLessThanOrEqual(7.5 * percent + 1e-9);
+    for (const [angle, , tonnes] of CHAIN_CHOKE_ROWS) expect(ratedAtOf(5, "choker", 1, null, null, angle)).toBeLessThanOrEqual(tonnes + 1e-9);
+  });
+  it("a choke below 30 degrees is refused: the chain table has no rating there", () => {
+    for (const choke of [29.999, 29, 1, "29", "0", 0]) expect(cellError(() => ratedAtOf(1000, "choker", 1, null, null, choke), "#N/A")).toContain("less than 30 degrees");
   });
   it("a single vertical or choker leg needs no angle; a basket does", () => {
     for (const blank of BLANKS) {
@@ -136,13 +140,22 @@ describe("RATEDAT", () => {
       cellError(() => ratedAtOf(1000, "vertical", 2, blank), "#N/A");
     }
   });
-  it("a choke angle of 0 is a blank cell of some hosts: left out", () => {
-    for (const blank of [...BLANKS, 0]) expect(ratedAtOf(1000, "choker", 1, null, null, blank)).toBe(750);
+  it("a choke angle left out is a free choke; 0, which some hosts hand over for a blank cell, is refused as the text 0 is", () => {
+    for (const blank of BLANKS) expect(ratedAtOf(1000, "choker", 1, null, null, blank)).toBe(750);
+    expect(cellError(() => ratedAtOf(1, "choker", 1, 90, "", 0), "#N/A")).toBe(cellError(() => ratedAtOf(1, "choker", 1, 90, "", "0"), "#N/A"));
+  });
+  it("an angle of 0 is no blank: one leg at 0 degrees from horizontal is refused, and told how to say that it hangs straight", () => {
+    for (const hitch of ["vertical", "choker"]) for (const angle of [0, "0"]) {
+      expect(cellError(() => ratedAtOf(1, hitch, 1, angle, "horizontal", ""), "#N/A")).toMatch(/less than 30 degrees.*type 90/);
+      expect(cellError(() => ratedAtOf(1, hitch, 1, angle, null, null), "#N/A")).toMatch(/empty text.*type 90/);
+    }
+    // From vertical, 0 and a blank both hang straight.
+    expect(ratedAtOf(1, "vertical", 1, 0, "vertical")).toBe(1);
   });
   it("never gives more for a flatter leg, a tighter choke or fewer legs", () => {
     const at = (legs: number, angle: number, choke: number): number => ratedAtOf(1000, "choker", legs, angle, "horizontal", choke);
     for (let angle = 31; angle <= 90; angle += 1) expect(at(2, angle - 1, 130)).toBeLessThan(at(2, angle, 130));
-    for (let choke = 2; choke <= 180; choke += 1) expect(at(2, 60, choke - 1)).toBeLessThanOrEqual(at(2, 60, choke));
+    for (let choke = 31; choke <= 180; choke += 1) expect(at(2, 60, choke - 1)).toBeLessThanOrEqual(at(2, 60, choke));
     for (const legs of [2, 3, 4]) expect(at(legs - 1, 60, 130)).toBeLessThanOrEqual(at(legs, 60, 130));
   });
   it("refuses what it cannot answer, each with a sentence", () => {
@@ -197,11 +210,23 @@ describe("SIDESHARE", () => {
   for (const [angle, percent] of SHACKLE_SIDE_ROWS) it(`a shackle ${String(angle)} degrees out of its plane keeps ${String(percent)} %`, () => { expect(sideShareOf("shackle", angle)).toBe(percent / 100); });
   for (const [angle, percent, pounds] of EYEBOLT_ROWS)
     it(`a shoulder eyebolt ${String(angle)} degrees from its axis keeps ${String(percent)} %: ${String(pounds)} of 1,550 lb`, () => {
-      expect(sideShareOf("eyebolt", angle)).toBe(percent / 100);
+      expect(sideShareOf("shoulder eyebolt", angle)).toBe(percent / 100);
+      expect(sideShareOf("Eyebolts, shouldered, no. 4", angle)).toBe(percent / 100);
       expect(1550 * sideShareOf("Shoulder eye bolt", angle)).toBeCloseTo(pounds, 6);
     });
   it("between two rows the worse counts", () => {
-    expect([sideShareOf("eyebolt", 5.1), sideShareOf("eyebolt", 16), sideShareOf("eyebolt", 31), sideShareOf("eyebolt", 46)]).toEqual([0.8, 0.65, 0.3, 0.25]);
+    expect([5.1, 16, 31, 46].map((angle) => sideShareOf("shoulder eyebolt", angle))).toEqual([0.8, 0.65, 0.3, 0.25]);
+  });
+  for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "Eyebolt without shoulder", "eyebolt w/o shoulder", "eye bolt, no shoulder", "nonshoulder eyebolt", "unshouldered eyebolt", "shoulderless eyebolt", "eyebolt (shoulder: no)", "regular eyebolt", "eyebolt, shoulder missing", "eyebolt - not shouldered", "eyebolt, shoulder?"])
+    it(`"${plain}" is pulled in line only (WAC 296-155-56110(2)(b))`, () => {
+      expect([sideShareOf(plain, 0), sideShareOf(plain, 5)]).toEqual([1, 1]);
+      for (const angle of [5.1, 20, 45, 90]) expect(cellError(() => sideShareOf(plain, angle), "#N/A")).toMatch(/in line only/);
+    });
+  it("an eyebolt that does not say its shoulder is asked for it at an angle", () => {
+    for (const gear of ["eyebolt", "machinery eyebolt", "eye bolts 3/8"]) {
+      expect(sideShareOf(gear, 5)).toBe(1);
+      expect(cellError(() => sideShareOf(gear, 20), "#N/A")).toContain('"shoulder eyebolt"');
+    }
   });
   it("4.75 t at 30 degrees is 3.325 t, at 60 degrees 2.375 t", () => {
     expect(4.75 * sideShareOf("anchor shackle", 30)).toBeCloseTo(3.325, 9);

@@ -25,7 +25,7 @@ const GEAR = [
   rated(4, "5 t", { id: "HK-1", gear: "hook" }),
   rated(5, "5 t", { id: "HK-2", gear: "hook", decision: "REMOVE", reason: "Cracked at the saddle." }),
   rated(6, "", { id: "LK-1", gear: "link" }),
-  rated(7, "2 t", { id: "EB-1", gear: "eyebolt" }),
+  rated(7, "2 t", { id: "EB-1", gear: "eyebolt", gearText: "Shoulder eyebolt" }),
   rated(8, "2 t", { id: "", gear: "hook" }),
 ];
 
@@ -125,6 +125,19 @@ describe("before the lift", () => {
     expect(said()).toMatch(/CARRIES/);
     await typeLift({ Temperature: "300", "Temperature in": "F" });
     expect(refusals()).toMatch(/no heat figure for a wire rope sling/);
+  });
+
+  it("counts both parts of a basket on the hardware in its leg, and names why two legs may be all that carry", async () => {
+    await open();
+    await pick("WS-1", "SH-1");
+    await user.selectOptions(screen.getByLabelText("Place of SH-1"), "leg");
+    await typeLift({ Load: "3.2", "Unit of the load": "t", Hitch: "basket", "Slings, two parts each": "1", "Angle, degrees": "90" });
+    expect(lineOf("SH-1")).toMatch(/3\.2 t3\.25 t.*CARRIES.*both parts of a basket/);
+    await user.selectOptions(screen.getByLabelText("Place of WS-1"), "top");
+    expect(refusals()).toMatch(/no sling stands in a leg/);
+    expect(screen.queryByText(/Navy handbook/)).toBeNull();
+    await typeLift({ Hitch: "vertical", Legs: "4" });
+    expect(screen.getByRole("checkbox", { name: /^Count only two legs/ })).toHaveAccessibleDescription(/Navy handbook.*two-leg sling/);
   });
 
   it("finds gear by search, keeps what is picked in other places, and starts again", async () => {

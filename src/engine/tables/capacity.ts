@@ -19,6 +19,14 @@ const bands = (rows: readonly (readonly [end: string, percent: number])[]): read
  */
 export const CHOKE = bands([["<30", 49], ["<60", 62], ["<90", 74], ["120", 87], ["180", 100]]);
 
+/**
+ * Choke angle in degrees to the share of the VERTICAL rating, chain slings: a chain brochure to the European standard (restated: single leg of 5.0 t is 4.00,
+ * 3.25, 2.75, 2.00 t). Printed gaps (119 to 120) count to the lower row. Nothing is printed below 30 degrees, so there a chain sling is refused. Below
+ * 120 degrees it is stricter than CHOKER_SHARE times CHOKE, from 120 on that is; the stricter of the two counts.
+ */
+export const CHAIN_CHOKE = bands([["<60", 40], ["<90", 55], ["<120", 65], ["180", 80]]);
+export const CHAIN_CHOKE_LEAST = exact("30");
+
 /** Choker rating as a share of the vertical rating, typical of US sling tables. */
 export const CHOKER_SHARE = 0.75;
 

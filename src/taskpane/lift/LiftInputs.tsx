@@ -1,5 +1,6 @@
 /** The lift itself: load, legs, angle, hitch, heat. */
 import { Checkbox, Field, Input, makeStyles, Select } from "@fluentui/react-components";
+import { TWO_LEGS_ADVISED } from "../../engine/hookup";
 import { LOAD_UNITS } from "../../engine/load";
 import type { LiftChange, LiftForm, LiftInputs as Inputs } from "./form";
 
@@ -52,7 +53,9 @@ export function LiftInputs({ form, strictRules, onChange }: Props) {
       {choice("angleFrom", "Angle measured", Object.entries(FROM))}
       {inputs.hitch === "choker" && <div className={styles.wide}>{text("chokeAngle", "Choke angle, degrees", "A sling that chokes freely hangs at more than 120.")}</div>}
       {several && (
-        <Checkbox className={styles.wide} checked={form.strict || strictRules} disabled={strictRules} onChange={(_, data) => { onChange({ kind: "strict", on: data.checked === true }); }} label={inputs.hitch === "basket" ? "Count only two parts as carrying" : "Count only two legs as carrying (else three)"} />
+        <Field size="small" className={styles.wide} hint={TWO_LEGS_ADVISED}>
+          <Checkbox checked={form.strict || strictRules} disabled={strictRules} onChange={(_, data) => { onChange({ kind: "strict", on: data.checked === true }); }} label={inputs.hitch === "basket" ? "Count only two parts as carrying (else three)" : "Count only two legs as carrying (else three)"} />
+        </Field>
       )}
       {text("temperature", "Temperature", "Blank: nothing hot or cold")}
       {choice("temperatureUnit", "Temperature in", [["C", "°C"], ["F", "°F"]], "Choose")}
