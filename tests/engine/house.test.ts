@@ -128,8 +128,12 @@ describe("a length takes the change, not the size", () => {
     const rows = [["H-1", "hook", 2, 2, 1, 1, 0, "yes", "none", "yes"], ["H-2", "hook", 8, 8, 1, 1, 0, "yes", "none", "yes"]];
     expect(judgeRowsOf(headings, rows, size("throat opening", "1")).map((v) => v.decision)).toEqual(["NO VERDICT", "KEEP"]);
   });
+  it("of wear holds for what grinding takes away: 0.04 in of 1 in is more than 2 %", () => {
+    const nicked = (depth: number) => judgeRowsOf([["Id", "Gear", "Throat as-new", "Throat now", "Section as-new", "Section now", "Unit", "Twist deg", "Latch works", "Cracks", "Identification legible", "Nick depth", "Nick at"]], [["H-1", "hook", 2, 2, 1, 1, "in", 0, "yes", "none", "yes", depth, "saddle"]], sheet([["hook", "section wear", "above", "2 %", "", "Yard order 7", ""]]))[0]?.decision;
+    expect([nicked(0.02), nicked(0.021), nicked(0.04)]).toEqual(["DRESS", "REMOVE", "REMOVE"]);
+  });
   it("holds for nominal sizes and without a maker's word as well", () => {
-    expect(removeAt("chain sling", "link", "1/2", "in", sheet([["chain sling", "link thickness", "above", "0.4", "in", "Yard order 7", ""]]))).toMatchObject({ ok: false, kind: "missing", why: expect.stringMatching(/row 3 .*nominal 0.5 in/) });
+    expect(removeAt("chain sling", "link", "1/2", "in", sheet([["chain sling", "link thickness", "above", "0.4", "in", "Yard order 7", ""]]))).toMatchObject({ ok: false, kind: "missing", why: expect.stringMatching(/row 3 .*a new 13 mm link/) });
   });
   it("of a clearance is the clearance itself, and never nothing", () => {
     expect(removeAt("swivel", "clearance", null, "in", sheet([["swivel", "shoulder clearance", "above", "1/10", "in", "Yard order 7", ""]]))).toEqual({ ok: true, value: 0.1 });

@@ -230,7 +230,8 @@ describe("CHAINMIN and CHAINVERDICT", () => {
         expect(chainMin(row.nominal, "in", [["standard"]])).toBe(row.least);
         expect(chainMin(Number(row.mm), "mm", [["standard"]])).toBeCloseTo(row.least * 25.4, 9);
         expect(chainMin(`${row.mm} mm`, "in", [["standard"]])).toBe(row.least);
-        expect(chainMin(row.nominal, "cm", [["standard"]])).toBeCloseTo(row.least * 2.54, 9);
+        // With the unit: a bare 1 is 1 cm here, which is the 10 mm row.
+        expect(chainMin(`${row.nominal} in`, "cm", [["standard"]])).toBeCloseTo(row.least * 2.54, 9);
         expect(chainVerdictOf(row.nominal, row.least, "in", [["standard"]])).toBe("WATCH");
         expect(chainVerdictOf(row.nominal, Number((row.least - 0.00001).toFixed(5)), "in", [["standard"]])).toBe("REMOVE");
       });

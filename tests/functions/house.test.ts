@@ -70,7 +70,8 @@ describe("the range of the house limits", () => {
     for (const maker of ["", "yes"]) {
       const limits = house(limit("chain sling", "link thickness", "3 %", "", "above", maker));
       expect(cellError(() => chainMin("1/2", "in", limits))).toEqual(["#N/A", expect.stringMatching(/^House limits, row 4 \(chain sling, link thickness\).*GEAR\.REMOVEAT/)]);
-      expect(removeAtSize("chain sling", "link", "1/2", "in", limits)).toBe(0.485);
+      // A new 1/2 in link is 13 mm: 3 % leaves 12.61 mm.
+      expect(removeAtSize("chain sling", "link", "1/2", "mm", limits)).toBe(12.61);
     }
     expect(cellError(() => chainMin("1/2", "in", bad("chain sling", "link thickness")))).toEqual(["#VALUE!", expect.stringContaining("row 4 (chain sling, link thickness)")]);
     expect(cellError(() => chainMin("1/2", "in", [["standard,house"]]))).toEqual(["#VALUE!", expect.stringContaining("were not handed over")]);

@@ -217,7 +217,7 @@ describe("SIDESHARE", () => {
   it("between two rows the worse counts", () => {
     expect([5.1, 16, 31, 46].map((angle) => sideShareOf("shoulder eyebolt", angle))).toEqual([0.8, 0.65, 0.3, 0.25]);
   });
-  for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "Eyebolt without shoulder", "eyebolt w/o shoulder", "eye bolt, no shoulder", "nonshoulder eyebolt", "unshouldered eyebolt", "shoulderless eyebolt", "eyebolt (shoulder: no)", "regular eyebolt", "eyebolt, shoulder missing", "eyebolt - not shouldered", "eyebolt, shoulder?"])
+  for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "Eyebolt without shoulder", "eyebolt w/o shoulder", "eye bolt, no shoulder", "nonshoulder eyebolt", "unshouldered eyebolt", "shoulderless eyebolt", "eyebolt (shoulder: no)", "regular eyebolt", "eyebolt, shoulder missing", "eyebolt, shoulder?"])
     it(`"${plain}" is pulled in line only (WAC 296-155-56110(2)(b))`, () => {
       expect([sideShareOf(plain, 0), sideShareOf(plain, 5)]).toEqual([1, 1]);
       for (const angle of [5.1, 20, 45, 90]) expect(cellError(() => sideShareOf(plain, angle), "#N/A")).toMatch(/in line only/);

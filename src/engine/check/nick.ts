@@ -2,7 +2,7 @@
 import { type Length, readText } from "../cell";
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
-import type { Check, GearKind, StressClass } from "../gear/kind";
+import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
 import { judge, lesser } from "../judge";
 import { tellRefused, tellSound, tellUnruled } from "../sentence";
@@ -27,6 +27,12 @@ function sectionAt(check: Check & { kind: "nick" }, kind: GearKind, part: string
   if (readText(cells.value(check.sectionNew)) !== "" || readText(cells.value(check.sectionNow)) !== "") return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
   if (part !== null && !measures(sized, part)) return "not measured";
   return { part: part ?? sized.part, original: sized.original, measured: sized.measured };
+}
+
+/** What is ground away is gone like wear: a house limit of wear holds for it as well. */
+function houseWear(situation: Situation, part: string, stress: StressClass): readonly Criterion[] {
+  const wear = lossAt(situation.kind, part);
+  return wear === undefined ? [] : criteriaFor(wear, situation, stress, false).filter((c) => c.basis === "house").map((c) => ({ ...c, inside: "DRESS" }));
 }
 
 /** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
@@ -55,7 +61,7 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
     used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
     measured: `${typed(depth)} deep at the ${section.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
   };
-  const result = against({ ...check, part: section.part }, figure, criteriaFor(check, situation, stress, false));
+  const result = against({ ...check, part: section.part }, figure, [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)]);
   const unjudged = result.findings.every((f) => f.criterion === null);
   const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
   return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };

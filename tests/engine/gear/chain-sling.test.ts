@@ -29,6 +29,7 @@ kindTests(
     ...onSight("chain-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: TABLE_12 }),
     ...onSight("chain-sling", "hook latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
     ...onSight("chain-sling", "end fittings", "endFittings", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12 }),
+    ...onSight("chain-sling", "hinging of links", "turnsFreely", { standard: TABLE_12 }),
     ...onSight("chain-sling", "heat damage", "heat", { standard: TABLE_12 }),
     ...onSight("chain-sling", "corrosion", "corrosion", { standard: TABLE_12 }),
     ...onSight("chain-sling", "field weld or change", "fieldChange", { law: "29 CFR 1910.184(e)(2): makeshift links, bolts, rods", practice: PRACTICE }),
