@@ -4,7 +4,7 @@ import { FIELD_IDS, FIELDS, type FieldId } from "../../src/engine/fields";
 import { matchHeadings } from "../../src/engine/headings";
 import type { CellValue } from "../../src/engine/model";
 import { fieldsFor, reportOn } from "../../src/engine/report";
-import { findLog, itemRows } from "../../src/engine/sheet";
+import { asGrid, findLog, itemRows } from "../../src/engine/sheet";
 import { GEAR } from "../../src/engine/gear/index";
 
 /** Heading, field, and unit where the heading names one. */
@@ -324,5 +324,13 @@ describe("checks that no column gives", () => {
   it("are told for each gear kind of the log", () => {
     const report = reportOn([["Id", "Gear", "Section as-new (mm)", "Section now (mm)", "Cracks"], ["R-1", "ring", 30, 30, "none"], ["S-1", "shackle", 20, 20, "none"], ["S-2", "shackle", 20, 20, "none"]], request);
     expect(report?.missingChecks).toEqual([expect.stringMatching(/^2 shackles: no column for pin wear, pin seating, deformation, identification/), expect.stringMatching(/^1 link: no column for deformation, identification/)]);
+  });
+});
+
+describe("a grid handed over from outside", () => {
+  it("is rows of plain cells, dates told apart; anything else is a fault of the caller", () => {
+    const grid = [[1, "a", true, null, undefined, { serial: 46000 }], []];
+    expect(asGrid(grid)).toBe(grid);
+    for (const odd of [null, "a", [1], [[{}]], [[{ serial: "46000" }]], [[() => 1]], [[[1]]], { 0: [1] }]) expect(() => asGrid(odd), JSON.stringify(odd)).toThrow("could not be read as rows of cells");
   });
 });
