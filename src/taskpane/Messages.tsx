@@ -2,15 +2,17 @@
 import { Notice } from "./shared/Notice";
 import type { Intentions } from "./intentions";
 import type { Failure, PaneState } from "./state";
+import { showMade } from "./words";
 
 /** Kinds that are nobody's fault and pass by themselves or with one step in the sheet. */
 const MILD: readonly Failure["kind"][] = ["editing", "protected", "no log", "duplicate"];
 
 export function Messages({ state, intentions }: { state: PaneState; intentions: Intentions }) {
-  const { failure, remote } = state;
+  const { failure, remote, made } = state;
   return (
     <>
       <div role="alert">{failure !== null && <FailureNotice failure={failure} intentions={intentions} />}</div>
+      {made !== null && <Notice intent="success" title={showMade(made)} onDismiss={() => { intentions.tell({ kind: "dismiss", what: "made" }); }} />}
       {remote !== null && (
         <Notice
           intent="warning"

@@ -2,6 +2,7 @@
 import type { BasisId } from "../engine/bases";
 import type { FieldId } from "../engine/fields";
 import { DECISIONS, type Decision } from "../engine/verdict";
+import { HOUSE_SHEET } from "../excel/layout";
 import type { LiftToWrite, WorkbookPort } from "../excel/port";
 import { createReading, type Held } from "./reading";
 import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
@@ -96,10 +97,12 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     if (get().work.kind !== "idle") return;
     try {
       await port.makeHouseSheet();
-      await readAgain();
     } catch (error) {
-      reading.fail(error, "again");
+      reading.fail(error, "house");
+      return;
     }
+    await readAgain();
+    tell({ kind: "made", sheet: HOUSE_SHEET });
   };
 
   const start = async (): Promise<void> => {
@@ -135,6 +138,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     show: () => show(lastRow),
     watch: reading.watch,
     save: reading.save,
+    house: makeHouseSheet,
     lift: async () => { if (lastLift !== null) await writeLift(lastLift); },
   };
 

@@ -1,5 +1,6 @@
 /** Reading the log and the register: on request, and quietly when cells change. */
-import { WorkbookError, type ReadRequest, type WorkbookEvent, type WorkbookPort } from "../excel/port";
+import { HOUSE_SHEET } from "../excel/layout";
+import { WorkbookError, type LogPlace, type ReadRequest, type WorkbookEvent, type WorkbookPort } from "../excel/port";
 import type { Failure, PaneEvent, PaneState, Retry } from "./state";
 
 /** Cells often change in bursts: wait for the burst to end before reading again. */
@@ -31,6 +32,10 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   let turn = 0;
   let ended = false;
   let timer: ReturnType<typeof setTimeout> | null = null;
+  /** Sheets that changed and were not read again yet. */
+  const changed = new Set<string>();
+  /** Sheets that a quiet reading is about; when a later one takes its turn, they go over to that one. */
+  let underWay: readonly string[] = [];
   let watching = false;
   let endWatch: (() => Promise<void>) | null = null;
 
@@ -57,6 +62,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
 
   const read = async (from: ReadRequest["from"], retry: Retry): Promise<boolean> => {
     const mine = ++turn;
+    underWay = [];
     tell({ kind: "reading" });
     let found = true;
     try {
@@ -85,37 +91,49 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     }
   };
 
-  const readQuietly = async (sheet: string): Promise<void> => {
-    if (get().work.kind !== "idle") { settle(sheet, SETTLE_MS); return; }
+  const readQuietly = async (): Promise<void> => {
+    if (get().work.kind !== "idle") { settle(SETTLE_MS); return; }
     const mine = ++turn;
     const { log, register } = get();
+    const sheets = new Set([...underWay, ...changed]);
+    underWay = [...sheets];
+    changed.clear();
+    // The house limits judge the log and the register, so an edit of them is an edit of both.
+    const isOver = (place: LogPlace): boolean => sheets.has(place.sheet) || sheets.has(HOUSE_SHEET);
     try {
-      if (log !== null && log.place.sheet === sheet) await readLog(log.place, mine, true);
-      if (register !== null && register.log.place.sheet === sheet && mine === turn) await readRegister(mine, true);
-      if (mine === turn) tell({ kind: "waiting", on: false });
+      if (log !== null && isOver(log.place)) await readLog(log.place, mine, true);
+      if (register !== null && isOver(register.log.place) && mine === turn) await readRegister(mine, true);
+      if (mine !== turn) return;
+      underWay = [];
+      tell({ kind: "waiting", on: false });
     } catch (error) {
       if (mine !== turn) return;
       if (error instanceof WorkbookError && error.kind === "editing") {
         tell({ kind: "waiting", on: true });
-        settle(sheet, EDITING_MS);
+        settle(EDITING_MS);
       } else fail(error, "again");
     }
   };
 
-  const settle = (sheet: string, after: number): void => {
+  const settle = (after: number): void => {
     if (timer !== null) clearTimeout(timer);
     timer = setTimeout(() => {
       timer = null;
-      void readQuietly(sheet);
+      void readQuietly();
     }, after);
   };
 
   const onWorkbook = (event: WorkbookEvent): void => {
     if (event.kind === "selected") { tell(event); return; }
     const { log, register } = get();
-    if (event.sheet !== log?.place.sheet && event.sheet !== register?.log.place.sheet) return;
-    if (event.remote) tell({ kind: "changed elsewhere", sheet: event.sheet });
-    else settle(event.sheet, SETTLE_MS);
+    const judges = event.sheet === HOUSE_SHEET && (log !== null || register !== null);
+    if (!judges && event.sheet !== log?.place.sheet && event.sheet !== register?.log.place.sheet) return;
+    if (event.remote) {
+      tell({ kind: "changed elsewhere", sheet: event.sheet });
+      return;
+    }
+    changed.add(event.sheet);
+    settle(SETTLE_MS);
   };
 
   const watch = async (): Promise<void> => {

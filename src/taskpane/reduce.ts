@@ -4,7 +4,7 @@ import type { HeadingChoices, ReadLog } from "../excel/port";
 import { changed } from "./lift/form";
 import { rowInside } from "./select";
 import { shownLog, type Judged, type PaneEvent, type PaneState } from "./state";
-import { count, showCounts } from "./words";
+import { count, showCounts, showMade } from "./words";
 
 export function reduce(state: PaneState, event: PaneEvent): PaneState {
   switch (event.kind) {
@@ -15,7 +15,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "read":
       return afterRead(state, event.log, event.quiet);
     case "no log":
-      return { ...state, log: null, noLog: event.why, savedPlace: null };
+      return { ...state, log: null, noLog: event.why, savedPlace: null, announcement: "No log." };
     case "register read":
       return afterRegister(state, event.found, event.quiet);
     case "rest":
@@ -31,7 +31,9 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "stopping":
       return state.work.kind === "building" ? { ...state, work: { ...state.work, stopping: true } } : state;
     case "built":
-      return { ...state, result: event.result, judged: "register", filtered: [], announcement: `Register written on sheet ${event.result.sheet}: ${count(event.result.items, "item")}.` };
+      return { ...state, result: event.result, made: null, judged: "register", filtered: [], announcement: `Register written on sheet ${event.result.sheet}: ${count(event.result.items, "item")}.` };
+    case "made":
+      return { ...state, made: event.sheet, announcement: showMade(event.sheet) };
     case "basis":
       return { ...state, basis: event.basis };
     case "heading":

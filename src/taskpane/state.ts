@@ -8,7 +8,7 @@ import { NO_LIFT, type LiftChange, type LiftForm } from "./lift/form";
 import type { PlaceName } from "./words";
 
 /** What can be tried again after a failure. */
-export type Retry = "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift";
+export type Retry = "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift" | "house";
 
 export interface Failure {
   readonly kind: WorkbookError["kind"] | "unknown";
@@ -50,6 +50,8 @@ export interface PaneState {
   /** Sheet that someone else changed, or null. */
   readonly remote: string | null;
   readonly result: BuildResult | null;
+  /** Sheet for house limits that was just made, or null. */
+  readonly made: string | null;
   readonly card: Card | null;
   /** True after "Back": the list takes the focus when it appears. */
   readonly returning: boolean;
@@ -80,6 +82,7 @@ export type PaneEvent =
   | { readonly kind: "progress"; readonly progress: Progress }
   | { readonly kind: "stopping" }
   | { readonly kind: "built"; readonly result: BuildResult }
+  | { readonly kind: "made"; readonly sheet: string }
   | { readonly kind: "basis"; readonly basis: readonly BasisId[] }
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
   | { readonly kind: "as of"; readonly asOf: number; readonly chosen: boolean }
@@ -98,7 +101,7 @@ export type PaneEvent =
   | { readonly kind: "lift"; readonly change: LiftChange }
   | { readonly kind: "changed elsewhere"; readonly sheet: string }
   | { readonly kind: "selected"; readonly sheet: string; readonly row: number }
-  | { readonly kind: "dismiss"; readonly what: "failure" | "remote" | "result" };
+  | { readonly kind: "dismiss"; readonly what: "failure" | "remote" | "result" | "made" };
 
 export function firstState(asOf: number): PaneState {
   return {
@@ -118,6 +121,7 @@ export function firstState(asOf: number): PaneState {
     failure: null,
     remote: null,
     result: null,
+    made: null,
     card: null,
     returning: false,
     activeRow: null,

@@ -49,6 +49,11 @@ export function showHow(place: LogPlace): string {
   }
 }
 
+/** What to do with a sheet of limits that was just made. */
+export function showMade(sheet: string): string {
+  return `The sheet ${sheet} is made. Write one limit in a row.`;
+}
+
 /** A name to read for an item whose id cell is blank. */
 export function nameOf(item: ItemResult): string {
   return item.id === "" ? `Row ${String(item.row + 1)} of the log, no id` : item.id;

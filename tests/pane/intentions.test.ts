@@ -1,5 +1,6 @@
 /** The pane's work with the workbook, without a page. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { HOUSE_SHEET } from "../../src/excel/layout";
 import { WorkbookError, type ReadLog } from "../../src/excel/port";
 import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/reading";
 import { createPane, type PaneStore } from "../../src/taskpane/usePane";
@@ -127,6 +128,42 @@ describe("changes in the sheet", () => {
     expect(book.reads).toHaveLength(1);
   });
 
+  it("reads log and register again when a house limit is typed", async () => {
+    book.withRegister();
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    changed(HOUSE_SHEET);
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(book.reads).toHaveLength(2);
+    expect(checks).toHaveBeenCalledTimes(2);
+  });
+
+  it("forgets no sheet of a burst that touches several", async () => {
+    book.withRegister();
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    changed("Hook log");
+    changed("Gear register");
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(book.reads).toHaveLength(2);
+    expect(checks).toHaveBeenCalledTimes(2);
+  });
+
+  it("forgets no sheet whose reading is overtaken by the next one", async () => {
+    book.withRegister();
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    let answer: (log: ReadLog) => void = () => undefined;
+    vi.spyOn(book, "read").mockReturnValueOnce(new Promise((resolve) => (answer = resolve)));
+    changed(HOUSE_SHEET);
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    changed("Hook log");
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    answer({ place: LOG_PLACE, report: report() });
+    await vi.advanceTimersByTimeAsync(0);
+    expect(checks).toHaveBeenCalledTimes(2);
+  });
+
   it("asks before it reads what someone else changed", async () => {
     await pane.intentions.start();
     changed("Hook log", true);
@@ -158,6 +195,26 @@ describe("changes in the sheet", () => {
     await vi.advanceTimersByTimeAsync(SETTLE_MS * 2);
     expect(book.watching).toBe(0);
     expect(book.reads).toHaveLength(1);
+  });
+});
+
+describe("the sheet of house limits", () => {
+  it("is made, log and register are read under it, and the next step is said", async () => {
+    await pane.intentions.start();
+    await pane.intentions.makeHouseSheet();
+    expect(book.reads).toHaveLength(2);
+    expect(pane.get()).toMatchObject({ made: HOUSE_SHEET, failure: null, announcement: "The sheet House limits is made. Write one limit in a row." });
+  });
+
+  it("that could not be made is tried again, not merely read again", async () => {
+    await pane.intentions.start();
+    book.failures.makeHouseSheet = new WorkbookError("host", "Excel did not answer; try again.");
+    await pane.intentions.makeHouseSheet();
+    expect(pane.get()).toMatchObject({ made: null, failure: { retry: "house" } });
+    delete book.failures.makeHouseSheet;
+    await pane.intentions.retry("house");
+    expect(book.houseSheets).toBe(2);
+    expect(pane.get()).toMatchObject({ made: HOUSE_SHEET, failure: null });
   });
 });
 

@@ -232,6 +232,15 @@ describe("failures are one sentence and a next step", () => {
     expect(screen.getByRole("alert")).toBeEmptyDOMElement();
   });
 
+  it("a sheet for house limits that is made says what to write in it", async () => {
+    await open();
+    await user.click(await screen.findByRole("button", { name: /rules in force/ }));
+    await user.click(await screen.findByRole("button", { name: "Make a sheet for house limits" }));
+    const close = await screen.findByRole("button", { name: "Close: The sheet House limits is made. Write one limit in a row." });
+    await user.click(close);
+    expect(close).not.toBeInTheDocument();
+  });
+
   it("someone else's change waits for Read again", async () => {
     await open();
     await screen.findByText("Log found");

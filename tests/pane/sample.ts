@@ -108,7 +108,7 @@ export class FakeWorkbook implements WorkbookPort {
   readonly filters: (readonly string[])[] = [];
   readonly lifts: LiftToWrite[] = [];
   readonly savedStates: SavedState[] = [];
-  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift", Error>> = {};
+  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet", Error>> = {};
   watching = 0;
   private listener: ((event: WorkbookEvent) => void) | null = null;
 
@@ -154,9 +154,10 @@ export class FakeWorkbook implements WorkbookPort {
   }
 
   houseSheets = 0;
-  makeHouseSheet(): Promise<void> {
+  async makeHouseSheet(): Promise<void> {
+    await Promise.resolve();
     this.houseSheets += 1;
-    return Promise.resolve();
+    this.fail("makeHouseSheet");
   }
 
   async writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }> {

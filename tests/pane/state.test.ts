@@ -35,6 +35,10 @@ describe("what the pane knows", () => {
     expect(changed.announcement).toBe("The counts changed: 2 REMOVE, 1 NO VERDICT, 1 WATCH.");
   });
 
+  it("says that the log is gone instead of its old counts", () => {
+    expect(run(read, { kind: "no log", why: "None." }).announcement).toBe("No log.");
+  });
+
   it("closes an item card when its row is gone or another sheet is judged", () => {
     const open = run(read, { kind: "open", card: { row: 1, from: "items" } });
     expect(reduce(open, read).card).toEqual({ row: 1, from: "items" });
