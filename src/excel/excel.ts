@@ -14,7 +14,7 @@ import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
 import { writeLift } from "./lift-write";
 import { makeHouseSheet, readHouseSheet } from "./house-sheet";
-import { readLog, withHouse } from "./read";
+import { readLog, refusedLimits, withHouse } from "./read";
 import { otherShape, writeRegister } from "./write";
 
 interface Standing {
@@ -139,19 +139,25 @@ async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnTyp
     if (!headings.some((heading) => key(heading) === "verdict")) return null;
     const verdicts = table.columns.getItem("Verdict").getDataBodyRange();
     verdicts.load("values");
+    // The formulas of one row tell what the whole register reads; a cell that was typed over does not change that.
+    const row = table.getDataBodyRange().getRow(0);
+    row.load("formulas");
     await context.sync();
+    const readsHouse = (row.formulas as CellValue[][]).flat().some((cell) => readText(cell).includes(`'${HOUSE_SHEET}'!`));
     const { columns } = await readColumns(context, table, headings);
     const grid = asGrid([headings, ...columns]);
-    const report = reportOn(grid, withHouse({ basis, asOf }, await readHouseSheet(context)));
+    const house = await readHouseSheet(context);
+    const report = reportOn(grid, withHouse({ basis, asOf }, house));
     if (report === null) return null;
     const cells = report.items.map((item) => ({ item, says: readText((verdicts.values as CellValue[][])[item.row - 1]?.[0]) }));
     const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
     const disagree = cells.filter(({ item, says }) => says !== item.verdict.decision && !says.startsWith("#"));
     return {
-      log: { place, report: { ...report, items: cells.map(({ item, says }) => (says === item.verdict.decision ? item : { ...item, cellSays: says })) } },
+      log: { place, refusedLimits: refusedLimits(house), report: { ...report, items: cells.map(({ item, says }) => (says === item.verdict.decision ? item : { ...item, cellSays: says })) } },
       check: {
         disagreeing: disagree.map(({ item, says }) => ({ id: item.id, cell: says, judged: item.verdict.decision })),
         functionsMissing: cells.some(({ says }) => says.startsWith("#NAME")),
+        withoutHouse: house !== null && !readsHouse,
       },
     };
   });

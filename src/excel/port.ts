@@ -28,6 +28,8 @@ export interface ReadRequest {
 export interface ReadLog {
   readonly place: LogPlace;
   readonly report: Report;
+  /** Rows of the house limits that cannot be used, each in a sentence. */
+  readonly refusedLimits?: readonly string[];
 }
 
 /** A failure in one sentence with the next step; `kind` lets the pane design the state. */
@@ -64,6 +66,8 @@ export interface RegisterCheck {
   readonly disagreeing: readonly { readonly id: string; readonly cell: string; readonly judged: string }[];
   /** True when the verdict cells show #NAME?: the functions are not loaded. */
   readonly functionsMissing: boolean;
+  /** True when the workbook has house limits and the register's formulas do not read them. */
+  readonly withoutHouse: boolean;
 }
 
 export interface SavedState {

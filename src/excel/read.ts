@@ -31,14 +31,18 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
     const house = await readHouseSheet(context);
     const report = reportOn(grid, withHouse(request, house));
     if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
-    return { place, report };
+    return { place, report, refusedLimits: refusedLimits(house) };
   });
 }
 
 /** House limits are in force as soon as the workbook has their sheet. */
 export function withHouse(request: Pick<ReadRequest, "basis" | "asOf"> & Partial<Pick<ReadRequest, "choices">>, house: HouseLimits | null): ReportRequest {
   const { basis, asOf, choices } = request;
-  return { basis: house === null ? basis : [...basis, "house"], asOf, ...(choices === undefined ? {} : { choices }), ...(house === null ? {} : { house }) };
+  return { basis: house === null ? basis : [...basis.filter((id) => id !== "house"), "house"], asOf, ...(choices === undefined ? {} : { choices }), ...(house === null ? {} : { house }) };
+}
+
+export function refusedLimits(house: HouseLimits | null): readonly string[] {
+  return (house?.refused ?? []).map(({ sentence }) => sentence);
 }
 
 /** The sheet whose top looks most like a log; sheets of the add-in itself only when there is no other. */

@@ -1,10 +1,20 @@
-/** What is wrong with the register's verdict cells: the functions are not loaded, or cells say something else than the readings. */
+/** What is wrong with the register's verdict cells: functions not loaded, built without the house limits, or cells that say something else than the readings. */
+import { makeStyles } from "@fluentui/react-components";
 import type { RegisterCheck } from "../excel/port";
 import type { Intentions } from "./intentions";
+import { CappedList } from "./shared/CappedList";
 import { Notice } from "./shared/Notice";
+import { showNumber } from "./words";
 
-/** Ids named before the rest is only counted. */
-const NAMED = 8;
+/** Ids named at once; the rest is folded, so that the list below stays in sight. */
+const NAMED = 3;
+
+type Row = RegisterCheck["disagreeing"][number];
+
+const useStyles = makeStyles({
+  rest: { maxHeight: "160px", overflowY: "auto" },
+  more: { cursor: "pointer" },
+});
 
 export function RegisterNotices({ check, intentions }: { check: RegisterCheck; intentions: Intentions }) {
   if (check.functionsMissing) {
@@ -15,16 +25,39 @@ export function RegisterNotices({ check, intentions }: { check: RegisterCheck; i
       </Notice>
     );
   }
-  if (check.disagreeing.length === 0) return null;
+  const rebuild = { label: "Rebuild register", onClick: () => void intentions.rebuild() };
+  const rows = check.disagreeing;
+  if (check.withoutHouse) {
+    return (
+      <Notice intent="warning" title="The register was built without the house limits." action={rebuild}>
+        Rebuild it. {rows.length > 0 && <>Until then its cells do not say what the limits say: <Named rows={rows} /></>}
+      </Notice>
+    );
+  }
+  if (rows.length === 0) return null;
   return (
-    <Notice intent="warning" title="Verdict cells disagree with the readings." action={{ label: "Rebuild register", onClick: () => void intentions.rebuild() }}>
-      {namesOf(check.disagreeing)}. This pane shows what the readings say. Rebuild the register to put the cells right.
+    <Notice intent="warning" title="Verdict cells disagree with the readings." action={rebuild}>
+      This pane shows what the readings say. Rebuild the register to put the cells right. <Named rows={rows} />
     </Notice>
   );
 }
 
-function namesOf(rows: RegisterCheck["disagreeing"]): string {
-  const named = rows.slice(0, NAMED).map((row) => `${row.id} (cell says ${row.cell === "" ? "nothing" : row.cell}, readings say ${row.judged})`);
-  const rest = rows.length - named.length;
-  return rest > 0 ? `${named.join(", ")} and ${String(rest)} more` : named.join(", ");
+function Named({ rows }: { rows: readonly Row[] }) {
+  const styles = useStyles();
+  const rest = rows.slice(NAMED);
+  return (
+    <>
+      {rows.slice(0, NAMED).map(sayRow).join(", ")}.
+      {rest.length > 0 && (
+        <details className={styles.rest}>
+          <summary className={styles.more}>{showNumber(rest.length)} more</summary>
+          <CappedList label="More cells that disagree" entries={rest} render={sayRow} />
+        </details>
+      )}
+    </>
+  );
+}
+
+function sayRow({ id, cell, judged }: Row): string {
+  return `${id} (cell says ${cell === "" ? "nothing" : cell}, readings say ${judged})`;
 }

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
 import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
-import { AS_OF_CELL, HEADING_ROW, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
+import { AS_OF_CELL, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
 import type { BuildResult, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
 import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host";
@@ -65,7 +65,42 @@ describe("building a register", () => {
     await excelPort.build(log, () => undefined, new AbortController().signal);
     expect(register(made).map((r) => r["Verdict"])).toEqual(["REMOVE", "EXAMINE", "KEEP", "KEEP"]);
     const checked = await excelPort.checkRegister(DEFAULT_BASIS, AS_OF);
-    expect(checked?.check).toEqual({ disagreeing: [], functionsMissing: false });
+    expect(checked?.check).toEqual({ disagreeing: [], functionsMissing: false, withoutHouse: false });
+  });
+
+  it("built before there were house limits is told from one that reads them, whatever stands in its first verdict cell", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    await build();
+    const withoutHouse = async (): Promise<boolean | undefined> => (await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.check.withoutHouse;
+    expect(await withoutHouse()).toBe(false);
+    await excelPort.makeHouseSheet();
+    expect(await withoutHouse()).toBe(true);
+    await build();
+    expect(await withoutHouse()).toBe(false);
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const verdict = Array.from({ length: 60 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Verdict");
+    Object.assign(sheet.at(HEADING_ROW, verdict), { value: "KEEP", formula: undefined });
+    expect(await withoutHouse()).toBe(false);
+  });
+
+  it("says which rows of the house limits cannot be used, for the log and for the register", async () => {
+    const made = book({ "Gear log": hookLog(1) });
+    openBook(made, { calculator: calculator() });
+    await excelPort.makeHouseSheet();
+    ["hook", "throat opening", "above", "some", "%", "Yard order 7"].forEach((value, column) => { made.sheet(HOUSE_SHEET)!.at(8, column).value = value; });
+    const refused = [expect.stringMatching(/^House limits, row 9 \(hook, throat opening\): the limit "some" is not a figure/)];
+    expect((await read()).refusedLimits).toEqual(refused);
+    await build();
+    expect((await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.log.refusedLimits).toEqual(refused);
+  });
+
+  it("names the house limits once when the rules in force name them too", async () => {
+    openBook(book({ "Gear log": hookLog(1) }));
+    await excelPort.makeHouseSheet();
+    const log = await excelPort.read({ from: "auto", basis: ["law", "house"], asOf: AS_OF, choices: {} });
+    expect(log.report.basis).toEqual(["law", "house"]);
   });
 
   it("says the same about due dates as GEAR.DUESTATE, and no function of the add-in hangs on TODAY()", async () => {

@@ -259,11 +259,35 @@ describe("failures are one sentence and a next step", () => {
     expect(screen.queryByText(/disagree/)).toBeNull();
   });
 
-  it("verdict cells that say something else are named, the rest counted", async () => {
+  it("three verdict cells that say something else are named, the rest folded", async () => {
     book.withRegister({ disagreeing: Array.from({ length: 10 }, (_, i) => ({ id: `TP-${i}`, cell: i === 0 ? "" : "KEEP", judged: "REMOVE" })) });
     await open();
-    expect(await screen.findByText(/TP-0 \(cell says nothing, readings say REMOVE\), TP-1 \(cell says KEEP, readings say REMOVE\).* and 2 more/)).toBeVisible();
+    expect(await screen.findByText(/TP-0 \(cell says nothing, readings say REMOVE\), TP-1 \(cell says KEEP, readings say REMOVE\), TP-2 \([^)]*\)\./)).toBeVisible();
+    const rest = screen.getByRole("list", { name: "More cells that disagree", hidden: true });
+    expect(within(rest).getAllByRole("listitem", { hidden: true })).toHaveLength(7);
+    expect(rest.closest("details")).not.toHaveAttribute("open");
+    expect(screen.getByText("7 more")).toBeVisible();
     expect(screen.getByRole("button", { name: "Rebuild register", description: "" })).toBeVisible();
+  });
+
+  it("a register built before there were house limits is said to be so, and rebuilt", async () => {
+    book.withRegister({ withoutHouse: true, disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
+    await open();
+    expect(await screen.findByText("The register was built without the house limits.")).toBeVisible();
+    expect(screen.getByText(/Rebuild it\./)).toHaveTextContent("TP-1 (cell says KEEP, readings say REMOVE)");
+    expect(screen.queryByText("Verdict cells disagree with the readings.")).toBeNull();
+    book.withRegister();
+    await user.click(screen.getByRole("button", { name: "Rebuild register", description: "" }));
+    await screen.findByRole("region", { name: "Register written" });
+    expect(screen.queryByText("The register was built without the house limits.")).toBeNull();
+  });
+
+  it("rows of the house limits that cannot be used stand under Put right first and do not stop the building", async () => {
+    book.log = { place: LOG_PLACE, report: report(), refusedLimits: ["House limits, row 9 (hook, latch): latch is looked at and has no figure to limit."] };
+    await open();
+    const section = await screen.findByRole("region", { name: "Put right first" });
+    expect(within(section).getByText(/^House limits, row 9/)).toBeVisible();
+    expect(screen.getByRole("button", { name: "Build register" })).not.toHaveAttribute("aria-disabled", "true");
   });
 });
 

@@ -27,7 +27,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       </>
     );
   }
-  const { report } = log;
+  const { report, refusedLimits = [] } = log;
   const used = report.headings.filter((heading) => heading.field !== null).length;
   const nothing = report.items.length === 0;
   return (
@@ -49,9 +49,10 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
             </p>
           )}
         </Section>
-        {report.problems.length > 0 && (
+        {(report.problems.length > 0 || refusedLimits.length > 0) && (
           <Section title="Put right first">
-            <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />
+            {report.problems.length > 0 && <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />}
+            {refusedLimits.length > 0 && <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />}
           </Section>
         )}
         {report.missingChecks.length > 0 && (
