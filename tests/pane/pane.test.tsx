@@ -396,6 +396,20 @@ describe("the item card", () => {
     expect(within(card).getByText("Service not recorded, counted as normal.")).toBeVisible();
   });
 
+  it("of late gear says to inspect it first, on the card and in the list, and when gear in date is due", async () => {
+    book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", dueState: "OVERDUE", nextDue: 46070 }), item(2, { id: "TP-2", decision: "REMOVE", nextDue: 46100 + 365 })]) };
+    await open("Items");
+    expect(screen.getByRole("option", { name: /TP-1.*Overdue: inspect it before it is used again\. TP-1 is KEEP\./ })).toBeVisible();
+    expect(screen.getByRole("option", { name: /TP-2/ })).not.toHaveTextContent("Overdue");
+    await user.click(screen.getByRole("option", { name: /TP-1/ }));
+    const card = await screen.findByRole("article", { name: "TP-1" });
+    expect(within(card).getByText("Overdue: inspect it before it is used again.")).toBeVisible();
+    expect(within(card).queryByText(/Keep in service/)).toBeNull();
+    await user.click(screen.getByRole("button", { name: "Back" }));
+    await user.click(screen.getByRole("option", { name: /TP-2/ }));
+    expect(within(await screen.findByRole("article", { name: "TP-2" })).getByText("Inspection due 19 Mar 2027")).toBeVisible();
+  });
+
   it("manages without a drawing when the kind is unknown, and without an id", async () => {
     book.log = { place: LOG_PLACE, report: report([item(1, { id: "", gear: null, gearText: "Turnbuckel", decision: "NO VERDICT", findings: [finding({ decision: "NO VERDICT", part: "", check: "gear", share: null, sentence: "No such kind." })] })]) };
     await open("Items");
@@ -424,6 +438,12 @@ describe("due dates", () => {
     expect(screen.getByRole("button", { name: "2 Overdue" })).toBeVisible();
     expect(screen.getByRole("option", { name: /^Overdue: TP-2.*17 Feb 2026, 12 days late, Slipway/ })).toBeVisible();
     expect(screen.getByRole("option", { name: /^No date: TP-5.*No date of the last inspection/ })).toBeVisible();
+  });
+
+  it("say once how many rest on a service that is not recorded", async () => {
+    book.log = { place: LOG_PLACE, report: report([1, 2, 3].map((row) => item(row, { id: `TP-${row}`, dueNote: row < 3 ? "service not recorded, counted as normal" : "" }))) };
+    await open("Due");
+    expect(screen.getByText("Service is not recorded for 2 items: their dates are counted at 12 months and may be too late.")).toBeVisible();
   });
 
   it("are grouped by place or kind, narrowed by state, and lead to the row", async () => {

@@ -3,7 +3,7 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
 import { useEffect, useRef, type KeyboardEvent } from "react";
 import type { HeadingMatch, ItemResult } from "../../engine/model";
-import { ACTIONS } from "../../engine/verdict";
+import { actionOf } from "../due/before-use";
 import { dueText } from "../due/DueRow";
 import { DecisionChip, DueChip } from "../shared/Chip";
 import { Section } from "../shared/Section";
@@ -64,11 +64,11 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
         <p className={styles.about}>{about}</p>
         <div className={styles.chips}>
           <DecisionChip decision={verdict.decision} />
-          <DueChip state={item.dueState} />
+          <DueChip state={item.dueState} day={item.nextDue} />
           {item.tagged && <b>Tagged out</b>}
         </div>
         <p className={styles.text}>
-          <b>{ACTIONS[verdict.decision]}</b>
+          <b>{actionOf(item)}</b>
         </p>
         <p className={styles.text}>{verdict.reason}</p>
       </div>

@@ -9,6 +9,7 @@ import { WindowedList } from "../items/WindowedList";
 import { dueEntries } from "../select";
 import type { Grouping, PaneState } from "../state";
 import { DUE_NAMES } from "../words";
+import { serviceNote } from "./before-use";
 import { DueButtons } from "./DueButtons";
 import { DueRow, DUE_ROW_HEIGHT } from "./DueRow";
 
@@ -26,6 +27,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
   const styles = useStyles();
   const { report } = shown;
   const entries = useMemo(() => dueEntries(report, state.dueStates, state.grouping), [report, state.dueStates, state.grouping]);
+  const service = useMemo(() => serviceNote(report.items), [report]);
   const narrowed = state.dueStates.length > 0;
   const chosen = state.dueStates.map((one) => DUE_NAMES[one].toLowerCase()).join(" or ");
   return (
@@ -33,6 +35,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
       <div className={styles.tools}>
         <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => { intentions.tell({ kind: "due state", state: one }); }} />
         <p className={styles.note}>Next periodic inspection as of {showDay(report.asOf)}. Due soon means within 30 days.</p>
+        {service !== "" && <p className={styles.note}>{service}</p>}
         <div className={styles.row}>
           <Label htmlFor="grouping">Group by</Label>
           <Select id="grouping" size="small" className={styles.select} value={state.grouping} onChange={(_, data) => { intentions.tell({ kind: "grouping", grouping: data.value as Grouping }); }}>

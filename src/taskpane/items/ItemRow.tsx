@@ -1,6 +1,7 @@
 /** One item of the list: id, kind, decision, and the sentence that decides. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { ItemResult } from "../../engine/model";
+import { beforeUse } from "../due/before-use";
 import { DecisionChip } from "../shared/Chip";
 import { useDecisionTints } from "../shared/shade";
 import { kindOf, nameOf } from "../words";
@@ -15,6 +16,7 @@ const useStyles = makeStyles({
   id: { fontWeight: tokens.fontWeightSemibold },
   kind: { color: tokens.colorNeutralForeground2 },
   tagged: { fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold, whiteSpace: "nowrap" },
+  first: { color: tokens.colorNeutralForeground1 },
   reason: {
     display: "-webkit-box",
     WebkitLineClamp: "3",
@@ -31,8 +33,9 @@ const useStyles = makeStyles({
 export function ItemRow({ item }: { item: ItemResult }) {
   const styles = useStyles();
   const { mark } = useDecisionTints()[item.verdict.decision];
+  const first = beforeUse(item);
   return (
-    <div className={styles.row} style={{ borderLeftColor: mark }} title={item.verdict.reason}>
+    <div className={styles.row} style={{ borderLeftColor: mark }} title={first === "" ? item.verdict.reason : `${first} ${item.verdict.reason}`}>
       <div className={styles.head}>
         <span className={styles.name}>
           <span className={styles.id}>{nameOf(item)}</span> <span className={styles.kind}>{kindOf(item)}</span>
@@ -40,7 +43,10 @@ export function ItemRow({ item }: { item: ItemResult }) {
         {item.tagged && <span className={styles.tagged}>Tagged out</span>}
         <DecisionChip decision={item.verdict.decision} />
       </div>
-      <span className={styles.reason}>{item.verdict.reason}</span>
+      <span className={styles.reason}>
+        {first !== "" && <b className={styles.first}>{first} </b>}
+        {item.verdict.reason}
+      </span>
     </div>
   );
 }

@@ -2,6 +2,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { DueState } from "../../engine/model";
 import { SYMBOLS, type Decision } from "../../engine/verdict";
+import { showDay } from "../days";
 import { DUE_NAMES, DUE_SYMBOLS } from "../words";
 import { useDecisionTints, useDueTint } from "./shade";
 
@@ -32,13 +33,14 @@ export function DecisionChip({ decision }: { decision: Decision }) {
   );
 }
 
-export function DueChip({ state }: { state: DueState }) {
+/** The due state of one item; beside a decision "later" would say nothing, so it names the day. */
+export function DueChip({ state, day }: { state: DueState; day: number | null }) {
   const styles = useStyles();
   const { fill, ink } = useDueTint(state);
   return (
     <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
       <span aria-hidden="true">{DUE_SYMBOLS[state]}</span>
-      {DUE_NAMES[state]}
+      {state === "CURRENT" && day !== null ? `Inspection due ${showDay(day)}` : DUE_NAMES[state]}
     </span>
   );
 }
