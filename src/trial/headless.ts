@@ -6,8 +6,9 @@ import { readBasis } from "../engine/bases";
 import { readDateText, showDate } from "../engine/dates";
 import type { ItemResult } from "../engine/model";
 import { DECISIONS } from "../engine/verdict";
-import { CAUTION } from "../excel/layout";
-import type { ReadLog } from "../excel/port";
+import { CAUTION, HOUSE_SHEET } from "../excel/layout";
+import { WorkbookError, type ReadLog } from "../excel/port";
+import { beforeUse, serviceNote } from "../taskpane/due/before-use";
 import { loadBuiltFunctions } from "./built-functions";
 import { Host } from "./host/index";
 import { connect, loadClientLibrary } from "./host/node";
@@ -65,7 +66,8 @@ async function fileBytes(path: string): Promise<Uint8Array> {
 
 function line(item: ItemResult, firstRow: number): string {
   const due = item.nextDue === null ? "no date" : `${item.dueState.toLowerCase()} ${showDate(item.nextDue)}`;
-  return `${String(firstRow + item.row).padStart(5)}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${due.padEnd(20)}  ${item.gearText}: ${item.verdict.reason}`;
+  const first = beforeUse(item);
+  return `${String(firstRow + item.row).padStart(5)}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${due.padEnd(20)}  ${item.gearText}: ${first === "" ? "" : `${first} `}${item.verdict.reason}`;
 }
 
 /** One-based sheet row of the first row of a place such as A4:R96. */
@@ -73,10 +75,12 @@ const rowOf = (address: string): number => Number(/\d+/.exec(address)?.[0] ?? 1)
 
 async function run(options: Options, dist: string): Promise<void> {
   const basis = readBasis(options.basis);
-  if (!basis.ok) throw new Refusal(2, basis.why);
+  if (!basis.ok) throw new Refusal(2, `${basis.why} With a sheet "${HOUSE_SHEET}" in the workbook there is house, too.`);
   const book = await readXlsx(await fileBytes(options.input)).catch((fault: unknown) => {
     throw new Refusal(1, fault instanceof Error ? fault.message : String(fault));
   });
+  if (basis.ids.includes("house") && !book.sheet(HOUSE_SHEET)?.used())
+    throw new Refusal(2, `The basis house needs limits, and ${options.input} has no sheet "${HOUSE_SHEET}" that holds any; make it with the pane, or leave house out.`);
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
   // The verdicts do not wait for the formulas: those are worked out once, when the register is written.
   const calculator = new UniverCalculator({ functions, shapes, today: () => options.asOf });
@@ -86,7 +90,11 @@ async function run(options: Options, dist: string): Promise<void> {
   const { excelPort } = await import("../excel/excel");
   if (options.sheet !== null && book.sheet(options.sheet) === undefined) throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
   const from = options.sheet === null ? "auto" : await placeOf(host, options.sheet);
-  const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} });
+  const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} }).catch((fault: unknown) => {
+    // What the workbook side says here tells people what to press in the pane.
+    if (!(fault instanceof WorkbookError && fault.kind === "no log")) throw fault;
+    throw new Refusal(1, options.sheet === null ? `No gear log was found in ${options.input}; name its sheet with --sheet.` : "No gear log was found on that sheet; name another with --sheet.");
+  });
   if (log.report.items.length === 0) throw new Refusal(1, `The log on ${log.place.sheet} has headings and no items under them.`);
   if (options.json) printJson(log);
   else printLines(log);
@@ -116,14 +124,16 @@ function printJson({ place, report }: ReadLog): void {
   process.stdout.write(`${JSON.stringify(items)}\n`);
 }
 
-function printLines({ place, report }: ReadLog): void {
+function printLines({ place, report, refusedLimits = [] }: ReadLog): void {
   console.log(`${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`);
   for (const item of report.items) console.log(line(item, rowOf(place.address)));
   for (const { row, why } of report.passedOver) console.log(`Row ${String(rowOf(place.address) + row)} passed over: ${why}.`);
   for (const words of report.missingChecks) console.log(words);
-  for (const words of report.problems) console.log(words);
+  for (const words of [...report.problems, ...refusedLimits]) console.log(words);
   console.log(DECISIONS.map((d) => `${d} ${String(report.counts[d])}`).join(", "));
   console.log(Object.entries(report.due).map(([state, count]) => `${state} ${String(count)}`).join(", "));
+  const service = serviceNote(report.items);
+  if (service !== "") console.log(service);
   console.log(CAUTION);
 }
 
