@@ -6,6 +6,8 @@ import { compareBases } from "../../engine/compare";
 import type { HeadingMatch, ItemResult } from "../../engine/model";
 import { DecisionChip } from "../shared/Chip";
 import { Folded } from "../shared/Section";
+import { kindOf } from "../words";
+import { saysNothing } from "./says-nothing";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
@@ -22,19 +24,21 @@ interface Props {
 export function Comparison({ item, headings, asOf }: Props) {
   const styles = useStyles();
   const compared = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);
+  const silent = compared.filter((one) => one.silent).map(({ basis }) => basis);
   return (
     <Folded title="Under each rule set alone">
       <ul className={styles.list}>
-        {compared.map(({ basis, verdict }) => (
+        {compared.filter((one) => !one.silent).map(({ basis, verdict, sentence }) => (
           <li key={basis}>
             <div className={styles.line}>
               <span>{BASES[basis].name}</span>
               <DecisionChip decision={verdict.decision} />
             </div>
-            {verdict.decision !== "KEEP" && verdict.deciding !== null && <p className={styles.why}>{verdict.deciding.sentence}</p>}
+            {verdict.decision !== "KEEP" && <p className={styles.why}>{sentence}</p>}
           </li>
         ))}
       </ul>
+      {silent.length > 0 && <p className={styles.why}>{saysNothing(silent, item.gear ?? kindOf(item))}</p>}
     </Folded>
   );
 }
