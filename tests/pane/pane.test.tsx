@@ -2,12 +2,13 @@
 import { act, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
+import { reportOn } from "../../src/engine/report";
 import { WorkbookError, type BuildResult } from "../../src/excel/port";
 import { createBell } from "../../src/taskpane/bell";
 import { Pane } from "../../src/taskpane/Pane";
 import "./still";
 import { CAUTION } from "../../src/taskpane/words";
-import { FakeWorkbook, finding, HEADINGS, item, ITEMS, LOG_PLACE, report, RESULT } from "./sample";
+import { FakeWorkbook, finding, HEADINGS, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
 
 let book: FakeWorkbook;
 const user = userEvent.setup();
@@ -380,7 +381,7 @@ describe("the item card", () => {
     const findings = [
       finding({ decision: "NO VERDICT", check: "twist", part: "body", share: null, measured: null, sentence: 'Twist is not recorded: fill "Twist deg".' }),
       finding({ share: 0.5 }),
-      finding({ share: 0.16, basis: "law", comesOut: "above 2.3 in", source: "29 CFR 1910.179" }),
+      finding({ share: 0.16, basis: "law", limit: "15 % of as-new", comesOut: "above 2.3 in", source: "29 CFR 1910.179" }),
     ];
     book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", decision: "NO VERDICT", findings, missing: ["twist (Twist deg)"], notes: ["Judged without a gauge"], nextDue: 46070, dueState: "OVERDUE", dueNote: "service not recorded, counted as normal" })]) };
     await open("Items");
@@ -388,7 +389,7 @@ describe("the item card", () => {
     const card = await screen.findByRole("article", { name: "TP-1" });
     expect(within(card).getByRole("img", { name: "Line drawing of a hook: 1 body, 2 throat" })).toBeVisible();
     expect(within(card).getByRole("img", { name: "throat opening: now 2.05 in, as new 2 in, out above 2.1 in; 50 % used" })).toBeVisible();
-    expect(within(card).getByText("Law: 2.05 in, out above 2.3 in, 16 % used, KEEP, 29 CFR 1910.179")).toBeVisible();
+    expect(within(card).getByText("Law: 2.05 in, out above 2.3 in (15 % of as-new), 16 % used, KEEP, 29 CFR 1910.179")).toBeVisible();
     expect(within(card).getByText("Out of use until the missing or doubtful reading is there.")).toBeVisible();
     expect(within(card).getByText("Twist (Twist deg)")).toBeVisible();
     expect(within(card).getByText("Judged without a gauge")).toBeVisible();
@@ -408,6 +409,21 @@ describe("the item card", () => {
     await user.click(screen.getByRole("button", { name: "Back" }));
     await user.click(screen.getByRole("option", { name: /TP-2/ }));
     expect(within(await screen.findByRole("article", { name: "TP-2" })).getByText("Inspection due 19 Mar 2027")).toBeVisible();
+  });
+
+  it("tells the directions of wear and their limits apart", async () => {
+    const headings = ["Id", "Gear", "Unit", "Section as-new", "Section now", "Across as-new", "Across now"];
+    book.log = { place: LOG_PLACE, report: reportOn([headings, ["TP-1", "shackle", "in", 1, "0.97", 1, "0.98"]], { basis: ["practice"], asOf: TODAY })! };
+    await open("Items");
+    await user.click(screen.getByRole("option"));
+    const lines = within(await screen.findByRole("list", { name: "Other limits for bow wear" })).getAllByRole("listitem").map((line) => line.textContent);
+    expect(lines).toEqual([
+      expect.stringMatching(/^Practice: across 0\.98 in, out below 0\.95 in \(worn in two directions, 5 % of as-new\), 40 % used/),
+      expect.stringMatching(/^Practice: 0\.97 in, out below 0\.9 in \(10 % of as-new\), 30 % used/),
+      expect.stringMatching(/^Practice: across 0\.98 in, out below 0\.9 in \(10 % of as-new\), 20 % used/),
+    ]);
+    await user.click(screen.getByText("Under each rule set alone"));
+    expect(screen.queryByText(/choose a basis/)).toBeNull();
   });
 
   it("manages without a drawing when the kind is unknown, and without an id", async () => {

@@ -7,6 +7,7 @@ import { useDecisionTints } from "../shared/shade";
 import { capital } from "../words";
 import { CheckBar } from "./CheckBar";
 import type { CheckGroup } from "./checks";
+import { limitWords } from "./direction";
 import { percentUsed } from "./percent";
 
 const useStyles = makeStyles({
@@ -18,11 +19,21 @@ const useStyles = makeStyles({
   others: { margin: 0, paddingLeft: "16px", color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
 });
 
-export function CheckView({ group, number }: { group: CheckGroup; number: number | undefined }) {
+interface Props {
+  group: CheckGroup;
+  number: number | undefined;
+  gear: string | null;
+  /** Findings on the section at right angles. */
+  across: ReadonlySet<Finding>;
+}
+
+export function CheckView({ group, number, gear, across }: Props) {
   const styles = useStyles();
   const { first, others } = group;
   const { mark } = useDecisionTints()[first.decision];
-  const part = group.part === "" ? "" : number === undefined ? ` (${group.part})` : ` (${String(number)} ${group.part})`;
+  const place = across.has(first) ? `${group.part}, across` : group.part;
+  const part = group.part === "" ? "" : number === undefined ? ` (${place})` : ` (${String(number)} ${place})`;
+  const lines = new Set(others.map((finding) => otherLine(finding, gear, across.has(finding))));
   return (
     <li className={styles.check} style={{ borderLeftColor: mark }}>
       <div className={styles.head}>
@@ -34,10 +45,10 @@ export function CheckView({ group, number }: { group: CheckGroup; number: number
       </div>
       <CheckBar finding={first} />
       <p className={styles.text}>{first.sentence}</p>
-      {others.length > 0 && (
+      {lines.size > 0 && (
         <ul className={styles.others} aria-label={`Other limits for ${group.check}`}>
-          {others.map((finding, index) => (
-            <li key={index}>{otherLine(finding)}</li>
+          {[...lines].map((line) => (
+            <li key={line}>{line}</li>
           ))}
         </ul>
       )}
@@ -46,9 +57,11 @@ export function CheckView({ group, number }: { group: CheckGroup; number: number
 }
 
 /** A further limit in one line; a finding without a limit keeps its sentence. */
-function otherLine(finding: Finding): string {
+function otherLine(finding: Finding, gear: string | null, across: boolean): string {
   if (finding.share === null || finding.comesOut === null) return finding.sentence;
   const basis = finding.basis === null ? "" : `${BASES[finding.basis].name}: `;
   const source = finding.source === null ? "" : `, ${finding.source}`;
-  return `${basis}${finding.measured ?? "no reading"}, out ${finding.comesOut}, ${percentUsed(finding.share)}, ${finding.decision}${source}`;
+  const words = limitWords(finding, gear);
+  const limit = words === "" ? "" : ` (${words})`;
+  return `${basis}${across ? "across " : ""}${finding.measured ?? "no reading"}, out ${finding.comesOut}${limit}, ${percentUsed(finding.share)}, ${finding.decision}${source}`;
 }

@@ -1,7 +1,7 @@
 /** One item: what decides, the drawing, each check with its bar, what is missing, and when it is due. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
-import { useEffect, useRef, type KeyboardEvent } from "react";
+import { useEffect, useMemo, useRef, type KeyboardEvent } from "react";
 import type { HeadingMatch, ItemResult } from "../../engine/model";
 import { actionOf } from "../due/before-use";
 import { dueText } from "../due/DueRow";
@@ -11,6 +11,7 @@ import { capital, count, kindOf, nameOf } from "../words";
 import { groupChecks, numberParts } from "./checks";
 import { CheckView } from "./CheckView";
 import { Comparison } from "./Comparison";
+import { acrossIn } from "./direction";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -40,6 +41,7 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
   const { verdict } = item;
   const parts = numberParts(verdict);
   const groups = groupChecks(verdict);
+  const across = useMemo(() => acrossIn(item, headings), [item, headings]);
   const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
   useEffect(() => {
     title.current?.focus();
@@ -85,7 +87,7 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
       <Section title="Checks" aside={count(groups.length, "check")}>
         <ul className={styles.checks}>
           {groups.map((group) => (
-            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} />
+            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} gear={item.gear} across={across} />
           ))}
         </ul>
       </Section>
