@@ -12,8 +12,8 @@ const NAMED = 3;
 type Row = RegisterCheck["disagreeing"][number];
 
 const useStyles = makeStyles({
-  rest: { maxHeight: "160px", overflowY: "auto" },
-  more: { cursor: "pointer" },
+  cells: { maxHeight: "160px", overflowY: "auto" },
+  summary: { cursor: "pointer" },
 });
 
 export function RegisterNotices({ check, intentions }: { check: RegisterCheck; intentions: Intentions }) {
@@ -30,34 +30,32 @@ export function RegisterNotices({ check, intentions }: { check: RegisterCheck; i
   if (check.withoutHouse) {
     return (
       <Notice intent="warning" title="The register was built without the house limits." action={rebuild}>
-        Rebuild it. {rows.length > 0 && <>Until then its cells do not say what the limits say: <Named rows={rows} /></>}
+        Rebuild it. {rows.length > 0 && `Other under the limits: ${namesOf(rows)}.`}
+        <Cells rows={rows} />
       </Notice>
     );
   }
   if (rows.length === 0) return null;
   return (
     <Notice intent="warning" title="Verdict cells disagree with the readings." action={rebuild}>
-      This pane shows what the readings say. Rebuild the register to put the cells right. <Named rows={rows} />
+      {namesOf(rows)}. This pane shows what the readings say.
+      <Cells rows={rows} />
     </Notice>
   );
 }
 
-function Named({ rows }: { rows: readonly Row[] }) {
-  const styles = useStyles();
-  const rest = rows.slice(NAMED);
-  return (
-    <>
-      {rows.slice(0, NAMED).map(sayRow).join(", ")}.
-      {rest.length > 0 && (
-        <details className={styles.rest}>
-          <summary className={styles.more}>{showNumber(rest.length)} more</summary>
-          <CappedList label="More cells that disagree" entries={rest} render={sayRow} />
-        </details>
-      )}
-    </>
-  );
+function namesOf(rows: readonly Row[]): string {
+  const named = rows.slice(0, NAMED).map(({ id }) => id).join(", ");
+  return rows.length > NAMED ? `${named} and ${showNumber(rows.length - NAMED)} more` : named;
 }
 
-function sayRow({ id, cell, judged }: Row): string {
-  return `${id} (cell says ${cell === "" ? "nothing" : cell}, readings say ${judged})`;
+function Cells({ rows }: { rows: readonly Row[] }) {
+  const styles = useStyles();
+  if (rows.length === 0) return null;
+  return (
+    <details className={styles.cells}>
+      <summary className={styles.summary}>What they say</summary>
+      <CappedList label="Cells that disagree" entries={rows} render={({ id, cell, judged }) => `${id}: cell says ${cell === "" ? "nothing" : cell}, readings say ${judged}`} />
+    </details>
+  );
 }

@@ -43,7 +43,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "judge":
       return { ...state, judged: event.judged, card: null, activeRow: null };
     case "go":
-      return { ...state, place: event.place, card: null, returning: false };
+      return { ...state, place: event.place, card: null, made: null, returning: false };
     case "open":
       return { ...state, card: event.card, activeRow: event.card.row, returning: false };
     case "back":

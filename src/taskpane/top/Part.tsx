@@ -6,7 +6,7 @@ import { useId, useState, type ReactNode } from "react";
 const useStyles = makeStyles({
   button: { minWidth: 0, maxWidth: "100%", padding: "1px 5px", fontWeight: tokens.fontWeightRegular },
   text: { overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap" },
-  surface: { boxSizing: "border-box", width: "284px", maxWidth: "calc(100vw - 16px)", padding: "12px", display: "flex", flexDirection: "column", gap: "10px" },
+  surface: { boxSizing: "border-box", width: "284px", maxWidth: "calc(100vw - 16px)", maxHeight: "calc(100vh - 16px)", overflowY: "auto", padding: "12px", display: "flex", flexDirection: "column", gap: "10px", "& > *": { flexShrink: 0 } },
   title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
 });
 
@@ -24,7 +24,7 @@ export function Part({ text, hint, title, children }: { text: string; hint: stri
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
-    <Popover open={open} onOpenChange={(_, data) => { setOpen(data.open); }} trapFocus positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8 }}>
+    <Popover open={open} onOpenChange={(_, data) => { setOpen(data.open); }} trapFocus positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8, autoSize: "height" }}>
       <PopoverTrigger disableButtonEnhancement>
         <Button appearance="subtle" size="small" className={styles.button} aria-label={`${text}: ${hint}`} title={text} icon={<ChevronDown12Regular />} iconPosition="after">
           <span className={styles.text}>{text}</span>
