@@ -2,7 +2,7 @@
  * As-new sizes from a published table where the log has none. Only where the row itself names the table; the reason says
  * so, because such a size is not this item's own.
  */
-import { readText, tidy } from "./cell";
+import { NOT_RECORDED, readText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field, type FieldId } from "./fields";
 import type { GearKind } from "./gear/kind";
@@ -18,13 +18,15 @@ export type AsNew = { readonly cells: Cells; readonly note: string | null } | { 
 export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   const { asNew } = kind;
   const named = readText(cells.value("asNewFrom"));
-  if (asNew === undefined || named === "" || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return { cells, note: null };
-  const blank = (id: FieldId): boolean => readText(cells.value(id)) === "";
+  if (asNew === undefined || named === "" || NOT_RECORDED.test(named) || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return { cells, note: null };
+  const blank = (id: FieldId): boolean => { const text = readText(cells.value(id)); return text === "" || NOT_RECORDED.test(text); };
   const filled = asNew.filter(({ column, when }) => blank(column) && !blank(when));
   if (filled.length === 0) return { cells, note: null };
   const heading = cells.heading("asNewFrom");
   const pattern = SHACKLE_PATTERNS.find((p) => p === tidy(named).toLowerCase());
   if (pattern === undefined) return { cells, refused: `As-new sizes: "${named}" in "${heading}" names no table; choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes.` };
+  const gear = readText(cells.value("gear"));
+  if (pattern.startsWith("dee") ? /\b(bow|anchor)\b/i.test(gear) : /\b(dee|chain|d)\b/i.test(gear)) return { cells, refused: `As-new sizes: "${gear}" is not made to the ${pattern}, which has other sizes; type the as-new sizes.` };
   const loadHeading = cells.heading("ratedLoad");
   const load = readLoad(cells.value("ratedLoad"), loadUnitOfHeading(loadHeading));
   if (load.kind !== "value") return { cells, refused: `As-new sizes: the ${pattern} needs the rated load; ${load.kind === "missing" ? `fill "${loadHeading}", such as 4 t` : `"${load.text}" in "${loadHeading}" cannot be used: ${load.why}`}.` };

@@ -23,7 +23,9 @@ export function isDateCell(value: CellValue): value is DateCell {
 }
 
 /** Words that mean that nothing was measured. */
-const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
+/** Words that say that nothing is recorded at all. */
+export const NOT_RECORDED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|recorded)|-+|—|–)$/i;
+const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
 /** Words of judgement, which are no measurement. */
 const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
 export const DOUBT = /\?|\b(approx|about|abt|around|circa|ca|est|estimated?|maybe|roughly|say|or so|guess(ed|ing)?|unsure|not sure|unclear|tbc)\b|[~≈<>≤≥±]/i;
@@ -289,7 +291,7 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (text === "") return missing();
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; type what was seen");
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; look again and type what was seen");
-  if (/^(n\/?a|n\.a\.?|-+|not (checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
+  if (/^(n\/?a|n\.a\.?|-+|—|–|not (applicable|checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
   const needless = NOT_REQUIRED.test(text);
   if (also.mayBeAbsent === true && needless) return seen("sound", text);
   const parts = partsOf(text);

@@ -72,7 +72,7 @@ export const FIELDS = {
   brokenEnd: { heading: "Broken wires at the end", type: "count", takes: "Broken wires at the end connection; 0 when none.", words: ["broken wires end|termination|socket|connection", "breaks end|termination"] },
   brokenValley: { heading: "Broken wires in a valley", type: "count", takes: "Broken wires between strands; 0 when none.", words: ["broken wires valley|valleys", "valley breaks"] },
   ropeCategory: { heading: "Rope category no.", type: "text", takes: "Rope category number from the rope's certificate, 01 to 13.", words: ["rcn", "rope category", "category rope|number"] },
-  ropeLay: { heading: "Ordinary or Lang lay", type: "choice", takes: "ordinary or Lang; blank is judged as Lang, which has the lower counts.", words: ["ordinary lang", "lang lay", "ordinary|regular lang lay", "lay direction"], choices: ["ordinary", "Lang"] },
+  ropeLay: { heading: "Ordinary or Lang lay", type: "choice", takes: "ordinary or Lang; blank is judged as Lang, which has the lower counts.", words: ["ordinary lang", "lang lay", "ordinary|regular lang lay"], choices: ["ordinary", "Lang"] },
   drumLayers: { heading: "Drum layers", type: "choice", takes: "single or multi; blank is judged as single, which has the lower counts.", words: ["drum layers|layer", "layers drum", "drum spooling"], choices: ["single", "multi"] },
   ropeNow: length("Rope diameter now", "Rope diameter as measured over the strands, at its thinnest.", ["rope NOW", "rope diameter NOW", "rope diameter measured"]),
   wireNew: length("Outer wire as-new", "Diameter of an outer wire, or of a wire of the mesh, when new.", ["outer wires NEW", "mesh wires NEW"]),

@@ -45,7 +45,7 @@ const names = (by: string): boolean => /\p{L}{2}/u.test(by) && readDate(by).kind
 export function tagState(cells: Cells, asOf: number | null): TagState {
   const tagged = cells.value("tagged");
   const text = readText(tagged);
-  if (text === "" || /^(no|n|none|false|-|not tagged|in service|n\/?a)$/i.test(text)) return { out: false, sentence: "" };
+  if (text === "" || /^(no\.?|n|none|nil|false|0|[-—–]+|not (tagged( out)?|applicable)|in service|n\/?a)$/i.test(text)) return { out: false, sentence: "" };
   const taggedOn = readDate(tagged);
   const by = readText(cells.value("releasedBy"));
   const on = readDate(cells.value("releasedOn"));
@@ -108,7 +108,7 @@ export function judgeItem(gear: CellValue, cells: Cells, judging: Judging): Item
   const tag = tagState(cells, judging.asOf);
   const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
   if (!match.ok) {
-    const strays = strayFindings(UNKNOWN, cells, { bases: inForce(judging.basis), gauge: null });
+    const strays = strayFindings(UNKNOWN, cells, { bases: inForce(judging.basis), gauge: null }, null);
     return conclude([note("NO VERDICT", "gear", `Gear: ${match.why}.`), ...(tagFinding ? [tagFinding] : []), ...strays.map((f) => ({ ...f, decision: "NO VERDICT" as const }))], [], [], true);
   }
   return judgeKind(match.kind, cells, judging, tagFinding, tag);
@@ -132,7 +132,7 @@ function judgeKind(kind: GearKind, asGiven: Cells, { basis, house, asOf }: Judgi
   const situation: Situation = { kind, bases: inForce(basis), gauge, variant, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells, asOf);
-  const strays = strayFindings(kind, cells, situation);
+  const strays = strayFindings(kind, cells, situation, variant);
   const findings = [...results.flatMap((r) => r.findings), ...strays, ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), ruleFinding(situation)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
   if ("note" in published && published.note !== null) notes.push(published.note);
@@ -191,5 +191,5 @@ function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[
   const more = others.filter((f) => !seen.has(f.check) && seen.add(f.check)).map((f) => f.sentence);
   const lead = decision !== "KEEP" ? "" : told?.share == null ? "Every check is in order. " : "Every required reading is inside its limit. Nearest: ";
   const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every part that was used with it."] : [];
-  return [`${lead}${first}`, ...more, ...signs, ...gauge, ...notes.map((n) => `${n}.`)].join(" ");
+  return [`${lead}${first}`, ...more, ...signs, ...gauge, ...[...new Set(notes)].map((n) => `${n}.`)].join(" ");
 }

@@ -8,6 +8,7 @@ import type { Cells } from "./check/readings";
 import type { Situation } from "./check/situation";
 import { field, type FieldId } from "./fields";
 import { fieldsOf } from "./gear/fields-of";
+import { practiceWear } from "./gear/common";
 import { GEAR } from "./gear/index";
 import type { Check, GearKind } from "./gear/kind";
 import type { Finding } from "./model";
@@ -31,13 +32,18 @@ function loosened(check: Check): Check {
 /** One size without the other shows nothing. */
 const PAIRS: ReadonlySet<Check["kind"]> = new Set<Check["kind"]>(["loss", "growth", "least"]);
 
-const STRAYS = new WeakMap<GearKind, readonly Check[]>();
+const STRAYS = new WeakMap<GearKind, Map<string, readonly Check[]>>();
 
-function straysOf(kind: GearKind): readonly Check[] {
-  let strays = STRAYS.get(kind);
+/** Checks of columns that no check of the kind reads under these rule sets and for this variant. */
+function straysOf(kind: GearKind, { bases, variant }: Pick<Situation, "bases" | "variant">): readonly Check[] {
+  const byCase = STRAYS.get(kind) ?? new Map<string, readonly Check[]>();
+  STRAYS.set(kind, byCase);
+  const id = `${variant ?? ""}|${[...bases].join(",")}`;
+  let strays = byCase.get(id);
   if (!strays) {
-    const read = new Set(kind.checks.flatMap((check) => fieldsOf(check)));
-    STRAYS.set(kind, (strays = [...ALL].filter(([id]) => !read.has(id)).map(([, check]) => check)));
+    const runs = (check: Check): boolean => check.under?.every((basis) => !bases.has(basis)) !== true && (check.onlyFor === undefined || variant === null || check.onlyFor.includes(variant));
+    const read = new Set(kind.checks.filter(runs).flatMap((check) => fieldsOf(check)));
+    byCase.set(id, (strays = [...ALL].filter(([column]) => !read.has(column)).map(([, check]) => check)));
   }
   return strays;
 }
@@ -45,11 +51,32 @@ function straysOf(kind: GearKind): readonly Check[] {
 /** A kind that is not in the catalogue: every column is a stray. */
 export const UNKNOWN: GearKind = { id: "gear of unknown kind", plural: "gear of unknown kinds", names: [], parts: {}, checks: [], criteria: [] };
 
+/** What a clerk writes where gear has no such part. */
+const HAS_NONE = /^(none|nil|n\/?r|(none|not|no \w+) (required|fitted|applicable)|none fitted[,;]? none required)$/i;
+
+/** Common practice's 10 % of most areas tells which wear of a foreign section deserves a look. */
+function situationFor(check: Check, kind: GearKind, situation: Omit<Situation, "kind" | "variant">): Situation {
+  const bare = { ...UNKNOWN, id: kind.id };
+  if (check.kind !== "loss") return { ...situation, kind: bare, variant: null, house: undefined };
+  return { ...situation, kind: { ...bare, parts: { [check.part]: "moderate" }, criteria: practiceWear("stray", [check.name], ["most"]) }, bases: new Set(["practice"]), variant: null, house: undefined };
+}
+
 /** What a row records beside the checks of its kind, as far as it speaks against the item. */
-export function strayFindings(kind: GearKind, cells: Cells, situation: Omit<Situation, "kind" | "variant">): readonly Finding[] {
-  const bare: Situation = { ...situation, kind: { ...UNKNOWN, id: kind.id }, variant: null, house: undefined };
-  const alone = (check: Check): boolean => PAIRS.has(check.kind) && fieldsOf(check).slice(0, 2).some((id) => readText(cells.value(id)) === "");
-  return straysOf(kind).filter((check) => !alone(check)).flatMap((check) => evaluate(check, cells, bare).findings.filter((f) => f.decision !== "KEEP").map((f) => asStray(f, check, kind, cells)));
+export function strayFindings(kind: GearKind, cells: Cells, situation: Omit<Situation, "kind" | "variant">, variant: string | null): readonly Finding[] {
+  const text = (id: FieldId): string => readText(cells.value(id));
+  const nothing = (check: Check): boolean =>
+    (PAIRS.has(check.kind) && fieldsOf(check).slice(0, 2).some((id) => text(id) === "")) ||
+    (field(shows(check)).type === "sound" && HAS_NONE.test(text(shows(check)))) ||
+    cells.value(shows(check)) === 0 || /^0+([.,]0+)?$/.test(text(shows(check)));
+  return straysOf(kind, { bases: situation.bases, variant })
+    .filter((check) => !nothing(check))
+    .flatMap((check) => evaluate(check, cells, situationFor(check, kind, situation)).findings.filter((f) => tells(f, check)).map((f) => asStray(f, check, kind, cells)));
+}
+
+/** A foreign pair of sizes tells something only when it was read and shows a loss. */
+function tells(finding: Finding, check: Check): boolean {
+  if (finding.decision === "KEEP" || finding.decision === "WATCH" || finding.share === 0) return false;
+  return finding.measured !== null || !PAIRS.has(check.kind);
 }
 
 function asStray(finding: Finding, check: Check, kind: GearKind, cells: Cells): Finding {
@@ -61,6 +88,6 @@ function asStray(finding: Finding, check: Check, kind: GearKind, cells: Cells): 
   return {
     ...finding,
     decision: sound ? "NO VERDICT" : "EXAMINE",
-    sentence: `${check.name.charAt(0).toUpperCase()}${check.name.slice(1)}: "${finding.measured}" stands in "${heading}", and no check of a ${kind.id} reads that column; ${next}.`,
+    sentence: `${check.name.charAt(0).toUpperCase()}${check.name.slice(1)}: "${finding.measured}" stands in "${heading}", and no check of ${kind.plural} reads that column; ${next}.`,
   };
 }

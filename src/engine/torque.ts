@@ -18,15 +18,12 @@ function unitNamed(word: string): TorqueUnit | null {
   return POUND_FEET.test(text) ? "lb-ft" : METRES.test(text) ? "N·m" : null;
 }
 
-/** Unit at the end of a heading, such as "Torque (Nm)" or "Clip torque lb-ft"; null when it names none. */
+/** Unit that a heading names, such as "Torque (Nm)" or "Clip torque lb-ft"; null when it names none, or both. */
 export function torqueUnitOfHeading(heading: string): TorqueUnit | null {
-  const text = tidy(heading).replace(/[)\]]$/, "");
-  for (let at = text.length - 1; at > 0; at -= 1)
-    if (/[\s([,/]/.test(text[at - 1] ?? "")) {
-      const unit = unitNamed(text.slice(at));
-      if (unit !== null) return unit;
-    }
-  return null;
+  const text = tidy(heading);
+  const feet = /\b(lbs?f?[ .·*/-]*(ft|feet|foot)|(ft|foot|feet)[ .·*/-]*lbs?f?)\b/i.test(text);
+  const metres = /\bn[ .·*-]?m\b/i.test(text);
+  return feet === metres ? null : feet ? "lb-ft" : "N·m";
 }
 
 /** A torque in pound-feet. A bare figure takes the unit of its heading; without one it is refused. 0 is a blank cell. */

@@ -1,5 +1,5 @@
 /** Makes and constructions that have limits of their own: which one a row names. */
-import { DENIED, DOUBT, readText, tidy } from "./cell";
+import { DENIED, DOUBT, NOT_RECORDED, readText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field } from "./fields";
 import type { GearKind, Variants } from "./gear/kind";
@@ -11,6 +11,7 @@ const wordsOf = (text: string): string[] =>
     .toLowerCase()
     .replace(/[-_]/g, " ")
     .replace(/×/g, "x")
+    .replace(/(\d) ?x ?(\d)/g, "$1x$2")
     .replace(/["']/g, " $& ")
     .split(/[\s;:()[\]]+|(?<!\d),|,(?!\d)/)
     .map((word) => word.replace(/\.$/, "").replace(/^parts$/, "part"))
@@ -43,19 +44,18 @@ export type VariantRead =
   | { readonly kind: "open" }
   | { readonly kind: "refused"; readonly sentence: string };
 
-/** What stands in the column where nothing is recorded. */
-const NOT_RECORDED = /^(n\/?a|n\.a\.?|-+|not (applicable|recorded))$/i;
-
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
   const text = readText(cells.value(variants.field));
+  const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
   if (text === "" || NOT_RECORDED.test(text)) {
-    const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
     if (told) return { kind: "known", variant: told.variant, assumed: null };
     return variants.blank ? { kind: "known", variant: variants.blank.variant, assumed: variants.blank.note } : { kind: "open" };
   }
   const variant = matchVariant(variants.names, text);
-  if (variant !== null) return { kind: "known", variant, assumed: null };
   const { heading } = field(variants.field);
+  if (variant !== null && told !== undefined && told.variant !== variant)
+    return { kind: "refused", sentence: `${heading}: "${text}" in "${cells.heading(variants.field)}" does not go with "${gear}", which is ${told.variant}; put the one that is wrong right.` };
+  if (variant !== null) return { kind: "known", variant, assumed: null };
   return { kind: "refused", sentence: `${heading}: "${text}" in "${cells.heading(variants.field)}" cannot be used: type ${Object.keys(variants.names).join(", ")}.` };
 }
 

@@ -118,7 +118,7 @@ describe("rope constructions", () => {
     ["braided", null], ["spiral", null], ["", null],
     ["6x19 IWRC", "strand laid"], ["6x19S IWRC", "strand laid"], ["strand laid, 6x19", "strand laid"], ["braided, 8 parts", "braided 8 or more"], ["8-part braided", "braided 8 or more"], ["braided 8 or more parts, 12 mm", "braided 8 or more"], ["braided 6 parts", "braided under 8"],
     ["not applicable", null], ["not cable laid", null], ["no cable laid", null], ["unknown, cable laid", null], ["n/a", null], ["N/A cable laid", null], ["non cable laid", null], ["cable laid?", null], ["maybe cable laid", null],
-    ["cable", null], ["aircraft cable", null], ["stainless cable 7x19", null], ["uncable laid", null], ["outstanding", null], ["outrunning", null], ["guyed", null], ["16x19", null],
+    ["cable", null], ["aircraft cable", null], ["stainless cable 7x19", "strand laid"], ["uncable laid", null], ["outstanding", null], ["outrunning", null], ["guyed", null], ["16x19", null],
     ["braided 8", null], ["braided 8 mm", null], ["braided 8 mm, 6 parts", null], ["braided 8 or more mm", null], ["braided under 8 mm", null], ['braided over 8"', null], ["braided 6", null], ["braided 6 mm", null], ["braided 80 parts", null], ["braided 8.5 parts", null], ["cable laid or strand laid", null],
   ];
   for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchVariant(CONSTRUCTIONS, text)).toBe(construction); });

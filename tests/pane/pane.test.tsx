@@ -26,6 +26,9 @@ async function open(place?: "Items" | "Due" | "Sources"): Promise<void> {
 
 const listed = (): string[] => within(screen.getByRole("listbox")).getAllByRole("option").map((line) => /TP-\d+/.exec(line.textContent)?.[0] ?? "");
 
+/** Without a layout, the focus trap at times hides an open layer from screen readers here; in a browser it does not (tests/page). */
+const inLayer = (name: string | RegExp) => ({ name, hidden: true });
+
 describe("the line on top and the foot", () => {
   it("say which log, how many items, which rules, as of which day, and the caution", async () => {
     await open();
@@ -39,12 +42,12 @@ describe("the line on top and the foot", () => {
   it("change the rules in force; the last one stays", async () => {
     await open();
     await user.click(await screen.findByRole("button", { name: /rules in force/ }));
-    await user.click(await screen.findByRole("checkbox", { name: "Law" }));
+    await user.click(await screen.findByRole("checkbox", inLayer("Law")));
     await waitFor(() => expect(book.reads.at(-1)?.basis).toEqual(["law", "standard", "practice"]));
-    await user.click(screen.getByRole("checkbox", { name: "Practice" }));
-    await user.click(screen.getByRole("checkbox", { name: "Standard" }));
+    await user.click(screen.getByRole("checkbox", inLayer("Practice")));
+    await user.click(screen.getByRole("checkbox", inLayer("Standard")));
     await waitFor(() => expect(book.reads.at(-1)?.basis).toEqual(["law"]));
-    expect(screen.getByRole("checkbox", { name: "Law" })).toBeDisabled();
+    expect(screen.getByRole("checkbox", inLayer("Law"))).toBeDisabled();
     await waitFor(() => expect(book.savedStates.at(-1)?.basis).toEqual(["law"]));
   });
 
@@ -77,7 +80,7 @@ describe("the line on top and the foot", () => {
     await open("Items");
     expect(screen.getAllByRole("option")).toHaveLength(3);
     await user.click(screen.getByRole("button", { name: /^Gear register!A3:AT20/ }));
-    await user.click(screen.getByRole("radio", { name: /^the log/ }));
+    await user.click(screen.getByRole("radio", inLayer(/^the log/)));
     expect(await screen.findByRole("button", { name: /^Hook log!A4:R20/ })).toBeInTheDocument();
     expect(screen.getAllByRole("option", { hidden: true })).toHaveLength(5);
   });

@@ -1,4 +1,5 @@
 /** One check of one item: readings from cells, every criterion in force, one finding for each. */
+import { readText } from "../cell";
 import { field } from "../fields";
 import type { Check } from "../gear/kind";
 import { dependsOnVariant } from "../variant";
@@ -38,9 +39,15 @@ function underEveryVariant(check: Check, cells: Cells, situation: Situation, { n
   return { findings: [plain(check, "NO VERDICT", `${capital(check.name)}${measured === null ? "" : ` ${measured}`} depends on the ${field(column).heading.toLowerCase()}, which is not recorded: ${each}; fill "${heading}".`, { measured })], notes: [] };
 }
 
+/** A least number that no source gives for this variant is not judged, and that is said. */
+function notFor(check: Check, cells: Cells, variant: string): CheckResult {
+  const text = readText(cells.value(check.measured));
+  return check.kind !== "enough" || text === "" ? NOTHING : { findings: [], notes: [`${capital(check.name)} "${text}" was not judged: no published figure for ${variant} was read`] };
+}
+
 function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResult {
   if (check.under?.every((basis) => !situation.bases.has(basis)) === true) return NOTHING;
-  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return NOTHING;
+  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return notFor(check, cells, situation.variant);
   switch (check.kind) {
     case "loss": return loss(check, cells, situation);
     case "growth": return growth(check, cells, situation);

@@ -54,6 +54,6 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
   const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);
   return unjudged
-    ? { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`)], notes: result.notes }
+    ? { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`, { measured: texts[1], ...(judge(used, ZERO, "above").beyond ? {} : { share: 0 }) })], notes: result.notes }
     : { findings: result.findings, notes: [...result.notes, ...(measured.note === undefined ? [] : [measured.note])] };
 }

@@ -1,5 +1,6 @@
 /** Nicks and gouges: what grinding them out would leave. */
-import { type Length, readText } from "../cell";
+import { type Length, NOT_RECORDED, readText } from "../cell";
+import type { CellValue } from "../model";
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
 import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
@@ -20,11 +21,13 @@ export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "l
 
 const measures = (check: Check & { kind: "loss" }, part: string): boolean => check.part === part && (check.original !== "pinNew" || part === "pin");
 
+const isRecorded = (cell: CellValue): boolean => { const text = readText(cell); return text !== "" && !NOT_RECORDED.test(text); };
+
 /** The columns that hold the section at a nick: its own, else those of the part; null where that part is not measured. */
 function sectionAt(check: Check & { kind: "nick" }, kind: GearKind, part: string | null, cells: Cells): { readonly part: string; readonly original: FieldId; readonly measured: FieldId } | "not measured" | null {
   const sized = lossAt(kind, part);
   if (sized === undefined) return null;
-  if (readText(cells.value(check.sectionNew)) !== "" || readText(cells.value(check.sectionNow)) !== "") return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
+  if (isRecorded(cells.value(check.sectionNew)) || isRecorded(cells.value(check.sectionNow))) return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
   if (part !== null && !measures(sized, part)) return "not measured";
   return { part: part ?? sized.part, original: sized.original, measured: sized.measured };
 }
@@ -42,7 +45,7 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   if (depth.kind === "missing") return NOTHING;
   if (!judge(depth.value.size, ZERO, "above").beyond)
     return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
-  const text = readText(cells.value(check.at));
+  const text = isRecorded(cells.value(check.at)) ? readText(cells.value(check.at)) : "";
   const part = text === "" ? null : matchPart(situation.kind, text);
   if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
   const stress = part?.stress ?? "high";
@@ -57,6 +60,8 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", section.measured);
   if (!("used" in change)) return { findings: [change], notes: [] };
   const used = change.used.add(inUnit(depth.value, unit));
+  if (!judge(pair.original.size.sub(used), ZERO, "above").beyond)
+    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), depth.text, `it is as deep as the section of ${pair.texts[1]} at the ${section.part}; check the figure and its unit`))], notes: [] };
   const figure: Figure = {
     used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
     measured: `${typed(depth)} deep at the ${section.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),

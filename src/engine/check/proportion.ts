@@ -74,10 +74,15 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
   const counted = check.inProportionTo === undefined ? null : readCount(cells.value(check.inProportionTo));
   const fitted = counted?.kind === "value" ? counted.value : null;
   const findings: Finding[] = [];
+  const notes: string[] = [];
   for (const criterion of criteriaFor(check, situation, "high", false)) {
     const { limit } = criterion;
     if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
     const needed = neededOf(limit, size.value, unit, fitted);
+    if (needed === null && !check.required) {
+      notes.push(`${capital(check.name)} ${measured} was not judged: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}`);
+      continue;
+    }
     if (needed === null) {
       findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured }));
       continue;
@@ -85,8 +90,9 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
     const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured, original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
     findings.push(meet(check, figure, criterion, { allowance: ZERO, word: "above", rule: `at least ${show(needed)} for size ${named}` }));
   }
+  if (findings.length === 0 && notes.length > 0) return { findings: [], notes };
   if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
-  return { findings, notes: [] };
+  return { findings, notes };
 }
 
 /** What a size asks for, in the unit of the reading; null where the table has no row for the size. */

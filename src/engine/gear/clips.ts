@@ -31,7 +31,7 @@ export const clips: GearKind = {
       "drop forged fist grip": ["fist grip", "fist", "double saddle", "drop forged fist grip", "forged fist grip"],
       "other material": ["other", "malleable", "malleable iron", "cast", "cast iron", "stainless"],
     },
-    inGear: [{ words: /fist[- ]?grip/i, variant: "drop forged fist grip" }, { words: /malleable|cast/i, variant: "other material" }],
+    inGear: [{ words: /malleable|cast|stainless|\biron\b/i, variant: "other material" }, { words: /fist[- ]?grip/i, variant: "drop forged fist grip" }],
   },
   checks: [
     { kind: "enough", name: "clip count", part: "body", size: "size", measured: "clips", reads: "count", required: true },

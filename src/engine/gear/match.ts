@@ -35,6 +35,7 @@ const NONE_OF_IT: Readonly<Record<string, RegExp>> = {
   hook: /\b(spanner|wrench|coat hook|boat hook|(chain|lever) hoist(?! (load |eye |swivel |top |bottom )?hook))\b/,
   "standing rope": /\b(control|controller|station|switch|button|box|lamp|light)\b/,
   block: /\b(lever|terminal|engine|chain block|block chain)\b/,
+  "end connection": /\b(wrench|spanner|pipe|hose|with|w|pendant|guy|line|shackle|hook|sling|(winch|hoist|load|boom|crane|running|standing) rope|wire rope (?!termination|ferrule|end)|drive|impact|light|bulb)\b/,
   clips: /\b(hose|pipe|paper) clip\b/,
 };
 

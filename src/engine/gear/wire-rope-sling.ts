@@ -6,7 +6,7 @@ import type { Criterion, GearKind } from "./kind";
 
 /** Rope constructions and uses that have broken-wire counts, as the trade names them. */
 export const CONSTRUCTIONS = {
-  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "6x19s", "6x19w", "6x37m", "stranded"],
+  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "6x19s", "6x19w", "6x37m", "6x7", "6x12", "6x24", "6x25", "6x26", "6x31", "6x36", "6x41", "7x7", "7x19", "8x19", "8x25", "8x36", "stranded"],
   "cable laid": ["cable laid"],
   "braided under 8": ["braided under 8", "braided fewer than 8", "braided less than 8", "braided 6 part", "6 part braided"],
   "braided 8 or more": ["braided 8 or more", "braided over 8", "braided 8 part", "8 part braided"],

@@ -50,7 +50,7 @@ export const ISO_4309_TABLE_3: readonly CategoryRow[] = [
 ];
 
 /**
- * Cells for which a second copy, and the older German table that it seems to follow, print a lower count; the lower one decides.
+ * Cells for which a second copy (04, 05) or the older German table DIN 15020-2 as restated (09, 10) prints a lower count; the lower one decides.
  */
 export const ISO_4309_LOWER: Readonly<Record<string, Partial<Record<"multi6d" | "multi30d", number>>>> = {
   "04": { multi30d: 19 }, "05": { multi6d: 11 }, "09": { multi30d: 35 }, "10": { multi6d: 19 },
