@@ -60,8 +60,10 @@ describe("a nick", () => {
     expect(judged({ ...good("hook"), nickDepth: 0.02, nickPart: "saddle", nickNew: "n/a", nickNow: "n/a" }).decision).toBe("DRESS");
     expect(judged({ ...good("hook"), nickDepth: 0.02, nickPart: "n/a" }).decision).toBe("DRESS");
   });
-  it("as deep as the section is a wrong figure", () => {
-    expect(judged({ ...good("hook"), nickDepth: 5, nickPart: "saddle" }).reason).toContain("it is as deep as the section of 1.5 in at the saddle; check the figure and its unit");
+  it("as deep as the section leaves nothing, and never less than nothing", () => {
+    const verdict = judged({ ...good("hook"), nickDepth: 5, nickPart: "saddle" });
+    expect(verdict.decision).toBe("REMOVE");
+    expect(verdict.reason).toContain("5 in deep at the saddle, which leaves nothing");
   });
 });
 

@@ -6,7 +6,6 @@ import { fieldsOf } from "../../src/engine/gear/fields-of";
 import { cite, SOURCES } from "../../src/engine/sources";
 import { limitInWords, listSources } from "../../src/engine/sources-list";
 import { DECISIONS } from "../../src/engine/verdict";
-import { REQUIRED_READINGS } from "../fixtures/required-readings";
 import { good, judged } from "./helpers";
 
 const ALL = GEAR.flatMap((kind) => kind.criteria.map((criterion) => ({ kind, criterion })));
@@ -92,10 +91,6 @@ describe("every gear kind", () => {
     });
     it(`${kind.id} has a criterion for every check that it needs`, () => {
       for (const check of kind.checks.filter((c) => c.required)) expect(kind.criteria.some((c) => c.check === check.name), check.name).toBe(true);
-    });
-    it(`${kind.id} needs what the design says, no more and no less`, () => {
-      const needed = kind.checks.filter((c) => c.required && c.under === undefined).flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
-      expect([...new Set(needed.map((id) => FIELDS[id].heading))].sort()).toEqual([...(REQUIRED_READINGS[kind.id] ?? [])].sort());
     });
   }
 });

@@ -60,11 +60,11 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", section.measured);
   if (!("used" in change)) return { findings: [change], notes: [] };
   const used = change.used.add(inUnit(depth.value, unit));
-  if (!judge(pair.original.size.sub(used), ZERO, "above").beyond)
-    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), depth.text, `it is as deep as the section of ${pair.texts[1]} at the ${section.part}; check the figure and its unit`))], notes: [] };
+  const left = pair.original.size.sub(used);
+  const leaves = judge(left, ZERO, "above").beyond ? showLength(left, unit) : "nothing";
   const figure: Figure = {
     used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${showLength(pair.original.size.sub(used), unit)}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
+    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
   };
   const result = against({ ...check, part: section.part }, figure, [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)]);
   const unjudged = result.findings.every((f) => f.criterion === null);

@@ -1,7 +1,7 @@
 /** The drawing of the part with its places numbered, and the names beside it. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { SIZE, type Drawing } from "../drawings/drawing";
-import { DRAWINGS } from "../drawings/index";
+import { drawingOf } from "../drawings/index";
 import { useDecisionTints } from "../shared/shade";
 import type { NumberedPart } from "./checks";
 
@@ -37,7 +37,7 @@ export function PartPicture({ gear, parts }: { gear: string | null; parts: reado
   const styles = useStyles();
   const tints = useDecisionTints();
   if (gear === null || parts.length === 0) return null;
-  const drawing = DRAWINGS[gear];
+  const drawing = drawingOf(gear);
   if (drawing === undefined) return null;
   return (
     <div className={styles.box}>

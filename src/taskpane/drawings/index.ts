@@ -1,4 +1,5 @@
 /** The drawings, one line for each gear kind. */
+import { GEAR } from "../../engine/gear/index";
 import { block } from "./block";
 import { chainSling } from "./chain-sling";
 import { clips } from "./clips";
@@ -13,6 +14,7 @@ import { liftingBeam } from "./lifting-beam";
 import { link } from "./link";
 import { loadBlock } from "./load-block";
 import { meshSling } from "./mesh-sling";
+import { plainDrawing } from "./plain";
 import { plateClamp } from "./plate-clamp";
 import { rotationResistantRope } from "./rotation-resistant-rope";
 import { roundsling } from "./roundsling";
@@ -26,7 +28,7 @@ import { webSling } from "./web-sling";
 import { wedgeSocket } from "./wedge-socket";
 import { wireRopeSling } from "./wire-rope-sling";
 
-export const DRAWINGS: Readonly<Record<string, Drawing>> = {
+const DRAWINGS: Readonly<Record<string, Drawing>> = {
   hook,
   shackle,
   link,
@@ -53,3 +55,10 @@ export const DRAWINGS: Readonly<Record<string, Drawing>> = {
   "lifting beam": liftingBeam,
   "plate clamp": plateClamp,
 };
+
+/** The drawing of a kind: its own, or a plain one with its parts. */
+export function drawingOf(gear: string): Drawing | undefined {
+  const own = DRAWINGS[gear];
+  const kind = own === undefined ? GEAR.find(({ id }) => id === gear) : undefined;
+  return own ?? (kind && plainDrawing([...new Set([...Object.keys(kind.parts), ...kind.checks.map((check) => check.part)])]));
+}
