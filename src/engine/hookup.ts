@@ -191,6 +191,8 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   if (decision === "DRESS") return `${nameOf(item)} is to be dressed and measured again before it is used: ${deciding?.sentence ?? reason}`;
   if (outOfUse(decision)) return `${nameOf(item)} is out of use, ${decision}: ${deciding?.sentence ?? reason}`;
   const due = dueState(item.nextDue, asOf);
+  // Due on the day itself is due: a day later it would be overdue.
+  if (due !== "OVERDUE" && dueState(item.nextDue, asOf + 1) === "OVERDUE") return `${nameOf(item)} is due for inspection today; inspect it before it is used.`;
   if (due === "OVERDUE") return `${nameOf(item)} is OVERDUE for inspection; inspect it before it is used.`;
   if (due === "NO DATE") return `${nameOf(item)} has no date for its next inspection (${item.dueNote === "" ? "none is recorded" : item.dueNote}); fill that in the log first.`;
   return null;

@@ -79,7 +79,7 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
     headings: LIFT_HEADINGS,
     states: lines.map((line) => {
       const due = request.items.find((one) => one.item.row === line.row)?.item.nextDue;
-      return line.decision === "REFUSED" || due == null ? null : `=IF(MAX(TODAY(),${INPUT.asOf})>${String(due)},"OVERDUE for inspection","${IN_USE}")`;
+      return line.decision === "REFUSED" || due == null ? null : `=IF(MAX(TODAY(),${INPUT.asOf})>=${String(due)},"DUE for inspection","${IN_USE}")`;
     }),
     rows: lines.map((line, index) => rowOf(line, ITEM_ROW + 1 + index, request)),
   };

@@ -254,7 +254,8 @@ describe("refusals name the item and what to do", () => {
     expect(refusal(gear("H-1", "hook", "2 t", { verdict: { ...verdict, decision: "DRESS" } }))).toMatch(/^H-1 \(hook\) is to be dressed and measured again before it is used/);
     expect(refusal(gear("H-1", "hook", "2 t", { tagged: true }))).toMatch(/H-1 \(hook\) is tagged out/);
     expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF - 1 }))).toMatch(/H-1 \(hook\) is OVERDUE/);
-    expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF }))).toBe("");
+    expect(refusal(gear("H-1", "hook", "2 t", { nextDue: AS_OF }))).toBe("H-1 (hook) is due for inspection today; inspect it before it is used.");
+    expect(lift({ items: at("leg", gear("H-1", "hook", "2 t", { nextDue: AS_OF + 1 })), legs: 1, angle: "", load: "1 t" }).lines[0]?.decision).toBe("CARRIES");
     expect(refusal(gear("H-1", "hook", "2 t", { nextDue: null, dueNote: "no date of the last inspection" }))).toMatch(/no date of the last inspection/);
   });
 

@@ -185,9 +185,9 @@ describe("the lift on a sheet", () => {
     expect(await after(HITCH, "cradle")).toBe("REFUSED");
     expect(await after(LEGS, 3)).toBe("REFUSED");
     expect(await after(LEGS, "")).toBe("REFUSED");
-    // Inspected 5 October 2026 (46300), due 5 October 2027 (46665): due on the day itself is not late.
-    expect(await after(AS_OF_ROW, 46665)).toBe("CARRIES");
-    expect(await after(AS_OF_ROW, 46666)).toBe("REFUSED");
+    // Inspected 5 October 2026 (46300), due 5 October 2027 (46665): on the day itself it is due.
+    expect(await after(AS_OF_ROW, 46664)).toBe("CARRIES");
+    expect(await after(AS_OF_ROW, 46665)).toBe("REFUSED");
   });
 
   it("refuses an item that is out of use and lowers side loads", async () => {
