@@ -2,7 +2,7 @@
  * As-new sizes from a published table where the log has none. Only where the row itself names the table; the reason says
  * so, because such a size is not this item's own.
  */
-import { NOT_RECORDED, readText, tidy } from "./cell";
+import { readText, recordedText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field, type FieldId } from "./fields";
 import type { GearKind } from "./gear/kind";
@@ -17,9 +17,9 @@ export type AsNew = { readonly cells: Cells; readonly note: string | null } | { 
 /** The row with its missing as-new sizes filled from the table that it names. */
 export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   const { asNew } = kind;
-  const named = readText(cells.value("asNewFrom"));
-  if (asNew === undefined || named === "" || NOT_RECORDED.test(named) || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return { cells, note: null };
-  const blank = (id: FieldId): boolean => { const text = readText(cells.value(id)); return text === "" || NOT_RECORDED.test(text); };
+  const named = recordedText(cells.value("asNewFrom"));
+  if (asNew === undefined || named === "" || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return { cells, note: null };
+  const blank = (id: FieldId): boolean => recordedText(cells.value(id)) === "";
   const filled = asNew.filter(({ column, when }) => blank(column) && !blank(when));
   if (filled.length === 0) return { cells, note: null };
   const heading = cells.heading("asNewFrom");

@@ -24,7 +24,7 @@ export function isDateCell(value: CellValue): value is DateCell {
 
 /** Words that mean that nothing was measured. */
 /** Words that say that nothing is recorded at all. */
-export const NOT_RECORDED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|recorded)|-+|—|–)$/i;
+const NOT_RECORDED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|recorded)|-+|—|–)$/i;
 const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
 /** Words of judgement, which are no measurement. */
 const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
@@ -314,6 +314,12 @@ export function readText(cell: CellValue): string {
   if (isDateCell(cell)) return showDate(cell.serial);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   return typeof cell === "number" ? String(Number(cell.toPrecision(15))) : tidy(cell);
+}
+
+/** Text of a cell; "" as well where its words say that nothing is recorded, such as n/a. */
+export function recordedText(cell: CellValue): string {
+  const text = readText(cell);
+  return NOT_RECORDED.test(text) ? "" : text;
 }
 
 /** A date as a serial day. */

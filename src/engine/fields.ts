@@ -3,6 +3,8 @@
  * sheet and the drop-downs are derived from it.
  */
 
+import { SHACKLE_PATTERNS } from "./tables/shackle";
+
 export type FieldType = "text" | "length" | "count" | "angle" | "torque" | "date" | "sound" | "fault" | "choice";
 
 export interface Field {
@@ -38,7 +40,7 @@ export const FIELDS = {
   gear: { heading: "Gear", type: "choice", takes: "Kind of gear, such as hook, shackle, chain sling or running rope; the drop-down lists the kinds.", words: ["gear", "gear kind|type", "type", "kind", "item", "item|gear|equipment description|type|kind", "description", "equipment", "category", "type gear|equipment|hardware", "hardware"] },
   size: { heading: "Size", type: "text", takes: "Nominal size as the trade writes it, such as 3/8 or 10 mm.", words: ["size", "nominal size|diameter|dia", "nom size|diameter|dia", "chain size", "trade size", "nominal", "rope|chain diameter|dia|size"] },
   ratedLoad: { heading: "Rated load", type: "text", takes: "Working load limit with its unit as on the tag, such as 3.25 t, 4,750 lb or 2000 kg.", words: ["rated load|capacity", "wll", "swl", "working load", "working load limit", "safe working load", "capacity"] },
-  asNewFrom: { heading: "As-new from", type: "choice", takes: "For shackles without as-new sizes: the table of new shackles that they were made to; blank when the sizes are their own.", words: ["as new from", "asnew from", "as new source"], choices: ["dee mild steel table", "dee higher tensile table", "bow mild steel table", "bow higher tensile table"] },
+  asNewFrom: { heading: "As-new from", type: "choice", takes: "For shackles without as-new sizes: the table of new shackles that they were made to; blank when the sizes are their own.", words: ["as new from", "asnew from", "as new source"], choices: SHACKLE_PATTERNS },
   unit: { heading: "Unit", type: "choice", takes: "Unit of bare numbers in the row: in or mm.", words: ["unit", "uom", "measure unit", "unit measure"], choices: ["in", "mm"] },
   gauge: { heading: "Gauge reads to", type: "length", takes: "Resolution of the gauge used, such as 0.01 or 1/64; blank when unknown.", words: ["gauge", "gauge reads|resolution|res", "resolution", "instrument resolution"] },
   construction: { heading: "Construction", type: "choice", takes: "Rope construction: strand laid, cable laid, braided under 8, braided 8 or more.", words: ["construction", "rope construction|type", "lay type", "construct"], choices: ["strand laid", "cable laid", "braided under 8", "braided 8 or more"] },

@@ -1,9 +1,9 @@
 /** A whole log judged: every item, the assemblies, the dates, the counts. */
-import type { BasisId } from "./bases";
+import { inForce, type BasisId } from "./bases";
+import { inUse } from "./check/situation";
 import { readDate, readText } from "./cell";
 import { FIELD_IDS, type FieldId } from "./fields";
 import { GEAR } from "./gear/index";
-import type { Check } from "./gear/kind";
 import { matchKind } from "./gear/match";
 import { fieldsOf } from "./gear/fields-of";
 import { judgeItem, tagState, type Judging } from "./item";
@@ -123,21 +123,20 @@ function doubledIds(items: readonly ItemResult[]): readonly string[] {
 
 /** Checks that the kinds in this log need and that no column of the log gives. */
 function missingChecks(items: readonly ItemResult[], there: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly string[] {
+  const bases = inForce(basis);
   return GEAR.flatMap((kind) => {
     const count = items.filter((item) => item.gear === kind.id).length;
     if (count === 0) return [];
-    const absent = kind.checks.filter((check) => check.required && isRead(check, basis) && fieldsOf(check).slice(0, check.kind === "seen" ? 1 : 2).some((id) => !there.has(id)));
+    const absent = kind.checks.filter((check) => check.required && inUse(check, bases) && fieldsOf(check).slice(0, check.kind === "seen" ? 1 : 2).some((id) => !there.has(id)));
     if (absent.length === 0) return [];
     return [`${String(count)} ${count === 1 ? kind.id : kind.plural}: no column for ${absent.map((c) => c.name).join(", ")}; without ${absent.length === 1 ? "it" : "them"} the best possible is NO VERDICT.`];
   });
 }
 
-/** Whether a check is read under the rule sets in force. */
-const isRead = (check: Check, basis: readonly BasisId[]): boolean => check.under === undefined || check.under.some((id) => basis.includes(id));
-
 /** Fields that the kinds in a log read, in register order; the item's own columns come first. */
 export function fieldsFor(kinds: ReadonlySet<string>, present: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly FieldId[] {
-  const used = new Set<FieldId>(GEAR.filter((kind) => kinds.has(kind.id)).flatMap((kind) => kind.checks.flatMap((check) => (check.required && isRead(check, basis) ? [...fieldsOf(check)].filter((id) => id !== "acrossNew" && id !== "acrossNow") : []))));
+  const bases = inForce(basis);
+  const used = new Set<FieldId>(GEAR.filter((kind) => kinds.has(kind.id)).flatMap((kind) => kind.checks.flatMap((check) => (check.required && inUse(check, bases) ? [...fieldsOf(check)].filter((id) => id !== "acrossNew" && id !== "acrossNow") : []))));
   const always: readonly FieldId[] = ["id", "gear", "size", "ratedLoad", "unit", "assembly", "place", "service", "inspected", "inspector", "tagged", "releasedBy", "releasedOn", "remarks"];
   return FIELD_IDS.filter((id) => id !== "overload" && (always.includes(id) || used.has(id) || present.has(id)));
 }

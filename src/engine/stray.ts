@@ -5,7 +5,7 @@
 import { readText } from "./cell";
 import { evaluate } from "./check/evaluate";
 import type { Cells } from "./check/readings";
-import type { Situation } from "./check/situation";
+import { inUse, isFor, type Situation } from "./check/situation";
 import { field, type FieldId } from "./fields";
 import { fieldsOf } from "./gear/fields-of";
 import { practiceWear } from "./gear/common";
@@ -16,10 +16,10 @@ import type { Finding } from "./model";
 /** The column that shows the damage. */
 const shows = (check: Check): FieldId => check.measured;
 
-/** One check for each column of damage that any gear kind reads: the first kind's. A least number or a share says nothing without its kind. */
+/** One check for each column of damage that any gear kind reads: the first kind's. A least number, a clearance or a groove says nothing without its kind. */
 const ALL: ReadonlyMap<FieldId, Check> = new Map(
   [...GEAR.flatMap((kind) => kind.checks)]
-    .filter((check) => check.kind !== "enough" && check.kind !== "ratio" && check.kind !== "gap" && check.kind !== "category" && (check.kind !== "least" || check.measured === "ropeNow"))
+    .filter((check) => check.kind !== "enough" && (check.kind !== "ratio" || check.over !== true) && check.kind !== "gap" && check.kind !== "category" && (check.kind !== "least" || check.measured === "ropeNow"))
     .reverse()
     .map((check) => [shows(check), loosened(check)]),
 );
@@ -41,8 +41,7 @@ function straysOf(kind: GearKind, { bases, variant }: Pick<Situation, "bases" | 
   const id = `${variant ?? ""}|${[...bases].join(",")}`;
   let strays = byCase.get(id);
   if (!strays) {
-    const runs = (check: Check): boolean => check.under?.every((basis) => !bases.has(basis)) !== true && (check.onlyFor === undefined || variant === null || check.onlyFor.includes(variant));
-    const read = new Set(kind.checks.filter(runs).flatMap((check) => fieldsOf(check)));
+    const read = new Set(kind.checks.filter((check) => inUse(check, bases) && isFor(check, variant)).flatMap((check) => fieldsOf(check)));
     byCase.set(id, (strays = [...ALL].filter(([column]) => !read.has(column)).map(([, check]) => check)));
   }
   return strays;

@@ -3,8 +3,7 @@ import { readPlain, tidy, type Read } from "./cell";
 import { exact, type Exact } from "./exact";
 import type { CellValue } from "./model";
 
-export const TORQUE_UNITS = ["lb-ft", "N·m"] as const;
-export type TorqueUnit = (typeof TORQUE_UNITS)[number];
+export type TorqueUnit = "lb-ft" | "N·m";
 
 /** 1 lbf = 4.4482216152605 N and 1 ft = 0.3048 m, both exactly. */
 const NEWTON_METRES = exact("4.4482216152605").mul(exact("0.3048"));

@@ -1,5 +1,5 @@
 /** Makes and constructions that have limits of their own: which one a row names. */
-import { DENIED, DOUBT, NOT_RECORDED, readText, tidy } from "./cell";
+import { DENIED, DOUBT, recordedText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field } from "./fields";
 import type { GearKind, Variants } from "./gear/kind";
@@ -45,9 +45,9 @@ export type VariantRead =
   | { readonly kind: "refused"; readonly sentence: string };
 
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
-  const text = readText(cells.value(variants.field));
+  const text = recordedText(cells.value(variants.field));
   const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
-  if (text === "" || NOT_RECORDED.test(text)) {
+  if (text === "") {
     if (told) return { kind: "known", variant: told.variant, assumed: null };
     return variants.blank ? { kind: "known", variant: variants.blank.variant, assumed: variants.blank.note } : { kind: "open" };
   }

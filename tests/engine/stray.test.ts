@@ -12,6 +12,7 @@ const DAMAGE: readonly (readonly [FieldId, CellRecord])[] = [
   ...FIELD_IDS.filter((id) => field(id).type === "sound").map((id) => [id, { [id]: "no" }] as const),
   ...(["brokenLay", "brokenStrand", "broken6d", "broken30d", "brokenEnd", "brokenValley", "twist", "bendAngle"] as const).map((id) => [id, { [id]: 7 }] as const),
   ["nickDepth", { nickDepth: "5 mm" }],
+  ["bend", { bend: "12 mm", span: "3000 mm" }],
   ["throatNow", { throatNew: "50 mm", throatNow: "60 mm" }],
   ["sectionNow", { sectionNew: "20 mm", sectionNow: "10 mm" }],
   ["wireNow", { wireNew: "3 mm", wireNow: "1 mm" }],
@@ -47,6 +48,12 @@ describe("damage in a column that the kind of gear does not read", () => {
     expect(judged({ ...good("web sling"), deformed: "stretched" }).findings.some((f) => f.overload)).toBe(true);
     expect(judged({ gear: "contraption", deformed: "stretched" }).findings.some((f) => f.overload)).toBe(true);
     expect(judged({ gear: "contraption", deformed: "stretched" }).decision).toBe("NO VERDICT");
+  });
+});
+
+describe("words that a column offers", () => {
+  it("are those that the engine knows: clip types", () => {
+    expect(field("clipType").choices).toEqual(Object.keys(GEAR.find((kind) => kind.id === "clips")?.variants?.names ?? {}));
   });
 });
 

@@ -1,8 +1,8 @@
 /** Broken wires over 6 or 30 rope diameters, by rope category number. */
-import { NOT_RECORDED, readCount, readText } from "../cell";
+import { readCount, recordedText } from "../cell";
 import { exact, ZERO } from "../exact";
 import type { Check } from "../gear/kind";
-import type { CellValue, Finding } from "../model";
+import type { Finding } from "../model";
 import { tellRefused } from "../sentence";
 import { brokenWiresFrom, type Spooling } from "../tables/rope";
 import { cite } from "../sources";
@@ -27,24 +27,18 @@ const LANG = new RegExp(`^(${HAND}lang'?s?( lay)?|[rl]hll)$`, "i");
 const SINGLE = /^(single|1|one)([- ]layer)?$/i;
 const MULTI = /^(multi|multiple|several|two|three|[2-9])([- ]?layers?)?$/i;
 
-/** A cell's text; "" where it says that nothing is recorded. */
-const recorded = (cell: CellValue): string => {
-  const text = readText(cell);
-  return NOT_RECORDED.test(text) ? "" : text;
-};
-
 /** Category, lay and layers of a rope, or the findings that stand in the way. */
 function readRope(check: CategoryCheck, cells: Cells): Rope | readonly Finding[] {
   const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), text, why))];
-  const category = readText(cells.value(check.category));
+  const category = recordedText(cells.value(check.category));
   if (category === "") return [missingFinding(check, cells, check.category)];
   const digits = /^(?:rcn ?)?0*(\d{1,2})$/i.exec(category)?.[1];
   const rcn = digits?.padStart(2, "0");
   if (rcn === undefined || brokenWiresFrom(rcn, "ordinary", check.over) === null) return refuse(check.category, category, "it is no row of ISO 4309 Table 3, which has 01 to 13; a neighbouring row is never used");
-  const lay = recorded(cells.value(check.lay));
+  const lay = recordedText(cells.value(check.lay));
   const spelled = lay === "" || LANG.test(lay) ? "lang" : ORDINARY.test(lay) ? "ordinary" : null;
   if (spelled === null) return refuse(check.lay, lay, "type ordinary or Lang");
-  const layers = recorded(cells.value(check.layers));
+  const layers = recordedText(cells.value(check.layers));
   const multi = layers === "" || SINGLE.test(layers) ? false : MULTI.test(layers) ? true : null;
   if (multi === null) return refuse(check.layers, layers, "type single or multi");
   const notes = [
@@ -73,7 +67,7 @@ export function category(check: CategoryCheck, cells: Cells, situation: Situatio
   return { findings, notes: rope.notes };
 }
 
-/** "broken wires in 6 diameters from 4", as far as the category is known. */
+/** "broken wires in 6 diameters at 4 or more", as far as the category is known. */
 export function categoryComesOut(check: CategoryCheck, cells: Cells, situation: Situation): string | null {
   const rope = readRope(check, cells);
   if (!("rcn" in rope) || criteriaFor(check, situation, "high", false).length === 0) return null;

@@ -9,7 +9,7 @@ import { convert, showDecimal, showLength, type Unit } from "../units";
 import { labelOf } from "./against";
 import { allowanceOf, comesOutAt, type Figure, literal } from "./figure";
 import { type Cells, length, lengthShow, readChainSize } from "./readings";
-import { criteriaFor, type Situation } from "./situation";
+import { criteriaFor, inUse, isFor, type Situation } from "./situation";
 
 /** Where a part of a given as-new size comes out, by every criterion in force that sets a size. */
 export interface ComesOut {
@@ -45,8 +45,7 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
 /** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
 export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
   if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
-  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return null;
-  if (check.under?.every((basis) => !situation.bases.has(basis)) === true) return null;
+  if (!inUse(check, situation.bases) || !isFor(check, situation.variant)) return null;
   if (check.kind === "category") return categoryComesOut(check, cells, situation);
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;

@@ -13,7 +13,7 @@ import { enough, ratio } from "./proportion";
 import { capital, plain, type Cells } from "./readings";
 import { seenCheck } from "./seen";
 import { single } from "./single";
-import { NOTHING, type CheckResult, type Situation } from "./situation";
+import { inUse, isFor, NOTHING, type CheckResult, type Situation } from "./situation";
 
 /** Every finding of one check, and what else should be said. */
 export function evaluate(check: Check, cells: Cells, situation: Situation): CheckResult {
@@ -46,8 +46,8 @@ function notFor(check: Check, cells: Cells, variant: string): CheckResult {
 }
 
 function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResult {
-  if (check.under?.every((basis) => !situation.bases.has(basis)) === true) return NOTHING;
-  if (check.onlyFor !== undefined && situation.variant !== null && !check.onlyFor.includes(situation.variant)) return notFor(check, cells, situation.variant);
+  if (!inUse(check, situation.bases)) return NOTHING;
+  if (situation.variant !== null && !isFor(check, situation.variant)) return notFor(check, cells, situation.variant);
   switch (check.kind) {
     case "loss": return loss(check, cells, situation);
     case "growth": return growth(check, cells, situation);

@@ -1,6 +1,5 @@
 /** Nicks and gouges: what grinding them out would leave. */
-import { type Length, NOT_RECORDED, readText } from "../cell";
-import type { CellValue } from "../model";
+import { type Length, recordedText } from "../cell";
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
 import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
@@ -21,13 +20,11 @@ export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "l
 
 const measures = (check: Check & { kind: "loss" }, part: string): boolean => check.part === part && (check.original !== "pinNew" || part === "pin");
 
-const isRecorded = (cell: CellValue): boolean => { const text = readText(cell); return text !== "" && !NOT_RECORDED.test(text); };
-
 /** The columns that hold the section at a nick: its own, else those of the part; null where that part is not measured. */
 function sectionAt(check: Check & { kind: "nick" }, kind: GearKind, part: string | null, cells: Cells): { readonly part: string; readonly original: FieldId; readonly measured: FieldId } | "not measured" | null {
   const sized = lossAt(kind, part);
   if (sized === undefined) return null;
-  if (isRecorded(cells.value(check.sectionNew)) || isRecorded(cells.value(check.sectionNow))) return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
+  if ([check.sectionNew, check.sectionNow].some((id) => recordedText(cells.value(id)) !== "")) return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
   if (part !== null && !measures(sized, part)) return "not measured";
   return { part: part ?? sized.part, original: sized.original, measured: sized.measured };
 }
@@ -45,7 +42,7 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   if (depth.kind === "missing") return NOTHING;
   if (!judge(depth.value.size, ZERO, "above").beyond)
     return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
-  const text = isRecorded(cells.value(check.at)) ? readText(cells.value(check.at)) : "";
+  const text = recordedText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
   if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
   const stress = part?.stress ?? "high";

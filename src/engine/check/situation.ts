@@ -16,6 +16,16 @@ export interface Situation {
   readonly house?: HouseLimits | undefined;
 }
 
+/** Whether a check is read at all under these rule sets. */
+export function inUse(check: Check, bases: ReadonlySet<BasisId>): boolean {
+  return check.under === undefined || check.under.some((basis) => bases.has(basis));
+}
+
+/** Whether a check is meant for a variant; a variant that is not known may be any. */
+export function isFor(check: Check, variant: string | null): boolean {
+  return check.onlyFor === undefined || variant === null || check.onlyFor.includes(variant);
+}
+
 export interface CheckResult {
   readonly findings: readonly Finding[];
   readonly notes: readonly string[];

@@ -37,7 +37,7 @@ interface CheckBase {
   readonly part: string;
   /** Needed before the item can be kept. */
   readonly required: boolean;
-  /** Read only while one of these rule sets, or a house limit, is in force. */
+  /** Read only while one of these rule sets is in force. */
   readonly under?: readonly BasisId[];
   /** Only for these variants of the kind; all when left out. */
   readonly onlyFor?: readonly string[];
