@@ -8,6 +8,7 @@ import type { CellValue, HeadingMatch, ItemResult } from "../../src/engine/model
 import { WorkbookError } from "../../src/excel/port";
 import { Pane } from "../../src/taskpane/Pane";
 import { CAUTION } from "../../src/taskpane/words";
+import { inLayer } from "./layer";
 import "./still";
 import { FakeWorkbook, HEADINGS, item, LOG_PLACE, report, TODAY, type ItemSketch } from "./sample";
 
@@ -190,12 +191,12 @@ describe("before the lift", () => {
     await typeLift({ Load: "1", "Unit of the load": "t", Hitch: "vertical", Legs: "1" });
     expect(said()).toMatch(/CARRIES/);
     book.log = { place: LOG_PLACE, report: report(GEAR, { asOf: TODAY + 400 }) };
-    await user.click(screen.getByRole("button", { name: /^as of/ }));
-    await user.click(screen.getByRole("button", { name: "Use this day" }));
+    await user.click(await screen.findByRole("button", { name: /^as of/ }));
+    await user.click(screen.getByRole("button", inLayer("Use this day")));
     expect(await screen.findByText(/HK-1 \(hook\) is OVERDUE/)).toBeVisible();
     book.log = { place: LOG_PLACE, report: report(GEAR.filter((one) => one.id !== "HK-1")) };
-    await user.click(screen.getByRole("button", { name: /^as of/ }));
-    await user.click(screen.getByRole("button", { name: "Use this day" }));
+    await user.click(await screen.findByRole("button", { name: /^as of/ }));
+    await user.click(screen.getByRole("button", inLayer("Use this day")));
     expect(await screen.findByText(/HK-1 was picked and is no longer in the log/)).toBeVisible();
     expect(said()).toMatch(/Not judged/);
   });

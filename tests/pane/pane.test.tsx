@@ -6,6 +6,7 @@ import { reportOn } from "../../src/engine/report";
 import { WorkbookError, type BuildResult } from "../../src/excel/port";
 import { createBell } from "../../src/taskpane/bell";
 import { Pane } from "../../src/taskpane/Pane";
+import { inLayer } from "./layer";
 import "./still";
 import { CAUTION } from "../../src/taskpane/words";
 import { FakeWorkbook, finding, HEADINGS, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
@@ -25,9 +26,6 @@ async function open(place?: "Items" | "Due" | "Sources"): Promise<void> {
 }
 
 const listed = (): string[] => within(screen.getByRole("listbox")).getAllByRole("option").map((line) => /TP-\d+/.exec(line.textContent)?.[0] ?? "");
-
-/** Without a layout, the focus trap at times hides an open layer from screen readers here; in a browser it does not (tests/page). */
-const inLayer = (name: string | RegExp) => ({ name, hidden: true });
 
 describe("the line on top and the foot", () => {
   it("say which log, how many items, which rules, as of which day, and the caution", async () => {
@@ -54,7 +52,9 @@ describe("the line on top and the foot", () => {
   it("open controls that are never taller than the pane, with a scroll of their own", async () => {
     await open();
     await user.click(await screen.findByRole("button", { name: /rules in force/ }));
-    const style = getComputedStyle(await screen.findByRole("dialog", { name: "Rules in force" }));
+    const layer = await screen.findByRole("dialog", { hidden: true });
+    expect(within(layer).getByRole("heading", inLayer("Rules in force"))).toBeInTheDocument();
+    const style = getComputedStyle(layer);
     expect(style.overflowY).toBe("auto");
     expect(style.maxHeight).not.toBe("");
   });
@@ -65,7 +65,7 @@ describe("the line on top and the foot", () => {
     const day = await screen.findByLabelText("Day");
     await user.clear(day);
     await user.type(day, "2026-12-24");
-    await user.click(screen.getByRole("button", { name: "Use this day" }));
+    await user.click(screen.getByRole("button", inLayer("Use this day")));
     expect(await screen.findByRole("button", { name: /^as of 24 Dec 2026/ })).toBeVisible();
   });
 
@@ -81,7 +81,7 @@ describe("the line on top and the foot", () => {
     expect(screen.getAllByRole("option")).toHaveLength(3);
     await user.click(screen.getByRole("button", { name: /^Gear register!A3:AT20/ }));
     await user.click(screen.getByRole("radio", inLayer(/^the log/)));
-    expect(await screen.findByRole("button", { name: /^Hook log!A4:R20/ })).toBeInTheDocument();
+    expect(await screen.findByRole("button", inLayer(/^Hook log!A4:R20/))).toBeInTheDocument();
     expect(screen.getAllByRole("option", { hidden: true })).toHaveLength(5);
   });
 });
@@ -247,7 +247,7 @@ describe("failures are one sentence and a next step", () => {
   it("a sheet for house limits that is made says what to write in it", async () => {
     await open();
     await user.click(await screen.findByRole("button", { name: /rules in force/ }));
-    await user.click(await screen.findByRole("button", { name: "Make a sheet for house limits" }));
+    await user.click(await screen.findByRole("button", inLayer("Make a sheet for house limits")));
     const close = await screen.findByRole("button", { name: "Close: The sheet House limits is made. Write one limit in a row." });
     await user.click(close);
     expect(close).not.toBeInTheDocument();
