@@ -22,9 +22,9 @@ export function isDateCell(value: CellValue): value is DateCell {
   return typeof value === "object" && value !== null;
 }
 
-/** Words that mean that nothing was measured. */
 /** Words that say that nothing is recorded at all. */
 const NOT_RECORDED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|recorded)|-+|—|–)$/i;
+/** Words that mean that nothing was measured. */
 const NOT_MEASURED = /^(n\/?a|n\.a\.?|na|nil|none|not (applicable|measured|taken|done|checked)|tbd|tba|-+|\.+|—|–|\/)$/i;
 /** Words of judgement, which are no measurement. */
 const JUDGEMENT = /^(ok|okay|good|fine|fair|bad|worn|pass|passed|fail|failed|yes|no|y|n|x|✓|✔|see (note|remarks?))\b/i;
@@ -263,6 +263,11 @@ const FOUND = /^(yes|y|found|present|seen|visible|cracked|bent|stretched|twisted
 const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|tight|true|closes)$/i;
 const NOT_IN_ORDER =
   /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
+/** Damage, wherever in the cell it is named: "ferrule cracked". */
+const DAMAGE = /\b(cracked|bent|stretched|kinked|crushed|torn|broken|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted|frayed|birdcaged)\b/i;
+/** Words beside damage that lessen it, doubt it or say that it was or may be: a person has to say what is there now. */
+const NOT_PLAIN =
+  /\b(slight(ly)?|little|bit|minor|some|few|light(ly)?|hardly|barely|possib(le|ly)|perhaps|may|might|could|can|would|looks?|seems?|appears?|suspect(ed)?|signs? of|check(ed)?|if|when|unless|was|were|been|had|previous(ly)?|formerly|earlier|last|old|before|replaced?|renewed|repair(ed)?|fixed|straightened|corrected|mended|dressed|removed|free (of|from)|only)\b/i;
 /** Nothing is fitted and nothing has to be: a latch on a hook without one, fittings on a plain sling. */
 const NOT_REQUIRED = /^((none|not|no latch) required|none fitted[,;]? none required|n\/?r)$/i;
 /** What may stand beside a good word without taking it back. */
@@ -302,6 +307,7 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
   const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || also.sound?.includes(part.toLowerCase()) === true;
   if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
+  if (DAMAGE.test(text) && !DENIED.test(text) && !NOT_PLAIN.test(text)) return seen("fault", text);
   if (needless && column === "sound") return refused(text, "this gear is never without it; type yes or no");
   return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
 }

@@ -16,6 +16,9 @@ export { readLoad, type Load, type LoadUnit } from "./load";
 /** In one of the legs, or above them, where the whole load hangs. */
 export type HookupPlace = "leg" | "top";
 
+/** The same in words, on the pane and on the sheet. */
+export const PLACES: Readonly<Record<HookupPlace, string>> = { leg: "in a leg", top: "on top" };
+
 export interface HookupItem {
   readonly item: ItemResult;
   readonly place: HookupPlace;
@@ -71,6 +74,8 @@ export interface HookupResult {
   /** True when every item was judged and every one carries. */
   readonly ok: boolean;
   readonly refusals: readonly string[];
+  /** What of the lift is not typed yet, in one sentence that is among the refusals as well; "" when all is there. */
+  readonly awaited: string;
   readonly cautions: readonly string[];
   readonly load: Load | null;
   /** Tension in one leg, or in one part of a basket. */
@@ -104,7 +109,8 @@ interface Lift {
 
 /** Judges one hook-up. An item that uses exactly its rated load carries. */
 export function judgeHookup(request: HookupRequest): HookupResult {
-  const lift = readLift(request);
+  const awaited = awaitedOf(request);
+  const lift = awaited === "" ? readLift(request) : none(awaited);
   const lines = request.items.map((one) => lineOf(one, lift.ok ? lift.value : null, request));
   const refusals = [
     ...(request.items.length === 0 ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."] : []),
@@ -115,6 +121,7 @@ export function judgeHookup(request: HookupRequest): HookupResult {
   return {
     ok: refusals.length === 0 && lines.every((line) => line.decision === "CARRIES"),
     refusals,
+    awaited,
     cautions: [TAG_FIRST, WEIGH_ALL, ...cautionsFor(request, lift.ok ? lift.value.hitch : null)],
     load: lift.ok ? lift.value.load : null,
     perLeg: lift.ok ? fromKg(lift.value.perLeg, lift.value.load.unit) : null,
@@ -125,12 +132,26 @@ export function judgeHookup(request: HookupRequest): HookupResult {
   };
 }
 
+/** What nothing stands for yet, all of it at once, so that nobody is asked for one after the other. */
+function awaitedOf({ load, hitch, legs, angle, chokeAngle }: HookupRequest): string {
+  const said = readText(hitch).toLowerCase();
+  const angled = !isBlank(legs) && !isBlank(hitch) && (readText(legs) !== "1" || said.startsWith("basket"));
+  const open = [
+    isBlank(load) ? "the load with its unit, such as 5 t or 9,800 lb" : "",
+    isBlank(hitch) ? "the hitch" : "",
+    isBlank(legs) ? "the number of legs" : "",
+    angled && isBlank(angle) ? "the angle of the legs" : "",
+    said.startsWith("choker") && isBlank(chokeAngle) ? "the choke angle" : "",
+  ].filter((one) => one !== "");
+  return open.length === 0 ? "" : `Still to give: ${open.join("; ")}.`;
+}
+
 function readLift(request: HookupRequest): Answer<Lift> {
   const read = readLoad(request.load);
-  if (read.kind === "missing") return none("The load is missing; type its weight with the unit, such as 5 t or 9,800 lb.");
+  if (read.kind === "missing") return none(`The load "${read.text}" is none; type its weight with the unit, such as 5 t or 9,800 lb.`);
   if (read.kind === "refused") return none(`The load "${read.text}" cannot be used: ${read.why}.`);
   const hitch = HITCHES.find((one) => one === readText(request.hitch).toLowerCase().replace(/ hitch$/, ""));
-  if (hitch === undefined) return none(readText(request.hitch) === "" ? "The hitch is missing; choose vertical, choker or basket." : `"${readText(request.hitch)}" is no hitch; choose vertical, choker or basket.`);
+  if (hitch === undefined) return none(`"${readText(request.hitch)}" is no hitch; choose vertical, choker or basket.`);
   const strict = request.strict === true;
   // How many times the tension of one part the hitch holds: carrying parts times the sine of their angle.
   const holds = ratedAt(1, hitch === "basket" ? "basket" : "vertical", request.legs, request.angle, request.angleFrom, "", strict);

@@ -13,6 +13,7 @@ import type { HouseLimits } from "./house";
 import { inForce, type BasisId } from "./bases";
 import type { CellValue, Finding, ItemVerdict } from "./model";
 import { showDate } from "./dates";
+import { tellNearest } from "./sentence";
 import { strayFindings, UNKNOWN } from "./stray";
 import { readVariant } from "./variant";
 import { outOfUse, rank, worstOf } from "./verdict";
@@ -185,11 +186,11 @@ function nearest(findings: readonly Finding[]): Finding | null {
 function reasonOf(decision: ItemVerdict["decision"], findings: readonly Finding[], told: Finding | null, notes: readonly string[], gauged: boolean): string {
   const first = told?.sentence ?? "Nothing could be read.";
   // Only a comparison of two sizes depends on the gauge.
-  const gauge = told?.share != null && told.original !== null && !gauged ? ["No gauge resolution is recorded, so the readings were taken as they stand."] : [];
+  const gauge = told?.share != null && told.original !== null && !gauged ? ["No gauge resolution is recorded: the readings are taken as they stand."] : [];
   const others = findings.filter((f) => f !== told && f.check !== told?.check && f.decision !== "KEEP");
   const seen = new Set<string>();
   const more = others.filter((f) => !seen.has(f.check) && seen.add(f.check)).map((f) => f.sentence);
-  const lead = decision !== "KEEP" ? "" : told?.share == null ? "Every check is in order. " : "Every required reading is inside its limit. Nearest: ";
+  const lead = decision === "KEEP" ? `Every required check is in order. ${told?.share ? tellNearest(first) : first}` : first;
   const signs = findings.some((f) => f.overload && outOfUse(f.decision)) ? ["This is a sign of overload: look at every part that was used with it."] : [];
-  return [`${lead}${first}`, ...more, ...signs, ...gauge, ...[...new Set(notes)].map((n) => `${n}.`)].join(" ");
+  return [lead, ...more, ...signs, ...gauge, ...[...new Set(notes)].map((n) => `${n}.`)].join(" ");
 }

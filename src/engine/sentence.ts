@@ -31,23 +31,29 @@ export function percent(share: number): string {
 /** What happens at the limit. */
 const leadsTo = (told: Told): string => (told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out");
 
-const reading = (told: Told): string => `${capital(told.label)} ${told.measured}${told.original === null ? "" : `, as new ${told.original},`}`;
-const limit = (told: Told): string => (told.comesOut.startsWith(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`);
+/** A bare count is set off from its label: "Broken wires in a lay: 11". */
+const reading = (told: Told): string => `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.original === null ? "" : `, as new ${told.original},`}`;
+const limit = (told: Told): string => (told.comesOut.includes(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`);
 const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
 const used = (told: Told): string => (told.share === null || told.share === 0 ? "" : `, ${percent(told.share)} of the allowance used`);
+
+const INSIDE = "is inside the limit";
 
 const TEMPLATES: Record<Decision, (told: Told) => string> = {
   REMOVE: (told) => `${reading(told)} ${told.share === 1 ? "has reached" : "is beyond"} the limit: ${limit(told)} ${cited(told)}.`,
   EXAMINE: (told) => `${reading(told)} calls for a closer look: ${limit(told)} ${cited(told)}.`,
   "NO VERDICT": (told) => `${reading(told)} cannot be judged: ${told.rule}.`,
   DRESS: (told) => `${reading(told)} can be ground out lengthwise along the contour${used(told)}: ${limit(told)} ${cited(told)}.`,
-  WATCH: (told) => `${reading(told)} is inside the limit but near it${used(told)}: ${limit(told)} ${cited(told)}.`,
-  KEEP: (told) => `${reading(told)} is inside the limit${used(told)}: ${limit(told)} ${cited(told)}.`,
+  WATCH: (told) => `${reading(told)} ${INSIDE} but near it${used(told)}: ${limit(told)} ${cited(told)}.`,
+  KEEP: (told) => `${reading(told)} ${INSIDE}${used(told)}: ${limit(told)} ${cited(told)}.`,
 };
 
 export function tell(decision: Decision, told: Told): string {
   return TEMPLATES[decision](told);
 }
+
+/** The sentence of the reading that is nearest to its limit, where all others are in order as well. */
+export const tellNearest = (sentence: string): string => sentence.replace(INSIDE, "is nearest to its limit");
 
 /** Beyond a figure from which a part is only watched. */
 export function tellWatched(told: Told): string {

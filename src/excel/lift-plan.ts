@@ -1,7 +1,7 @@
 /** The lift as a worksheet: cells with the functions of the add-in and built-in ones, as data. Nothing is written here. */
 import { readText } from "../engine/cell";
 import { toNumber } from "../engine/exact";
-import { TAG_FIRST, TWO_LEGS_ADVISED, WEIGH_ALL, type HookupLine } from "../engine/hookup";
+import { PLACES, TAG_FIRST, TWO_LEGS_ADVISED, WEIGH_ALL, type HookupLine } from "../engine/hookup";
 import { HITCHES, SIDE_ASKED, SLINGS } from "../engine/hookup-parts";
 import { hasShoulder } from "../engine/lift";
 import { LOAD_UNITS, readLoad } from "../engine/load";
@@ -20,8 +20,7 @@ export interface LiftPlan {
   /** Rows of label, value and unit or explanation; from row `INPUT_ROW` on. */
   readonly inputs: readonly { readonly label: string; readonly value: LiftCell; readonly beside: LiftCell; readonly choices?: readonly string[]; readonly besideChoices?: readonly string[] }[];
   readonly results: readonly { readonly label: string; readonly formula: string; readonly note: string; readonly format: string }[];
-  readonly headings: readonly string[];
-  /** One row for each item; the columns of `FORMULA_COLUMNS` hold formulas, the others what was read. */
+  /** One row for each item; the columns of `WORKED_OUT` hold formulas, the others what was read. */
   readonly rows: readonly (readonly LiftCell[])[];
   /** For each item that was in use when it was read: a formula that says so until its inspection comes due; else null. */
   readonly states: readonly (string | null)[];
@@ -36,9 +35,15 @@ const INPUT = { asOf: "$B$6", load: "$B$7", unit: "$C$7", legs: "$B$8", angle: "
 const TENSION = "$B$17";
 const IN_USE = "in use";
 
-export const LIFT_HEADINGS = ["Id", "Gear", "Place", "State when read", "Tag", "Tag unit", "Side load deg", "Needed", "Hitch share", "Heat share", "Side share", "Rated here", "Left", "Used", "Decision", "Rated load from"] as const;
-/** Zero-based columns that hold formulas: Needed to Decision. */
-export const FORMULA_COLUMNS = { from: 7, to: 14 } as const;
+/** The answer stands beside the item; what it comes from follows. */
+export const LIFT_HEADINGS = ["Id", "Gear", "Place", "Decision", "Used", "Needed", "Rated here", "Left", "State when read", "Tag", "Tag unit", "Side load deg", "Hitch share", "Heat share", "Side share", "Rated load from"] as const;
+export type LiftHeading = (typeof LIFT_HEADINGS)[number];
+/** Columns that hold formulas; the state does as well, for an item that was in use. */
+export const WORKED_OUT: readonly LiftHeading[] = ["Decision", "Used", "Needed", "Rated here", "Left", "Hitch share", "Heat share", "Side share"];
+
+export const columnOf = (heading: LiftHeading): number => LIFT_HEADINGS.indexOf(heading);
+export const letterOf = (heading: LiftHeading): string => String.fromCharCode("A".charCodeAt(0) + columnOf(heading));
+
 
 /** Kilograms in a unit named by a cell; 1 lb = 0.45359237 kg exactly. */
 const kilograms = (cell: string): string => `IF(${cell}="kg",1,IF(${cell}="t",1000,IF(${cell}="lb",0.45359237,IF(${cell}="short ton",907.18474,NA()))))`;
@@ -49,11 +54,11 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
   const load = readLoad(request.load);
   const lines = result.lines;
   const last = ITEM_ROW + Math.max(1, lines.length);
-  const column = (letter: string): string => `$${letter}$${String(ITEM_ROW + 1)}:$${letter}$${String(last)}`;
+  const column = (heading: LiftHeading): string => `$${letterOf(heading)}$${String(ITEM_ROW + 1)}:$${letterOf(heading)}$${String(last)}`;
   const parts = `IF(${INPUT.hitch}="basket",2,1)*${INPUT.legs}`;
   const straight = `IF(${INPUT.angle}="",IF(AND(${INPUT.legs}=1,${INPUT.hitch}<>"basket"),90,NA()),${INPUT.angle})`;
   const straightFrom = `IF(${INPUT.angle}="","horizontal",${INPUT.from})`;
-  const slings = `COUNTIFS(${column("B")},"*sling*",${column("C")},"leg")`;
+  const slings = `COUNTIFS(${column("Gear")},"*sling*",${column("Place")},"${PLACES.leg}")`;
   // What the engine refuses for the whole lift: no tension, no hitch, a choker without its angle, more or fewer slings than legs, a choker or basket without one.
   const sound = `AND(ISNUMBER(${TENSION}),OR(${HITCHES.map((hitch) => `${INPUT.hitch}="${hitch}"`).join(",")}),OR(${INPUT.hitch}<>"choker",${INPUT.choke}<>""),OR(AND(${slings}=0,${INPUT.hitch}="vertical"),${slings}=${INPUT.legs}))`;
   const counts = `IF(${parts}>4,NA(),MIN(${parts},${INPUT.counted}))`;
@@ -72,11 +77,10 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
     ],
     results: [
       { label: "Tension in one leg", formula: `=GEAR.LEGLOAD(${given(INPUT.load, INPUT.load)},${counts},${straight},${straightFrom})`, note: "in the unit of the load; load over the legs that carry and the sine of their angle from horizontal", format: "#,##0.0##" },
-      { label: "Decision", formula: `=IF(COUNTIF(${column("O")},"OVERLOADED")>0,"OVERLOADED",IF(AND(${sound},COUNTIF(${column("O")},"CARRIES")=ROWS(${column("O")})),"CARRIES","REFUSED"))`, note: "CARRIES only when every item does, the lift is complete, and there is one sling for each leg (where slings are listed)", format: "General" },
-      { label: "Weakest", formula: `=IF(COUNT(${column("N")})=0,"",INDEX(${column("A")},MATCH(MAX(${column("N")}),${column("N")},0)))`, note: "uses most of its rating", format: "General" },
-      { label: "Left on the weakest", formula: `=IF(COUNT(${column("N")})=0,"",INT((1-MAX(${column("N")}))*100+0.000000001)/100)`, note: "share of its rating", format: "0%" },
+      { label: "Decision", formula: `=IF(COUNTIF(${column("Decision")},"OVERLOADED")>0,"OVERLOADED",IF(AND(${sound},COUNTIF(${column("Decision")},"CARRIES")=ROWS(${column("Decision")})),"CARRIES","REFUSED"))`, note: "CARRIES only when every item does, the lift is complete, and there is one sling for each leg (where slings are listed)", format: "General" },
+      { label: "Weakest", formula: `=IF(COUNT(${column("Used")})=0,"",INDEX(${column("Id")},MATCH(MAX(${column("Used")}),${column("Used")},0)))`, note: "uses most of its rating", format: "General" },
+      { label: "Left on the weakest", formula: `=IF(COUNT(${column("Used")})=0,"",INT((1-MAX(${column("Used")}))*100+0.000000001)/100)`, note: "share of its rating", format: "0%" },
     ],
-    headings: LIFT_HEADINGS,
     states: lines.map((line) => {
       const due = request.items.find((one) => one.item.row === line.row)?.item.nextDue;
       return line.decision === "REFUSED" || due == null ? null : `=IF(MAX(TODAY(),${INPUT.asOf})>=${String(due)},"DUE for inspection","${IN_USE}")`;
@@ -88,21 +92,27 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
 function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): readonly LiftCell[] {
   const item = request.items.find((one) => one.item.row === line.row)?.item;
   const tag = readLoad(item?.cells.get("ratedLoad"), request.ratedUnit ?? null);
-  const at = (letter: string): string => `$${letter}${String(row)}`;
+  const at = (heading: LiftHeading): string => `$${letterOf(heading)}${String(row)}`;
   const sling = SLINGS.includes(line.gear);
-  return [
-    line.id, line.gear, line.place, line.decision === "REFUSED" ? line.sentence : IN_USE,
-    tag.kind === "value" ? toNumber(tag.value.value) : "", tag.kind === "value" ? tag.value.unit : "", onlyNumber(numberOf(request.sideAngles?.[line.id])),
-    `=IF(${at("C")}="top",${given(INPUT.load, INPUT.load)},${sling ? TENSION : `IF(${INPUT.hitch}="basket",2,1)*${TENSION}`})`,
-    `=${sling ? `IF(AND(${at("C")}<>"top",${INPUT.hitch}="choker"),${given(INPUT.choke, choked(line.gear))},1)` : "1"}`,
-    `=IF(${INPUT.temperature}="",1,${heat(line.gear)})`,
-    `=IF(${at("G")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("G")}=0,1,GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("B"))},${at("G")})))`,
-    `=${given(at("E"), `${at("E")}*${kilograms(at("F"))}/${kilograms(INPUT.unit)}*${at("I")}*${at("J")}*${at("K")}`)}`,
-    `=${at("L")}-${at("H")}`,
-    `=IFERROR(${at("H")}/${at("L")},"")`,
-    `=IF(AND(${at("D")}="${IN_USE}",ISNUMBER(${at("N")})),IF(ROUND(${at("N")},12)>1,"OVERLOADED","CARRIES"),"REFUSED")`,
-    line.ratedFrom.split("; ")[0] ?? "",
-  ];
+  const cells: Record<LiftHeading, LiftCell> = {
+    Id: line.id,
+    Gear: line.gear,
+    Place: PLACES[line.place],
+    Decision: `=IF(AND(${at("State when read")}="${IN_USE}",ISNUMBER(${at("Used")})),IF(ROUND(${at("Used")},12)>1,"OVERLOADED","CARRIES"),"REFUSED")`,
+    Used: `=IFERROR(${at("Needed")}/${at("Rated here")},"")`,
+    Needed: `=IF(${at("Place")}="${PLACES.top}",${given(INPUT.load, INPUT.load)},IF(${at("Place")}="${PLACES.leg}",${sling ? TENSION : `IF(${INPUT.hitch}="basket",2,1)*${TENSION}`},NA()))`,
+    "Rated here": `=${given(at("Tag"), `${at("Tag")}*${kilograms(at("Tag unit"))}/${kilograms(INPUT.unit)}*${at("Hitch share")}*${at("Heat share")}*${at("Side share")}`)}`,
+    Left: `=${at("Rated here")}-${at("Needed")}`,
+    "State when read": line.decision === "REFUSED" ? line.sentence : IN_USE,
+    Tag: tag.kind === "value" ? toNumber(tag.value.value) : "",
+    "Tag unit": tag.kind === "value" ? tag.value.unit : "",
+    "Side load deg": onlyNumber(numberOf(request.sideAngles?.[line.id])),
+    "Hitch share": `=${sling ? `IF(AND(${at("Place")}<>"${PLACES.top}",${INPUT.hitch}="choker"),${given(INPUT.choke, choked(line.gear))},1)` : "1"}`,
+    "Heat share": `=IF(${INPUT.temperature}="",1,${heat(line.gear)})`,
+    "Side share": `=IF(${at("Side load deg")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("Side load deg")}=0,1,GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("Gear"))},${at("Side load deg")})))`,
+    "Rated load from": line.ratedFrom.split("; ")[0] ?? "",
+  };
+  return LIFT_HEADINGS.map((heading) => cells[heading]);
 }
 
 /** Share left by the choke, as the engine counts it: of chain by the stricter of two tables, of the rest by the choker table. */

@@ -1,13 +1,17 @@
 /** Writing a lift on its own sheet. Another sheet of that name is left alone. */
 import { readText } from "../engine/cell";
+import { PLACES } from "../engine/hookup";
 import type { CellValue } from "../engine/model";
 import { SHEET_COLORS } from "./colors";
 import { inWorkbook } from "./host";
 import { CAUTION } from "./layout";
-import { FORMULA_COLUMNS, INPUT_ROW, ITEM_ROW, LIFT_SHEET, planLift, RESULT_ROW, type LiftPlan } from "./lift-plan";
+import { columnOf, INPUT_ROW, ITEM_ROW, letterOf, LIFT_HEADINGS, LIFT_SHEET, planLift, RESULT_ROW, WORKED_OUT, type LiftHeading, type LiftPlan } from "./lift-plan";
 import { WorkbookError, type LiftToWrite } from "./port";
 
-const WIDTHS = [160, 96, 120, 150, 60, 60, 60, 76, 56, 56, 56, 76, 76, 50, 90, 240] as const;
+const WIDTHS: Readonly<Record<LiftHeading, number>> = {
+  Id: 160, Gear: 96, Place: 120, Decision: 90, Used: 56, Needed: 76, "Rated here": 76, Left: 76, "State when read": 150,
+  Tag: 60, "Tag unit": 60, "Side load deg": 60, "Hitch share": 56, "Heat share": 56, "Side share": 56, "Rated load from": 240,
+};
 
 export async function writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }> {
   const plan = planLift(lift);
@@ -45,6 +49,9 @@ async function ownSheet(context: Excel.RequestContext): Promise<Excel.Worksheet>
   return sheet;
 }
 
+/** Cells to type in. */
+const INPUT_FILL = "#FFF9DB";
+
 const TEXT = "@" as unknown as string[][];
 const PLAIN = "General" as unknown as string[][];
 
@@ -65,12 +72,12 @@ function writeInputs(sheet: Excel.Worksheet, plan: LiftPlan): void {
     put(sheet.getRangeByIndexes(row, 0, 1, 1), label);
     const input = sheet.getRangeByIndexes(row, 1, 1, 1);
     put(input, value);
-    input.format.fill.color = "#FFF9DB";
+    input.format.fill.color = INPUT_FILL;
     input.format.horizontalAlignment = "Left";
     const next = sheet.getRangeByIndexes(row, 2, 1, 1);
     if (typeof beside === "string" && beside.startsWith("=")) next.formulas = [[beside]];
     else put(next, beside);
-    if (besideChoices !== undefined) next.format.fill.color = "#FFF9DB";
+    if (besideChoices !== undefined) next.format.fill.color = INPUT_FILL;
     if (choices !== undefined) offer(input, choices);
     if (besideChoices !== undefined) offer(next, besideChoices);
   });
@@ -100,44 +107,49 @@ function writeResults(sheet: Excel.Worksheet, plan: LiftPlan): void {
   });
 }
 
+const PERCENT: readonly LiftHeading[] = ["Used", "Hitch share", "Heat share", "Side share"];
+const LOADS: readonly LiftHeading[] = ["Needed", "Rated here", "Left"];
+/** All other columns are text, so that an id such as 3/4 stays one. */
+const AS_IT_COMES: readonly LiftHeading[] = ["Decision", "Tag", "Side load deg"];
+
+const formatOf = (heading: LiftHeading): string => (PERCENT.includes(heading) ? "0.0%" : LOADS.includes(heading) ? "#,##0.0##" : AS_IT_COMES.includes(heading) ? "General" : "@");
+
 function writeItems(sheet: Excel.Worksheet, plan: LiftPlan): void {
-  const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, plan.headings.length);
+  const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, LIFT_HEADINGS.length);
   headings.numberFormat = TEXT;
-  headings.values = [[...plan.headings]];
+  headings.values = [[...LIFT_HEADINGS]];
   if (plan.rows.length === 0) return;
-  const { from, to } = FORMULA_COLUMNS;
-  const block = (first: number, count: number): Excel.Range => sheet.getRangeByIndexes(ITEM_ROW, first, plan.rows.length, count);
-  // Ids such as 3/4 stay text.
-  block(0, 4).numberFormat = TEXT;
-  block(5, 1).numberFormat = TEXT;
-  block(to + 1, 1).numberFormat = TEXT;
-  block(0, from).values = plan.rows.map((row) => row.slice(0, from));
+  LIFT_HEADINGS.forEach((heading, column) => {
+    const block = sheet.getRangeByIndexes(ITEM_ROW, column, plan.rows.length, 1);
+    const cells = plan.rows.map((row) => [row[column] ?? ""]);
+    block.numberFormat = formatOf(heading) as unknown as string[][];
+    if (WORKED_OUT.includes(heading)) block.formulas = cells;
+    else block.values = cells;
+  });
   plan.states.forEach((formula, index) => {
     if (formula === null) return;
-    const state = sheet.getRangeByIndexes(ITEM_ROW + index, 3, 1, 1);
+    const state = sheet.getRangeByIndexes(ITEM_ROW + index, columnOf("State when read"), 1, 1);
     state.numberFormat = PLAIN;
     state.formulas = [[formula]];
   });
-  block(from, to - from + 1).formulas = plan.rows.map((row) => row.slice(from, to + 1));
-  block(to + 1, 1).values = plan.rows.map((row) => row.slice(to + 1));
-  for (const column of [7, 11, 12]) block(column, 1).numberFormat = "#,##0.0##" as unknown as string[][];
-  for (const column of [8, 9, 10, 13]) block(column, 1).numberFormat = "0.0%" as unknown as string[][];
-  block(3, 1).format.wrapText = true;
-  block(15, 1).format.wrapText = true;
-  block(0, plan.headings.length).format.verticalAlignment = "Top";
-  block(to, 1).format.font.bold = true;
+  const of = (heading: LiftHeading): Excel.Range => sheet.getRangeByIndexes(ITEM_ROW, columnOf(heading), plan.rows.length, 1);
+  offer(of("Place"), Object.values(PLACES));
+  for (const heading of ["Place", "Side load deg"] as const) of(heading).format.fill.color = INPUT_FILL;
+  for (const heading of ["State when read", "Rated load from"] as const) of(heading).format.wrapText = true;
+  sheet.getRangeByIndexes(ITEM_ROW, 0, plan.rows.length, LIFT_HEADINGS.length).format.verticalAlignment = "Top";
+  of("Decision").format.font.bold = true;
 }
 
 function dress(sheet: Excel.Worksheet, plan: LiftPlan): void {
-  WIDTHS.forEach((width, column) => { sheet.getRangeByIndexes(ITEM_ROW - 1, column, 1, 1).format.columnWidth = width; });
-  const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, plan.headings.length);
+  LIFT_HEADINGS.forEach((heading, column) => { sheet.getRangeByIndexes(ITEM_ROW - 1, column, 1, 1).format.columnWidth = WIDTHS[heading]; });
+  const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, LIFT_HEADINGS.length);
   headings.format.font.bold = true;
   headings.format.wrapText = true;
   headings.format.fill.color = "#D9E2EC";
   headings.format.font.color = "#102A43";
-  const body = sheet.getRangeByIndexes(ITEM_ROW, 0, Math.max(1, plan.rows.length), plan.headings.length);
-  tint(body, `=$O${String(ITEM_ROW + 1)}="OVERLOADED"`, SHEET_COLORS.REMOVE);
-  tint(body, `=$O${String(ITEM_ROW + 1)}="REFUSED"`, SHEET_COLORS.EXAMINE);
+  const body = sheet.getRangeByIndexes(ITEM_ROW, 0, Math.max(1, plan.rows.length), LIFT_HEADINGS.length);
+  tint(body, `=$${letterOf("Decision")}${String(ITEM_ROW + 1)}="OVERLOADED"`, SHEET_COLORS.REMOVE);
+  tint(body, `=$${letterOf("Decision")}${String(ITEM_ROW + 1)}="REFUSED"`, SHEET_COLORS.EXAMINE);
   const decision = sheet.getRangeByIndexes(RESULT_ROW, 1, 1, 1);
   tint(decision, `=$B$${String(RESULT_ROW + 1)}="OVERLOADED"`, SHEET_COLORS.REMOVE);
   tint(decision, `=$B$${String(RESULT_ROW + 1)}="REFUSED"`, SHEET_COLORS.EXAMINE);

@@ -359,6 +359,24 @@ describe("an observation", () => {
       it(`"${text}"`, () => { expect(look(text, "sound")).not.toBe("sound"); });
   });
 
+  describe("a word of damage anywhere in the cell is a fault", () => {
+    for (const text of ["ferrule cracked", "side plate bent", "2 links stretched", "eye badly distorted", "3 strands kinked at 2 m", "ok, bent", "bent pin replaced", "outer cover torn", "weld at crown cracked"])
+      it(`"${text}"`, () => {
+        expect(look(text, "fault")).toBe("fault");
+        expect(look(text, "sound")).toBe("fault");
+      });
+  });
+  describe("unless words beside it deny, doubt, lessen or date it: then a person has to say what it is", () => {
+    for (const text of [
+      "side plate not bent", "no bent links", "pin bent, replaced", "was bent", "previously cracked, repaired", "slightly bent", "a bit corroded", "possibly cracked", "may be cracked", "looks bent", "suspected bent", "check for bent pin",
+      "never kinked", "without torn cover", "shank bent last year",
+    ])
+      it(`"${text}"`, () => {
+        expect(look(text, "fault")).toBe("refused");
+        expect(look(text, "sound")).toBe("refused");
+      });
+  });
+
   it("a good word with a harmless remark stays good", () => {
     for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"]) expect(look(text, "fault"), text).toBe("sound");
     for (const text of ["yes, legible", "yes (new)", "ok, checked", "fitted; works"]) expect(look(text, "sound"), text).toBe("sound");

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
 import { judgeHookup, type HookupPlace, type HookupRequest } from "../../src/engine/hookup";
 import { excelPort } from "../../src/excel/excel";
-import { FORMULA_COLUMNS, INPUT_ROW, ITEM_ROW, LIFT_HEADINGS, LIFT_SHEET, planLift, RESULT_ROW } from "../../src/excel/lift-plan";
+import { columnOf, INPUT_ROW, ITEM_ROW, LIFT_HEADINGS, LIFT_SHEET, planLift, RESULT_ROW, WORKED_OUT } from "../../src/excel/lift-plan";
 import type { LiftToWrite, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
 import { openBook } from "../setup-excel";
@@ -65,7 +65,7 @@ describe("the lift on a sheet", () => {
     expect(results(made).slice(1, 3)).toEqual(["CARRIES", "S-2"]);
     expect(results(made)[3]).toBe(0.16);
     expect(rows(made).map((r) => [r["Id"], r["Place"], r["State when read"], r["Decision"]])).toEqual([
-      ["C-1", "leg", "in use", "CARRIES"], ["C-2", "leg", "in use", "CARRIES"], ["3/4", "leg", "in use", "CARRIES"], ["S-2", "top", "in use", "CARRIES"],
+      ["C-1", "in a leg", "in use", "CARRIES"], ["C-2", "in a leg", "in use", "CARRIES"], ["3/4", "in a leg", "in use", "CARRIES"], ["S-2", "on top", "in use", "CARRIES"],
     ]);
     // 3.25 t is 3,250 / 0.45359237 = 7,165.02 lb.
     expect(rows(made)[2]?.["Rated here"]).toBeCloseTo(7165.0, 1);
@@ -131,12 +131,18 @@ describe("the lift on a sheet", () => {
     expect(results(made)[1]).toBe("OVERLOADED");
     // The sling on top, the hitch left as it is.
     sheet.at(INPUT_ROW, 1).value = 100;
-    sheet.at(ITEM_ROW, 2).value = "top";
+    sheet.at(ITEM_ROW, 2).value = "on top";
     await calc.recalculate(made);
     expect(results(made)[1]).toBe("REFUSED");
     sheet.at(INPUT_ROW + 3, 1).value = "vertical";
     await calc.recalculate(made);
     expect(results(made)[1]).toBe("CARRIES");
+    // A place that is neither of the two is no leg: the tension of a leg would be too little.
+    for (const place of ["top", "", "hook"]) {
+      sheet.at(ITEM_ROW + 1, 2).value = place;
+      await calc.recalculate(made);
+      expect([place, results(made)[1]]).toEqual([place, "REFUSED"]);
+    }
   });
 
   it("takes the choke of a rope sling from the choker table, as the engine does, at every angle", async () => {
@@ -159,7 +165,7 @@ describe("the lift on a sheet", () => {
       openBook(made, { calculator: calc });
       await excelPort.writeLift(asked);
       expect(results(made)[1]).toBe("CARRIES");
-      made.sheet(LIFT_SHEET)!.at(ITEM_ROW, 6).value = 20;
+      made.sheet(LIFT_SHEET)!.at(ITEM_ROW, columnOf("Side load deg")).value = 20;
       await calc.recalculate(made);
       expect([gearText, results(made)[1]]).toEqual([gearText, decision]);
     }
@@ -243,14 +249,12 @@ describe("the plan of a lift", () => {
     const made = book({ "Gear log": [HEADINGS, chain("=1+1", "=2 t")] });
     openBook(made);
     const plan = planLift(await lift({ "=1+1": "leg" }, { legs: 1, angle: "" }));
-    expect(plan.headings).toEqual(LIFT_HEADINGS);
     for (const row of plan.rows) {
       expect(row).toHaveLength(LIFT_HEADINGS.length);
       row.forEach((value, column) => {
-        const worked = column >= FORMULA_COLUMNS.from && column <= FORMULA_COLUMNS.to;
-        if (worked) expect([column, value]).toEqual([column, expect.stringMatching(/^=/)]);
+        if (WORKED_OUT.includes(LIFT_HEADINGS[column]!)) expect([column, value]).toEqual([column, expect.stringMatching(/^=/)]);
         // Tag and side load are numbers or blank; the other columns are text to the sheet, whatever stands in them.
-        if (column === 4 || column === 6) expect([column, typeof value === "number" || value === ""]).toEqual([column, true]);
+        if (column === columnOf("Tag") || column === columnOf("Side load deg")) expect([column, typeof value === "number" || value === ""]).toEqual([column, true]);
       });
     }
     await excelPort.writeLift(await lift({ "=1+1": "leg" }, { legs: 1, angle: "" }));

@@ -358,7 +358,7 @@ describe("REMOVEAT", () => {
   });
   it("gives #N/A where something is missing, #VALUE! where something cannot be read", () => {
     for (const blank of [...BLANKS, 0]) cellError(() => removeAtSize("hook", "saddle", blank, "mm"), "#N/A");
-    expect(cellError(() => removeAtSize("anvil", "body", 40, "mm"), "#N/A")).toContain("nearest");
+    expect(cellError(() => removeAtSize("anvil", "body", 40, "mm"), "#N/A")).toContain("hook, shackle");
     expect(cellError(() => removeAtSize("hook", "flange", 40, "mm"), "#N/A")).toContain("saddle");
     cellError(() => removeAtSize("hook", "saddle", 40, "mm", [["law"]]), "#N/A");
     cellError(() => removeAtSize("hook", "throat opening", 40, "mm", [["practice"]]), "#N/A");
@@ -414,7 +414,7 @@ const withCell = (column: number, cell: CellValue): CellValue[] => GOOD.map((c, 
 describe("VERDICT and REASON", () => {
   it("a complete good hook is KEEP, and the reason shows reading, limit, unit and source", () => {
     expect(verdict(HEADERS, [GOOD])).toBe("KEEP");
-    expect(reason(HEADERS, [GOOD])).toMatch(/^Every required reading is inside its limit\./);
+    expect(reason(HEADERS, [GOOD])).toMatch(/^Every required check is in order\./);
     const near = reason(HEADERS, [withCell(3, 2.09)]);
     for (const part of ["2.09 in", "as new 2 in", "2.1 in", "EM 385-1-1 15.E.07"]) expect(near).toContain(part);
   });

@@ -74,6 +74,20 @@ describe("before the lift", () => {
     expect(screen.getByText(CAUTION)).toBeVisible();
   });
 
+  it("asks for all that is missing at once, and calls nothing refused before", async () => {
+    await open();
+    await pick("WS-1", "WS-2");
+    expect(said()).toMatch(/Not judged yet\..*Still to give: the load with its unit, such as 5 t or 9,800 lb; the hitch; the number of legs\./);
+    expect(lineOf("WS-1")).toMatch(/WS-1 .*not judged yettag: 2 t/);
+    expect(outcome().textContent).not.toMatch(/REFUSED|do not lift/);
+    await typeLift({ Load: "3", "Unit of the load": "t", Hitch: "choker", Legs: "2" });
+    expect(said()).toMatch(/Still to give: the angle of the legs; the choke angle\./);
+    await pick("HK-2");
+    expect(said()).toMatch(/Not judged: do not lift on this\./);
+    expect(refusals()).toMatch(/^Still to give: the angle of the legs; the choke angle\..*HK-2 \(hook\) is out of use/);
+    expect(screen.getByRole("button", { name: "Put this on a sheet" })).toHaveAttribute("aria-disabled", "true");
+  });
+
   it("says that the gear carries, with tension, margin, and the weakest item", async () => {
     await open();
     await pick("WS-1", "WS-2", "SH-1", "HK-1");
@@ -121,7 +135,7 @@ describe("before the lift", () => {
     await typeLift({ ...TWO_LEGS, "Angle, degrees": "29.9" });
     expect(refusals()).toMatch(/less than 30 degrees/);
     await typeLift({ "Angle, degrees": "30", Load: "1", Hitch: "choker" });
-    expect(refusals()).toMatch(/choke angle is missing/);
+    expect(said()).toMatch(/Still to give: the choke angle\./);
     await typeLift({ "Choke angle, degrees": "130" });
     expect(said()).toMatch(/CARRIES/);
     await typeLift({ Temperature: "300", "Temperature in": "F" });

@@ -60,7 +60,10 @@ function noneOfIt(kind: GearKind, said: readonly string[], text: string): string
   return NONE_OF_IT[kind.id]?.test(spoken) === true ? unknown(said, text) : null;
 }
 
-const unknown = (said: readonly string[], text: string): string => `"${text}" is not a gear kind in this catalogue; nearest: ${nearest(said).join(", ")}`;
+function unknown(said: readonly string[], text: string): string {
+  const near = nearest(said);
+  return `"${text}" is not a gear kind in this catalogue${near.length === 0 ? `, which has ${GEAR.map((kind) => kind.id).join(", ")}` : `; nearest: ${near.join(", ")}`}`;
+}
 
 /** "Not a hook", "no hook"; a "no" before a figure, as in "hook no 4", is its number. */
 const DENIES = /\bnot\b|n['’]t\b|^no\b(?!\.? *\d)/i;
@@ -98,10 +101,9 @@ function find(text: string): KindMatch {
 /** Words long enough for their first four letters to tell something. */
 const BEGINNING = /^.{4}/;
 
-/** Kinds that share a word with the text, else all of them. */
+/** Kinds that share a word with the text. */
 function nearest(said: readonly string[]): string[] {
-  const sharing = GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4)))))));
-  return (sharing.length === 0 ? GEAR : sharing).map((kind) => kind.id);
+  return GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4))))))).map((kind) => kind.id);
 }
 
 /** The part a text names on a gear kind, with its stress class; null when the kind has no such part. */

@@ -15,7 +15,7 @@ const useStyles = makeStyles({
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
 });
 
-const INTENTS = { "nothing picked": "info", refused: "warning", overloaded: "error", carries: "success" } as const;
+const INTENTS = { "nothing picked": "info", awaited: "info", refused: "warning", overloaded: "error", carries: "success" } as const;
 
 /** Title and next step of an outcome. */
 export function outcomeWords(outcome: Outcome, result: HookupResult): readonly [title: string, next: string] {
@@ -24,6 +24,8 @@ export function outcomeWords(outcome: Outcome, result: HookupResult): readonly [
   switch (outcome) {
     case "nothing picked":
       return ["Nothing is picked yet.", "Pick the gear that the load hangs on, then type the lift."];
+    case "awaited":
+      return ["Not judged yet.", result.awaited];
     case "refused":
       return ["Not judged: do not lift on this.", `${count(result.refusals.length, "thing")} to put right, below.`];
     case "overloaded":
@@ -45,7 +47,7 @@ export function LiftOutcome({ outcome, result }: { outcome: Outcome; result: Hoo
       </div>
       {outcome !== "nothing picked" && (
         <>
-          {result.refusals.length > 0 && (
+          {outcome !== "awaited" && result.refusals.length > 0 && (
             <ul className={styles.list} aria-label="What is to be put right">
               {result.refusals.map((sentence) => (
                 <li key={sentence}>{sentence}</li>

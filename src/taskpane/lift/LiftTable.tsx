@@ -71,14 +71,18 @@ export function leftWords(used: number): string {
 function LineBar({ line, weakest }: { line: HookupLine; weakest: boolean }) {
   const styles = useStyles();
   const { fill, ink, mark } = useDecisionTints()[LOOKS[line.decision]];
-  const left = line.used === null ? "not judged" : leftWords(line.used);
+  // The lift is not there yet, or not in order; the item itself was not refused.
+  const waits = line.decision === "REFUSED" && line.sentence === "";
+  const left = line.used === null ? (waits ? "not judged yet" : "not judged") : leftWords(line.used);
   return (
     <div className={styles.bar}>
       <div className={styles.row}>
-        <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
-          <span aria-hidden="true">{SYMBOLS[LOOKS[line.decision]]}</span>
-          {line.decision}
-        </span>
+        {!waits && (
+          <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
+            <span aria-hidden="true">{SYMBOLS[LOOKS[line.decision]]}</span>
+            {line.decision}
+          </span>
+        )}
         {weakest && <span className={styles.weakest}>weakest</span>}
         <span>{left}</span>
       </div>

@@ -3,6 +3,7 @@ import { Button, Field, Input, makeStyles, Select, tokens } from "@fluentui/reac
 import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
 import { SIDE_ASKED, SIDE_TAKEN } from "../../engine/hookup-parts";
 import type { Report } from "../../engine/model";
+import { PLACES } from "../../engine/hookup";
 import { kindOf } from "../words";
 import type { LiftChange, LiftForm, Picked } from "./form";
 
@@ -46,8 +47,8 @@ function PickedItem({ picked, report, onChange }: { picked: Picked; report: Repo
           {picked.id} <span className={styles.kind}>{item === undefined ? "no longer in the log" : kindOf(item)}</span>
         </span>
         <Select size="small" className={styles.place} aria-label={`Place of ${picked.id}`} value={picked.place} onChange={(_, data) => { onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" }); }}>
-          <option value="leg">in a leg</option>
-          <option value="top">on top: whole load</option>
+          <option value="leg">{PLACES.leg}</option>
+          <option value="top">{PLACES.top}: whole load</option>
         </Select>
         <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={() => { onChange({ kind: "drop", id: picked.id }); }} />
       </div>

@@ -35,11 +35,12 @@ export function askLift(form: LiftForm, report: Report): Asked {
   return { request, result: gone.length === 0 ? result : { ...result, ok: false, refusals: [...gone, ...result.refusals] } };
 }
 
-export type Outcome = "nothing picked" | "refused" | "overloaded" | "carries";
+export type Outcome = "nothing picked" | "awaited" | "refused" | "overloaded" | "carries";
 
 /** An overload is told first, whatever else is missing. */
 export function outcomeOf(form: LiftForm, result: HookupResult): Outcome {
   if (form.picked.length === 0) return "nothing picked";
   if (result.lines.some((line) => line.decision === "OVERLOADED")) return "overloaded";
-  return result.ok ? "carries" : "refused";
+  if (result.ok) return "carries";
+  return result.refusals.every((sentence) => sentence === result.awaited) ? "awaited" : "refused";
 }
