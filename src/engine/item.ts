@@ -13,6 +13,7 @@ import type { HouseLimits } from "./house";
 import { inForce, type BasisId } from "./bases";
 import type { CellValue, Finding, ItemVerdict } from "./model";
 import { showDate } from "./dates";
+import { saidFinding } from "./said";
 import { tellNearest } from "./sentence";
 import { strayFindings, UNKNOWN } from "./stray";
 import { readVariant } from "./variant";
@@ -134,7 +135,7 @@ function judgeKind(kind: GearKind, asGiven: Cells, { basis, house, asOf }: Judgi
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells, asOf);
   const strays = strayFindings(kind, cells, situation, variant);
-  const findings = [...results.flatMap((r) => r.findings), ...strays, ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), ruleFinding(situation)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
+  const findings = [...results.flatMap((r) => r.findings), ...strays, ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), saidFinding(cells), ruleFinding(situation)].filter((f) => f !== null), ...houseFindings(kind, basis, house)];
   const notes = results.flatMap((r) => r.notes);
   if ("note" in published && published.note !== null) notes.push(published.note);
   if (told?.kind === "known" && told.assumed !== null) notes.push(told.assumed);

@@ -96,6 +96,8 @@ export interface HeadingMatch {
   readonly heading: string;
   /** Field it is read as, or null when it is not used. */
   readonly field: FieldId | null;
+  /** Field that another column is read as and this one is read with; null when it stands alone or is not used. */
+  readonly also: FieldId | null;
   /** Unit named in the heading. */
   readonly unit: Unit | null;
   /** True when the user chose it. */

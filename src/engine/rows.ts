@@ -4,8 +4,8 @@ import { matchHeadings, type Headings } from "./headings";
 import { cellsOf, findLog, type FoundLog, type Grid } from "./sheet";
 import { judgeItem } from "./item";
 import { reportWith } from "./report";
+import { rowCells } from "./row-cells";
 import type { CellValue, ItemVerdict } from "./model";
-import type { FieldId } from "./fields";
 
 /** Last day the workbook can hold: without a day of judging, a found overload holds until an inspection is dated. */
 const NO_DAY = 2958465;
@@ -48,8 +48,7 @@ export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdic
   const headings = headingsOf(headers);
   if (headings.problems.length > 0) return unjudged(headings.problems.join(" "));
   if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
-  const values = new Map<FieldId, CellValue>();
-  for (const [id, column] of headings.columns) values.set(id, line[column]);
+  const values = rowCells(line, headings);
   return judgeItem(values.get("gear"), cellsOf(values, headings), { basis: choice.ids, house: choice.house, asOf: null });
 }
 

@@ -3,8 +3,9 @@ import { readText } from "./cell";
 import type { Cells } from "./check/readings";
 import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
-import { matchHeadings, type Headings } from "./headings";
+import { matchHeadings, unitOfHeading, type Headings } from "./headings";
 import type { CellValue } from "./model";
+import { rowCells, withUnit } from "./row-cells";
 import { namedUnit, type Unit } from "./units";
 
 /** What comes over from the workbook: plain cells, dates told apart. By hand, because zod would take a tenth of the functions' bundle. */
@@ -102,22 +103,29 @@ const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
 export function itemRows(grid: Grid, found: FoundLog): Rows {
   const items: ItemRow[] = [];
   const passedOver: { row: number; why: string }[] = [];
+  let units: ReadonlyMap<number, Unit> = new Map();
   const headingLines = grid.slice(found.headingRow, found.headingRow + found.headingRows);
   for (let row = found.headingRow + found.headingRows; row < grid.length; row += 1) {
     const line = grid[row] ?? [];
     const filled = line.filter((cell) => !isBlank(cell));
     if (filled.length === 0) continue;
-    const why = repeatsHeading(line, headingLines) ? "the headings again" : notAnItem(line, filled, found);
+    const again = repeatsHeading(line, headingLines);
+    if (again) units = otherUnits(line, found.headings);
+    const why = again ? "the headings again" : notAnItem(line, filled, found);
     if (why !== null) passedOver.push({ row, why });
-    else items.push({ row, cells: rowCells(line, found.headings) });
+    else items.push({ row, cells: rowCells(units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)), found.headings) });
   }
   return { items, passedOver };
 }
 
-function rowCells(line: readonly CellValue[], headings: Headings): ReadonlyMap<FieldId, CellValue> {
-  const cells = new Map<FieldId, CellValue>();
-  for (const [id, column] of headings.columns) cells.set(id, line[column]);
-  return cells;
+/** Headings that stand again and name another unit hold for the rows under them. */
+function otherUnits(line: readonly CellValue[], headings: Headings): ReadonlyMap<number, Unit> {
+  return new Map(
+    headings.matches.flatMap(({ column, unit }) => {
+      const named = unitOfHeading(readText(line[column]));
+      return named === null || named === unit ? [] : [[column, named] as const];
+    }),
+  );
 }
 
 /** A heading row that stands again further down, such as at the top of a printed page. */

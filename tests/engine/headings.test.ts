@@ -33,7 +33,7 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
   },
   {
     title: "one size per item, with worked-out columns that are not read",
-    headings: [["Ref", "id"], ["Equipment", "gear"], ["Original dim.", "sectionNew"], ["Measured dim.", "sectionNow"], ["Wear %", null], ["Result", null], ["Comments", "remarks"]],
+    headings: [["Ref", "id"], ["Equipment", "gear"], ["Original dim.", "sectionNew"], ["Measured dim.", "sectionNow"], ["Wear %", null], ["Result", "result"], ["Comments", "remarks"]],
   },
   {
     title: "swivels",
@@ -45,7 +45,7 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
   },
   {
     title: "item number and type",
-    headings: [["Item", "id"], ["Type", "gear"], ["SWL", "ratedLoad"], ["Size", "size"], ["New dia", "sectionNew"], ["Worn dia", "sectionNow"], ["Date", "inspected"], ["Inspector", "inspector"], ["Status", null]],
+    headings: [["Item", "id"], ["Type", "gear"], ["SWL", "ratedLoad"], ["Size", "size"], ["New dia", "sectionNew"], ["Worn dia", "sectionNow"], ["Date", "inspected"], ["Inspector", "inspector"], ["Status", "result"]],
   },
   {
     title: "two directions and a gauge",
@@ -76,8 +76,8 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
     headings: [["Rope No.", "id"], ["Type", "gear"], ["Nominal dia", "size"], ["Rope diameter now", "ropeNow"], ["Broken wires in a lay", "brokenLay"], ["Broken wires in one strand", "brokenStrand"], ["Broken wires in 6 diameters", "broken6d"], ["Broken wires in 30 diameters", "broken30d"], ["Broken wires at the end", "brokenEnd"], ["Valley breaks", "brokenValley"], ["Outer wire as-new", "wireNew"], ["Outer wire now", "wireNow"], ["Parted strand", "strandBroken"], ["Kinks", "kinks"]],
   },
   {
-    title: "a broken strand is counted, as before",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Broken wires", "brokenLay"], ["Broken strand", "brokenStrand"]],
+    title: "a broken strand is a parted strand, no count of wires",
+    headings: [["Id", "id"], ["Gear", "gear"], ["Broken wires", "brokenLay"], ["Broken strand", "strandBroken"]],
   },
   {
     title: "metal mesh",
@@ -226,10 +226,12 @@ describe("a heading that stands twice", () => {
 });
 
 describe("a heading in centimetres or metres", () => {
-  it("is a problem that is named, since bare numbers would be taken for another size", () => {
-    const { problems } = match(["Id", "Gear", "Throat new (cm)", "Throat now (cm)"]);
-    expect(problems.join(" ")).toContain("Throat new (cm)");
-    expect(problems.join(" ")).toContain("mm");
+  it("gives its unit to each bare number under it", () => {
+    const rows = (throat: CellValue): CellValue[][] => [["Id", "Gear", "Unit", "Throat new (cm)", "Throat now (cm)"], ["H", "hook", "mm", 5, throat]];
+    const cells = (throat: CellValue): unknown[] => ["throatNew", "throatNow"].map((id) => reportOn(rows(throat), request)?.items[0]?.cells.get(id as FieldId));
+    expect(cells(5.2)).toEqual(["5 cm", "5.2 cm"]);
+    expect(cells("52 mm")).toEqual(["5 cm", "52 mm"]);
+    expect(cells("")).toEqual(["5 cm", ""]);
   });
 });
 

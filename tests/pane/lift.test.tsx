@@ -179,7 +179,7 @@ describe("before the lift", () => {
   });
 
   it("reads bare rated loads in the unit of their heading", async () => {
-    const headings: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "WLL (kg)", field: "ratedLoad", unit: null, chosen: false }];
+    const headings: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "WLL (kg)", field: "ratedLoad", also: null, unit: null, chosen: false }];
     book.log = { place: LOG_PLACE, report: report([rated(1, 2000, { id: "HK-1" })], { headings }) };
     await open();
     await pick("HK-1");

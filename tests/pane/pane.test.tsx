@@ -129,7 +129,7 @@ describe("the log", () => {
   });
 
   it("warns when two headings are read as the same", async () => {
-    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: [...HEADINGS, { column: 8, heading: "Gap", field: "throatNow", unit: null, chosen: false }] }) };
+    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: [...HEADINGS, { column: 8, heading: "Gap", field: "throatNow", also: null, unit: null, chosen: false }] }) };
     await open();
     expect(await screen.findByText(/More than one heading is read as Throat now/)).toBeVisible();
   });

@@ -1,0 +1,28 @@
+/** What a log says in words of the whole item: a result or a remark against its use, and KEEP, cannot both be right. */
+import { DENIED, readText } from "./cell";
+import type { Cells } from "./check/readings";
+import type { Finding } from "./model";
+import { SPEAKS_AGAINST } from "./row-cells";
+
+const AGAINST =
+  /\b(do not use|don'?t use|not (to be )?used?|not (fit|safe|ok|acceptable|serviceable)|out of (service|use)|taken out|reject(ed)?|condemn(ed)?|quarantined?|unsafe|unfit|unserviceable|u\/s|scrap(ped)?|destroy(ed)?|discard(ed)?|removed? from (service|use)|tag(ged)?[- ]?out|withdrawn|fail(ed|s|ure)?|replace (now|soon|at once|immediately|before))\b/i;
+/** Words beside it that date it, put it right or speak of another part. */
+const OVER = /\b(was|were|been|returned|released|previous(ly)?|last|old|earlier|formerly|replaced|repaired|renewed|re-?tested|passed|until|if|when|unless|after|spare|new)\b/i;
+const NO_RESULT = /^(no|f|ng|n\/g|fail(ed|s)?|bad|not ok)$/i;
+
+/** Against its use, said in the column of results; a remark counts only where it says so plainly. */
+export function saidFinding(cells: Cells): Finding | null {
+  const result = readText(cells.value("result"));
+  if (result.startsWith(SPEAKS_AGAINST) || NO_RESULT.test(result) || (AGAINST.test(result) && !/\b(no|never) (reject|fail)/i.test(result) && !OVER.test(result))) return against(result, cells.heading("result"));
+  const remark = readText(cells.value("remarks"));
+  const plain = AGAINST.test(remark) && !OVER.test(remark) && (!DENIED.test(remark) || /\b(do not use|don'?t use|not (to be )?used?|not (fit|safe|ok|acceptable|serviceable))\b/i.test(remark));
+  return plain ? against(remark, cells.heading("remarks")) : null;
+}
+
+function against(text: string, heading: string): Finding {
+  const said = text.replace(`${SPEAKS_AGAINST}: `, "");
+  return {
+    check: "what the log says", part: "", criterion: null, decision: "NO VERDICT", measured: null, original: null, limit: null, share: null, comesOut: null, basis: null, source: null, overload: false,
+    sentence: `"${said}" in "${heading}" speaks against its use: settle it, and clear or reword it when it no longer holds.`,
+  };
+}
