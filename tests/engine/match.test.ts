@@ -74,12 +74,12 @@ describe("gear that is not in the catalogue", () => {
     expect(match).toMatchObject({ ok: false, why: expect.stringMatching(/hook or shackle/) });
   });
   it("is a chain that is no alloy chain sling, and the reason says which chains are in it", () => {
-    for (const text of ["chain hoist", "Lever chain hoist", "hoist load chain", "proof coil chain", "proof-coil chain sling", "wrought iron chain sling", "grade 30 chain", "Grade-43 chain", "G43 chain", "gr. 70 transport chain", "43 grade chain", "grade 120 chain sling", "load binder chain", "stainless chain sling", "carbon steel chain sling", "high test chain", "non-alloy chain sling", "anchor chain"])
+    for (const text of ["chain hoist", "Lever chain hoist", "hoist load chain", "proof coil chain", "proof-coil chain sling", "wrought iron chain sling", "grade 30 chain", "Grade-43 chain", "G43 chain", "gr. 70 transport chain", "43 grade chain", "grade 120 chain sling", "load binder chain", "stainless chain sling", "carbon steel chain sling", "high test chain", "non-alloy chain sling", "anchor chain", "chain hoist with hook"])
       expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("only alloy chain of grade 80 or 100 is in this catalogue") });
     for (const text of ["chain sling grade 80", "3/8 grade 100 chain sling", "G80 chain", "Gr. 10 chain sling", "alloy chain sling, grade 8", "10 mm grade 80 chain", "grade 80 alloy chain, 13 mm", "chain sling, proof loaded"]) expect(kindOf(text), text).toBe("chain sling");
   });
   it("that only shares a word with a kind is not that kind", () => {
-    for (const text of ["pendant control", "Control pendant", "push-button pendant", "ring spanner", "hook spanner", "O-ring", "hose clip", "lever block", "chain block", "chain hoist with hook"]) expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
+    for (const text of ["pendant control", "Control pendant", "push-button pendant", "ring spanner", "hook spanner", "O-ring", "hose clip", "lever block", "chain block"]) expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
   });
   it("is none, but its hook is a hook: a chain hoist", () => {
     for (const text of ["chain hoist hook", "lever hoist bottom hook"]) expect(kindOf(text), text).toBe("hook");
@@ -94,6 +94,65 @@ describe("gear that is not in the catalogue", () => {
   });
   it("missing is missing", () => {
     for (const text of ["", "  ", "-", "?"]) expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringContaining("missing") });
+  });
+});
+
+describe("the head of a name decides", () => {
+  const kinds: [kind: string, texts: string[]][] = [
+    ["hook", ["Swivel eye hook", "swivel eye grab hook", "eye swivel hook", "swivel jaw hook", "Hook, eye, swivel", "hook, swivel eye", "hook with latch", "hook with swivel", "hook without latch"]],
+    ["block", ["Swivel eye snatch block", "swivel snatch block", "swivel jaw block", "snatch block c/w becket"]],
+    ["load block", ["swivel hook block", "hook block with swivel", "crane hook block, 2 sheaves"]],
+    ["chain sling", ["2-leg chain sling c/w self-locking hooks", "4 leg chain sling with hooks", "Chain sling w/ grab hooks", "chain sling w/hooks", "Chain sling complete with master link", "chain sling fitted with hooks and master link", "chain sling incl. hooks", "chain sling (with hooks)", "chain sling and hooks", "chain sling + master link", "chain sling, with shackles", "chain with hooks", "chain sling w/o hooks"]],
+    ["wire rope sling", ["wire rope sling with hook", "wire rope sling c/w ferrule", "wire rope sling with swaged socket"]],
+    ["web sling", ["web sling with hooks", "web sling & hooks", "web sling with D ring"]],
+    ["roundsling", ["roundsling incl shackle"]],
+    ["running rope", ["hoist rope with wedge socket", "crane rope with hook"]],
+    ["standing rope", ["pendant with open socket"]],
+    ["lifting beam", ["spreader beam with hooks", "lifting beam c/w shackles"]],
+    ["turnbuckle", ["turnbuckle with hooks"]],
+  ];
+  for (const [kind, texts] of kinds) for (const text of texts) it(`"${text}" is a ${kind}`, () => { expect(kindOf(text)).toBe(kind); });
+
+  // As the one or the other something would go unread: the hook of a block, the swivel of a shackle.
+  const either: [text: string, kinds: RegExp][] = [
+    ["eye and hook swivel", /hook or swivel/], ["swivel, eye & hook", /hook or swivel/], ["swivel with hook", /swivel or hook/], ["swivel shackle", /shackle or swivel/], ["swivel master link", /link or swivel/],
+    ["Eye bolt swivel", /eyebolt or hoist ring/], ["swivel eye bolt", /eyebolt or hoist ring/], ["swivel eyebolt", /eyebolt or hoist ring/], ["Ring bolt M20", /eyebolt or hoist ring/], ["ringbolt", /eyebolt or hoist ring/], ["eye bolt with ring", /eyebolt or hoist ring/],
+    ["hook c/w master link", /hook or link/], ["shackle with eye hook", /shackle or hook/], ["snatch block with hook", /block or load block or hook/], ["eyebolt with shackle", /eyebolt or shackle/],
+    ["chain sling hook", /hook or chain sling/], ["chain leg hook", /chain sling or hook/], ["wire rope sling shackle", /wire rope sling or shackle/], ["guy rope turnbuckle", /standing rope or turnbuckle/], ["chain sling (self-locking hooks)", /hook or chain sling/],
+    ["hook and chain sling", /hook or chain sling/], ["chain sling and shackle", /shackle or chain sling/], ["wire rope sling with chain", /wire rope sling or chain sling/], ["hoist rope with hook block", /running rope or .*load block/], ["spreader beam c/w chain slings", /lifting beam or chain sling/],
+  ];
+  for (const [text, names] of either) it(`"${text}" is refused as two kinds`, () => { expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringMatching(names) }); });
+
+  it("what is fitted to gear that is not in the catalogue is not judged in its place", () => {
+    for (const text of ["wire rope with hook", "beam trolley with shackle", "bolt with ring", "ring nut"]) expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
+  });
+});
+
+describe("rope that resists rotation", () => {
+  for (const text of ["Spin-resistant hoist rope", "Non-spin hoist line", "non spin rope", "anti-spin crane rope", "Nonrotating hoist rope", "rotation resistant load line", "low-rotation hoist rope", "RR hoist rope", "hoist rope (rot. res.)", "35x7 hoist rope", "19x7 hoist rope", "hoist rope 19 x 7", "hoist rope 18×7", "19x19 crane rope", "34x7 load line", "18x7 rope", "35xK7 winch rope", "4x39 hoist rope", "8x25 spin resistant hoist rope", "hoist rope with 19x7 construction"])
+    it(`"${text}" is one`, () => { expect(kindOf(text)).toBe("rotation resistant rope"); });
+  it("may be a pendant, which is asked", () => {
+    for (const text of ["rotation-resistant pendant", "pendant 19x7"]) expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringMatching(/could be .*rotation resistant rope/) });
+  });
+  it("is not told by six or eight strands, by lengths or by sizes of other gear", () => {
+    for (const text of ["hoist rope 6x36", "hoist rope 6x19 IWRC", "hoist rope 8x25", "hoist rope 13 mm x 100 m", "hoist rope 3/4 x 100 ft", "hoist rope 19 x 200", "hoist rope 12 x 7 m"]) expect(kindOf(text), text).toBe("running rope");
+    for (const text of ["web sling 30 x 7", "roundsling 20 x 6"]) expect(kindOf(text), text).toMatch(/web sling|roundsling/);
+  });
+  it("in a sling is its construction", () => {
+    for (const text of ["rotation resistant wire rope sling", "19x7 wire rope sling", "non-rotating cable sling"]) expect(kindOf(text), text).toBe("wire rope sling");
+  });
+});
+
+describe("chain and webbing that lift nothing", () => {
+  for (const text of ["Mooring chain", "Barrier chain", "Galvanised chain", "Galvanized chain", "chain sling, galvanised", "safety chain", "guard chain", "skid chain", "snow chain", "tyre chain", "jack chain", "bicycle chain", "decorative chain", "sash chain", "welded steel chain", "steel chain", "ship's chain", "chain fall", "motorcycle chain", "yellow chain", "alloy snow chain"])
+    it(`"${text}" is no alloy chain sling`, () => { expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringContaining("only alloy chain of grade 80 or 100 is in this catalogue") }); });
+  it("a bare chain keeps its counts, sizes and grades", () => {
+    for (const text of ["chain, 10 mm", "2 leg chain 3/8 G80", "chain no. 4", "Chain C-12", "lifting chain"]) expect(kindOf(text), text).toBe("chain sling");
+  });
+  for (const text of ["Ratchet strap webbing", "Webbing lashing", "Safety harness webbing", "tie down", "tie-down webbing", "cargo strap", "cargo strap polyester sling", "recovery strap", "tow strap", "towing web sling", "webbing strap", "seat belt webbing", "nylon climbing sling", "mooring fibre rope"])
+    it(`"${text}" is no sling`, () => { expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") }); });
+  it("webbing with its size or stuff is a web sling", () => {
+    for (const text of ["webbing", "webbing 2 t", "polyester webbing 50 mm x 3 m"]) expect(kindOf(text), text).toBe("web sling");
   });
 });
 

@@ -1,6 +1,7 @@
 /** From what people call a piece of gear, or a part of it, to the kind: by sets of words, without regard to case, plural or order. */
 import { GEAR } from "./index";
 import type { GearKind, StressClass } from "./kind";
+import { ROTATION_RESISTANT } from "./rope-common";
 
 /** Words of four letters and more lose the s of the plural; "ss" is none. */
 const PLURAL = /^(.{2,}[^s])s$/;
@@ -21,17 +22,24 @@ interface Alias {
 
 const ALIASES: readonly Alias[] = GEAR.flatMap((kind) => [...new Set([kind.id, ...kind.names])].map((name) => ({ kind, words: words(name) })));
 
-/** Names that two kinds go by. */
-const SHARED: readonly { readonly words: readonly string[]; readonly kinds: readonly string[] }[] = [{ words: ["lifting", "ring"], kinds: ["hoist ring", "link"] }];
+/** Names that two kinds go by. A ring bolt is pulled at an angle as an eyebolt is; some swivel eye bolts are hoist rings. */
+const SHARED: readonly { readonly words: readonly string[]; readonly kinds: readonly string[] }[] = [
+  { words: ["lifting", "ring"], kinds: ["hoist ring", "link"] },
+  ...[["ring", "bolt"], ["ringbolt"], ["swivel", "eye", "bolt"], ["swivel", "eyebolt"]].map((shared) => ({ words: shared, kinds: ["eyebolt", "hoist ring"] })),
+];
 
 const NAMED: readonly Alias[] = [...ALIASES, ...SHARED.flatMap(({ words: shared, kinds }) => GEAR.filter((kind) => kinds.includes(kind.id)).map((kind) => ({ kind, words: shared })))];
 
 const OTHER_CHAIN =
-  /\b(hoist|lever|puller|binder|proof coil|coil|wrought|iron|stainless|mild|carbon|(hi|high) test|bbb|chain block|block chain|(non|no) alloy|load chain|hand chain|anchor|stud|tie ?down|lashing|transport|towing|tow|logging|roller|leaf|drive|conveyor|windlass)\b/;
+  /\b(hoist|lever|puller|binder|proof coil|coil|wrought|iron|stainless|mild|carbon|(hi|high) test|bbb|chain block|block chain|(non|no) alloy|load chain|hand chain|anchor|stud|tie ?down|lashing|transport|towing|tow|logging|roller|leaf|drive|conveyor|windlass|galvani[sz]ed|plated|brass|plastic|welded|mooring|barrier|snow|skid|t[yi]re|sash|decorative|bicycle|(safety|guard|jack) chain)\b/;
+
+/** Textiles that hold, tow or catch, and do not lift. */
+const NO_LIFTING = /\b(ratchet|lash\w*|harness|lanyard|belt|tie ?down|cargo (strap|net)|recovery|tow(ing)?|winch|climbing|rescue|patient|mooring|(fall|safety) (arrest|line|net))\b/;
 
 /** Things that share a word with a kind and are none: by kind, the words that tell it. */
 const NONE_OF_IT: Readonly<Record<string, RegExp>> = {
-  link: /\b(spanner|wrench|binder|gear|o ring|(key|piston|snap|retaining|slip|seal) ring)\b/,
+  "web sling": NO_LIFTING, roundsling: NO_LIFTING, "fibre rope sling": NO_LIFTING,
+  link: /\b(spanner|wrench|binder|gear|bolt|nut|o ring|(key|piston|snap|retaining|slip|seal) ring)\b/,
   hook: /\b(spanner|wrench|coat hook|boat hook|(chain|lever) hoist(?! (load |eye |swivel |top |bottom )?hook))\b/,
   "standing rope": /\b(control|controller|station|switch|button|box|lamp|light)\b/,
   block: /\b(lever|terminal|engine|chain block|block chain)\b/,
@@ -60,6 +68,18 @@ function noneOfIt(kind: GearKind, said: readonly string[], text: string): string
   return NONE_OF_IT[kind.id]?.test(spoken) === true ? unknown(said, text) : null;
 }
 
+/** What may stand beside "chain" or "webbing" alone: counts, sizes, grades and the shape of a sling. Any other word may name what it is for. */
+const BESIDE = /^(\w{0,2}\d\w*|\w\w?|leg|single|double|triple|two|three|four|alloy|grade|swl|wll|ton(ne)?|lift(ing)?|sling|endless|basket|choker|bridle|flat|nylon|polyester|synthetic|duplex|simplex|ply|eye|wide|long|capacity)$/;
+const BARE = /^(chain|webbing)$/;
+
+/** Why a kind told by a bare "chain" or "webbing" is not it: an anchor's, a shop's or a lorry's chain is called so too. */
+function notBare(kind: GearKind, text: string): string | null {
+  const said = words(FITTED.exec(text)?.[1] ?? text);
+  const told = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, said));
+  if (told.length === 0 || !told.every((alias) => BARE.test(alias.words.join(" "))) || said.every((w) => BARE.test(w) || BESIDE.test(w))) return null;
+  return kind.id === "chain sling" ? `"${text}" is not judged: only alloy chain of grade 80 or 100 is in this catalogue; name such a chain "alloy chain sling"` : unknown(said, text);
+}
+
 function unknown(said: readonly string[], text: string): string {
   const near = nearest(said);
   return `"${text}" is not a gear kind in this catalogue${near.length === 0 ? `, which has ${GEAR.map((kind) => kind.id).join(", ")}` : `; nearest: ${near.join(", ")}`}`;
@@ -83,18 +103,82 @@ export function matchKind(text: string): KindMatch {
   return match;
 }
 
+const times = (word: string, said: readonly string[]): number => said.filter((w) => w === word).length;
+
+/** Whether the words of a name stand in what was said, a doubled word twice. */
+const fits = (name: readonly string[], said: readonly string[]): boolean => name.every((w) => times(w, said) >= times(w, name));
+
+/** Whether a longer name takes up a shorter one: "hook block" takes up "hook", "chain sling" does not. A sheave is part of a block. */
+const takesUp = (longer: Alias, shorter: Alias): boolean => shorter.words.every((w) => longer.words.includes(w) || (w === "sheave" && longer.kind.id.endsWith("block")));
+
+/** Every kind that a text names: by its longest name, and by any other that the longest does not take up. */
+function named(said: readonly string[], text: string): readonly GearKind[] {
+  const fitting = NAMED.filter((alias) => fits(alias.words, said));
+  const most = Math.max(0, ...fitting.map((alias) => alias.words.length));
+  const longest = fitting.filter((alias) => alias.words.length === most);
+  const more = fitting.filter((alias) => !longest.some((l) => takesUp(l, alias)) && noneOfIt(alias.kind, said, text) === null);
+  return asRope(withoutSwivel([...new Set([...longest, ...more].map((alias) => alias.kind))], said, text), said, text);
+}
+
+const IN_A_ROW = /&|\+|\band\b/i;
+
+/** In "swivel eye hook" and "hook, eye, swivel" the swivel is the fitting of a hook or block; where it is the head of the name it stays. */
+function withoutSwivel(kinds: readonly GearKind[], said: readonly string[], text: string): readonly GearKind[] {
+  const [before = "", ...behind] = text.split(",");
+  const head = behind.length > 0 ? words(before) : said.slice(-1);
+  const others = kinds.filter((kind) => kind.id !== "swivel");
+  return others.length > 0 && others.every((kind) => /^hook$|block$/.test(kind.id)) && !head.includes("swivel") && !IN_A_ROW.test(text) ? others : kinds;
+}
+
+const kindOf = (id: string): readonly GearKind[] => GEAR.filter((kind) => kind.id === id);
+
+/** A rope said to be rotation resistant is no running rope; of a sling it is the construction. */
+function asRope(kinds: readonly GearKind[], said: readonly string[], text: string): readonly GearKind[] {
+  const resistant = kindOf("rotation resistant rope");
+  if (kinds.some((kind) => kind.id === "wire rope sling")) return kinds.filter((kind) => !resistant.includes(kind));
+  if (!ROTATION_RESISTANT.test(text)) return kinds;
+  if (kinds.length === 0) return said.includes("rope") || said.includes("line") ? resistant : kinds;
+  return [...new Set(kinds.flatMap((kind) => (kind.id === "running rope" ? resistant : kind.id === "standing rope" ? [kind, ...resistant] : [kind])))];
+}
+
+/** Words before which the thing itself stands, and behind which what it is fitted with. */
+const FITTED = /^(.*?[^\s(,-])[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))(.*)$/i;
+const TOGETHER = /^(.*sling.*?)\s*(?:&|\+|\band\b|\bplus\b)(.*)$/i;
+/** Slings, ropes and beams are named with what hangs on them; other gear is not judged by its head alone. */
+const CARRIES = /sling$|rope$|beam$/;
+const HUNG = /^(hook|link|shackle|swivel|end connection|wedge socket|clips)$/;
+
+/** What a name says, by its head: "chain sling c/w hooks" is the sling. What else stands behind the head is another kind, save in a name of the head's kind. */
+function byHead(text: string): readonly GearKind[] | null {
+  const [, head = "", tail = ""] = FITTED.exec(text) ?? [];
+  if (/[a-z]/i.test(head)) {
+    const kinds = named(words(head), head);
+    const [kind, other] = kinds;
+    if (kind === undefined || other !== undefined) return kinds;
+    const own = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, words(text)));
+    const carries = CARRIES.test(kind.id);
+    const rest = NAMED.filter((alias) => alias.kind !== kind && fits(alias.words, words(tail)) && !(carries && HUNG.test(alias.kind.id)) && !own.some((name) => takesUp(name, alias)));
+    return rest.length === 0 ? asRope(kinds, words(text), text) : [...new Set([kind, ...named(words(text), text), ...rest.map((alias) => alias.kind)])];
+  }
+  const [, sling = "", fittings = ""] = TOGETHER.exec(text) ?? [];
+  const kinds = named(words(sling), sling);
+  const [kind, other] = kinds;
+  const hung = named(words(fittings), fittings);
+  return kind && !other && kind.id.endsWith("sling") && hung.length > 0 && hung.every(({ id }) => id === "hook" || id === "link") ? kinds : null;
+}
+
 function find(text: string): KindMatch {
   const said = words(text);
   if (said.length === 0) return { ok: false, why: "the kind of gear is missing" };
   if (DENIES.test(text.trim())) return { ok: false, why: `"${text}" says what it is not; name the kind of gear alone` };
-  const fitting = NAMED.filter((alias) => alias.words.every((w) => said.includes(w)));
-  const longest = Math.max(0, ...fitting.map((alias) => alias.words.length));
-  const kinds = [...new Set(fitting.filter((alias) => alias.words.length === longest).map((alias) => alias.kind))];
+  const kinds = byHead(text) ?? named(said, text);
+  const whys = kinds.map((kind) => noneOfIt(kind, said, text) ?? notBare(kind, text));
+  const [why = null] = whys;
+  if (why !== null && !whys.includes(null)) return { ok: false, why };
   const [only, other] = kinds;
-  const [why = null] = kinds.map((kind) => noneOfIt(kind, said, text));
-  if (why !== null && kinds.every((kind) => noneOfIt(kind, said, text) !== null)) return { ok: false, why };
   if (only && !other) return { ok: true, kind: only };
-  if (only && other) return { ok: false, why: `"${text}" could be ${kinds.map((k) => k.id).join(" or ")}; name one kind` };
+  const left = kinds.filter((_, at) => whys[at] === null);
+  if (only && other) return { ok: false, why: `"${text}" could be ${(left.length > 1 ? left : kinds).map((k) => k.id).join(" or ")}; name one kind` };
   return { ok: false, why: unknown(said, text) };
 }
 

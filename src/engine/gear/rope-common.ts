@@ -31,3 +31,6 @@ export const onSight = (kind: string): readonly Criterion[] =>
 export const PARTS = { body: "moderate", "end fitting": "moderate" } as const;
 export const A2 = "(a)(2)(ii)";
 
+/** Words and strand counts of rotation-resistant rope: 19x7, 35x7, 4x39; not a diameter and a length such as 19 x 7 m. */
+export const ROTATION_RESISTANT =
+  /\b(anti|non|low|no)[- ]*(spin|rot|twist)|\b(spin|rot|twist|torsion)\w*[-. ]*(res|free|proof|less|balance)|\bmulti[- ]?strand|\brr\b|(?<![\d./])((1[1-9]|[2-4]\d) ?[x×] ?k?([67]|1[79])|[345][x×]k?(19|[2-4]\d))(?![\d.'"]| ?(mm?|cm|ft|in)\b)/i;
