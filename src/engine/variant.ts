@@ -3,6 +3,7 @@ import { DENIED, DOUBT, recordedText, tidy } from "./cell";
 import type { Cells } from "./check/readings";
 import { field } from "./fields";
 import type { GearKind, Variants } from "./gear/kind";
+import { ROTATION_RESISTANT } from "./gear/rope-common";
 import { namedUnit } from "./units";
 
 /** Whole words of a text; a comma between figures and the sign for inches stay. */
@@ -17,8 +18,9 @@ const wordsOf = (text: string): string[] =>
     .map((word) => word.replace(/\.$/, "").replace(/^parts$/, "part"))
     .filter((word) => word !== "");
 
-/** Whether the words of a name stand together in what was said. A figure that is a size, as in "under 8 mm", is no number of parts. */
-function names(name: string, said: readonly string[]): boolean {
+/** Whether the words of a name stand together in what was said, or its notation stands there. A figure that is a size, as in "under 8 mm", is no number of parts. */
+function names(name: string | RegExp, said: readonly string[]): boolean {
+  if (typeof name !== "string") return name.test(said.join(" "));
   const words = wordsOf(name);
   const counts = /\d/.test(name);
   return said.some((_, at) => words.every((word, i) => said[at + i] === word) && !(counts && namedUnit(said[at + words.length] ?? "") !== null));
@@ -27,15 +29,19 @@ function names(name: string, said: readonly string[]): boolean {
 /** Words that take back, or leave in doubt, what stands beside them. */
 const unsure = (text: string): boolean => DENIED.test(text) || DOUBT.test(text);
 
-/** The variant that a text names in whole words, or null. */
-export function matchVariant<V extends string>(variants: Readonly<Record<V, readonly string[]>>, text: string): V | null {
+/** Whether the words contradict the rope they name: 8x25 may be spin resistant, the ropes of a braid are 6x19. */
+const contrary = (rope: string, text: string): boolean => (rope !== "rotation resistant" && ROTATION_RESISTANT.test(text)) || (rope === "strand laid" && /braid|plait/i.test(text));
+
+/** The variant that a text names in whole words or by its notation, or null. */
+export function matchVariant<V extends string>(variants: Readonly<Record<V, readonly (string | RegExp)[]>>, text: string): V | null {
   const plain = tidy(text);
   if (unsure(plain)) return null;
-  const all = Object.entries<readonly string[]>(variants) as [V, readonly string[]][];
+  const all = Object.entries<readonly (string | RegExp)[]>(variants) as [V, readonly (string | RegExp)[]][];
   const said = wordsOf(plain);
-  const exact = all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => wordsOf(phrase).join(" ") === said.join(" ")));
+  const exact = all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => typeof phrase === "string" && wordsOf(phrase).join(" ") === said.join(" ")));
   const fitting = exact.length > 0 ? exact : all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => names(phrase, said)));
-  return fitting.length === 1 ? (fitting[0]?.[0] ?? null) : null;
+  const [only, other] = fitting;
+  return only === undefined || other !== undefined || contrary(only[0], plain) ? null : only[0];
 }
 
 /** What a row says of its variant: known, not recorded (`assumed` or open), or words that name none. */
@@ -45,18 +51,25 @@ export type VariantRead =
   | { readonly kind: "refused"; readonly sentence: string };
 
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
+  const { names: known, blank, another } = variants;
   const text = recordedText(cells.value(variants.field));
-  const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
-  if (text === "") {
-    if (told) return { kind: "known", variant: told.variant, assumed: null };
-    return variants.blank ? { kind: "known", variant: variants.blank.variant, assumed: variants.blank.note } : { kind: "open" };
-  }
-  const variant = matchVariant(variants.names, text);
   const { heading } = field(variants.field);
+  const typed = `${heading}: "${text}" in "${cells.heading(variants.field)}"`;
+  if (another?.words.test(text) === true) return { kind: "refused", sentence: `${typed} is a ${another.kind}; name the gear "${another.kind}".` };
+  if (Object.keys(known).length === 0) return { kind: "open" };
+  const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
+  const silent = text !== "" && wordsOf(tidy(text)).every((word) => variants.beside?.test(word) === true);
+  if (text === "" || (silent && (told || blank))) {
+    if (told) return { kind: "known", variant: told.variant, assumed: null };
+    if (!blank) return { kind: "open" };
+    return { kind: "known", variant: blank.variant, assumed: `${heading} ${silent ? `"${text}" names none` : "is not recorded"}: judged as ${blank.variant}, ${blank.why}` };
+  }
+  const variant = matchVariant(known, text);
   if (variant !== null && told !== undefined && told.variant !== variant)
-    return { kind: "refused", sentence: `${heading}: "${text}" in "${cells.heading(variants.field)}" does not go with "${gear}", which is ${told.variant}; put the one that is wrong right.` };
-  if (variant !== null) return { kind: "known", variant, assumed: null };
-  return { kind: "refused", sentence: `${heading}: "${text}" in "${cells.heading(variants.field)}" cannot be used: type ${Object.keys(variants.names).join(", ")}.` };
+    return { kind: "refused", sentence: `${typed} does not go with "${gear}", which is ${told.variant}; put the one that is wrong right.` };
+  if (variant === null) return { kind: "refused", sentence: `${typed} cannot be used: type ${Object.keys(known).join(", ")}.` };
+  const inWords = (known[variant] ?? []).concat(variant).some((name) => typeof name === "string" && names(name, wordsOf(tidy(text))));
+  return { kind: "known", variant, assumed: inWords || blank?.variant !== variant ? null : `${heading} "${text}" is read as ${variant}, ${blank.why}` };
 }
 
 /** Whether a check, or a limit of it, holds for some variants only. */

@@ -182,6 +182,11 @@ describe("rope constructions", () => {
     ["not applicable", null], ["not cable laid", null], ["no cable laid", null], ["unknown, cable laid", null], ["n/a", null], ["N/A cable laid", null], ["non cable laid", null], ["cable laid?", null], ["maybe cable laid", null],
     ["cable", null], ["aircraft cable", null], ["stainless cable 7x19", "strand laid"], ["uncable laid", null], ["outstanding", null], ["outrunning", null], ["guyed", null], ["16x19", null],
     ["braided 8", null], ["braided 8 mm", null], ["braided 8 mm, 6 parts", null], ["braided 8 or more mm", null], ["braided under 8 mm", null], ['braided over 8"', null], ["braided 6", null], ["braided 6 mm", null], ["braided 80 parts", null], ["braided 8.5 parts", null], ["cable laid or strand laid", null],
+    // As makers write them: strands x wires, their arrangement, core and grade.
+    ["6x25FW", "strand laid"], ["6x36WS+IWRC", "strand laid"], ["6x36WS", "strand laid"], ["6x19S-IWRC", "strand laid"], ["6 x 37 FC", "strand laid"], ["6x19 IWRC EIPS", "strand laid"], ["6X36 WS/IWRC", "strand laid"], ["6xK31WS", "strand laid"], ["8xK26WS", "strand laid"], ["6x19(S)", "strand laid"], ["6 strand IWRC", "strand laid"], ["7x7", "strand laid"], ["6x19, galvanised", "strand laid"],
+    ["EIPS IWRC", null], ["6x19 mm", null], ["6x19mm", null], ["6x190", null], ["6x3x19", null], ["7x7x7", null], ["5x19", null], ["9x19", null],
+    ["braided 6x19", null], ["6x19 plaited", null], ["cable laid 6x19", null], ["6 strand braided", null],
+    ["19x7", null], ["35x7", null], ["8x25 spin resistant", null], ["6x19 rotation resistant", null], ["running rope 19x7", null], ["hoist rope, spin-resistant", null], ["19x7 rotation resistant", "rotation resistant"],
   ];
   for (const [text, construction] of cases) it(`"${text}" is ${construction ?? "none"}`, () => { expect(matchVariant(CONSTRUCTIONS, text)).toBe(construction); });
 });
@@ -198,7 +203,18 @@ describe("what a row says of its construction", () => {
     for (const text of ["", "n/a", "N/A", "na", "-", "not applicable", "not recorded"]) expect(read(text), text).toBe("strand laid");
   });
   it("cannot be used where it names none", () => {
+    for (const text of ["19x7", "8x25 spin resistant", "braided 6x19", "6x19?", "not 6x25FW"]) expect(read(text), text).toBe("refused");
     for (const text of ["unknown", "not cable laid", "aircraft cable", "braided 8 mm", "outstanding"]) expect(read(text), text).toBe("refused");
+  });
+  it("that names neither strands nor parts is as good as blank", () => {
+    for (const text of ["EIPS IWRC", "IWRC", "xips, fibre core", "galvanized 1770"]) expect(read(text), text).toBe("strand laid");
+    expect(read("EIPS IWRC", "cable-laid wire rope sling")).toBe("cable laid");
+    expect(read("IWRC of unknown make")).toBe("refused");
+  });
+  it("does not go with a gear's name that says otherwise", () => {
+    expect(read("", "19x7 wire rope sling")).toBe("rotation resistant");
+    expect(read("6x36", "non-rotating wire rope sling")).toBe("refused");
+    expect(read("6x36", "cable laid wire rope sling")).toBe("refused");
   });
   it("is told by the gear's own name, unless that takes it back", () => {
     expect(read("", "cable-laid wire rope sling")).toBe("cable laid");

@@ -90,12 +90,16 @@ export interface Criterion {
 /** Makes or constructions of a kind that have limits of their own, and the column that names them. */
 export interface Variants {
   readonly field: FieldId;
-  /** By id, the words under which the trade knows them. */
-  readonly names: Readonly<Record<string, readonly string[]>>;
+  /** By id, the words, or the notation, under which the trade knows them. */
+  readonly names: Readonly<Record<string, readonly (string | RegExp)[]>>;
   /** What the gear's own name gives away. */
   readonly inGear?: readonly { readonly words: RegExp; readonly variant: string }[];
-  /** What a blank column stands for, with the sentence that says so; without it, only what holds for all variants is judged. */
-  readonly blank?: { readonly variant: string; readonly note: string };
+  /** What a blank column stands for, and why; without it, only what holds for all variants is judged. */
+  readonly blank?: { readonly variant: string; readonly why: string };
+  /** Words that say nothing of the variant: a column of them alone is as good as blank. */
+  readonly beside?: RegExp;
+  /** What in the column makes the row another kind's: it is refused with that kind's name. */
+  readonly another?: { readonly words: RegExp; readonly kind: string };
 }
 
 export interface GearKind {

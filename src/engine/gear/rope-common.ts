@@ -2,7 +2,7 @@
 import { CHECKED, from, removedOnSight, seen } from "./common";
 import type { SourceKey } from "../sources";
 import type { BasisId } from "../bases";
-import type { Check, Criterion } from "./kind";
+import type { Check, Criterion, Variants } from "./kind";
 
 const BOTH = ["law", "standard"] as const satisfies readonly BasisId[];
 
@@ -34,3 +34,6 @@ export const A2 = "(a)(2)(ii)";
 /** Words and strand counts of rotation-resistant rope: 19x7, 35x7, 4x39; not a diameter and a length such as 19 x 7 m. */
 export const ROTATION_RESISTANT =
   /\b(anti|non|low|no)[- ]*(spin|rot|twist)|\b(spin|rot|twist|torsion)\w*[-. ]*(res|free|proof|less|balance)|\bmulti[- ]?strand|\brr\b|(?<![\d./])((1[1-9]|[2-4]\d) ?[x×] ?k?([67]|1[79])|[345][x×]k?(19|[2-4]\d))(?![\d.'"]| ?(mm?|cm|ft|in)\b)/i;
+
+/** Running and standing ropes have one set of counts for all constructions but this one, which is a kind of its own. */
+export const NOT_RESISTANT: Variants = { field: "construction", names: {}, another: { words: ROTATION_RESISTANT, kind: "rotation resistant rope" } };

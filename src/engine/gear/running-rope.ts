@@ -1,7 +1,7 @@
 /** Running ropes of cranes, hoists and winches. */
 import { CHECKED, from } from "./common";
 import type { Criterion, GearKind } from "./kind";
-import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common";
+import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./rope-common";
 
 /** Read where ISO 4309 is in force; the counts in a lay stay what the law asks for. */
 const CATEGORY = { category: "ropeCategory", lay: "ropeLay", layers: "drumLayers", required: true, under: ["iso"] } as const;
@@ -15,6 +15,7 @@ export const runningRope: GearKind = {
   plural: "running ropes",
   names: ["running rope", "hoist rope", "crane rope", "load line", "hoist line", "boom hoist rope", "running wire rope", "winch rope", "load rope"],
   parts: { ...PARTS, "outer wire": "moderate" },
+  variants: NOT_RESISTANT,
   checks: [
     { kind: "count", name: "broken wires in a lay", part: "body", measured: "brokenLay", required: true },
     { kind: "count", name: "broken wires in one strand", part: "body", measured: "brokenStrand", required: true },

@@ -1,12 +1,13 @@
 /** Standing ropes, pendants and guys. */
 import type { GearKind } from "./kind";
-import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common";
+import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./rope-common";
 
 export const standingRope: GearKind = {
   id: "standing rope",
   plural: "standing ropes",
   names: ["standing rope", "pendant", "pendant rope", "guy rope", "guy line", "stay rope", "standing wire rope"],
   parts: PARTS,
+  variants: NOT_RESISTANT,
   checks: [
     { kind: "count", name: "broken wires in a lay", part: "body", measured: "brokenLay", required: true },
     { kind: "count", name: "broken wires at the end", part: "end fitting", measured: "brokenEnd", required: true },

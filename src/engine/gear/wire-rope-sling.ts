@@ -3,15 +3,19 @@ import { CHECKED, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } fro
 import type { SourceKey } from "../sources";
 import type { BasisId } from "../bases";
 import type { Criterion, GearKind } from "./kind";
+import { ROTATION_RESISTANT } from "./rope-common";
+
+/** Six or eight strands, 7x7 and 7x19, as rope makers write them: 6x25FW, 6x36WS+IWRC, 8xK26WS. A figure with a unit behind it is a length. */
+const STRANDS = /(?<![\w/.,])([68] strand|([68]xk?(7|[1-6]\d)|7x(7|19))(?!mm|cm|in|ft)[a-z]{0,3})(?![\w.,]| ((mm|cm|m|in|ft)\b|["']))/;
 
 /** Rope constructions and uses that have broken-wire counts, as the trade names them. */
 export const CONSTRUCTIONS = {
-  "strand laid": ["strand laid", "single part", "6x19", "6x37", "6 x 19", "6 x 37", "6x19s", "6x19w", "6x37m", "6x7", "6x12", "6x24", "6x25", "6x26", "6x31", "6x36", "6x41", "7x7", "7x19", "8x19", "8x25", "8x36", "stranded"],
+  "strand laid": ["strand laid", "single part", "stranded", STRANDS],
   "cable laid": ["cable laid"],
   "braided under 8": ["braided under 8", "braided fewer than 8", "braided less than 8", "braided 6 part", "6 part braided"],
   "braided 8 or more": ["braided 8 or more", "braided over 8", "braided 8 part", "8 part braided"],
   "running rope": ["running rope", "running", "hoist rope", "load rope"],
-  "rotation resistant": ["rotation resistant", "non rotating", "rotation resistant rope"],
+  "rotation resistant": ["rotation resistant", "non rotating"],
   "standing rope": ["standing rope", "standing", "pendant", "guy"],
 } as const;
 
@@ -35,8 +39,10 @@ export const wireRopeSling: GearKind = {
   partNames: { rope: "body", splice: "end fitting", ferrule: "end fitting", thimble: "eye" },
   variants: {
     field: "construction", names: CONSTRUCTIONS,
-    inGear: [{ words: /cable[- ]laid/i, variant: "cable laid" }],
-    blank: { variant: "strand laid", note: "Construction is not recorded: judged as strand laid, which has the lowest counts for slings" },
+    inGear: [{ words: ROTATION_RESISTANT, variant: "rotation resistant" }, { words: /cable[- ]laid/i, variant: "cable laid" }],
+    blank: { variant: "strand laid", why: "which has the lowest counts for slings" },
+    // Grade of the wire, core and finish say nothing of strands and parts.
+    beside: /^((e{0,2}|x{1,2})ips|iwrc?|iws|wsc|fc|bright|steel|fib(re|er)|core|galv(ani[sz]ed)?|1[6-9]\d0|2160)$/,
   },
   checks: [
     { kind: "count", name: LAY, part: "body", measured: "brokenLay", required: true },

@@ -1,6 +1,7 @@
 /** Cases that ropes of cranes and hoists share. */
+import { describe, expect, it } from "vitest";
 import type { FieldId } from "../../../src/engine/fields";
-import { onSight, PRACTICE, type LimitCase, type SightCase } from "../helpers";
+import { good, judged, onSight, PRACTICE, type LimitCase, type SightCase } from "../helpers";
 
 export const CATEGORY_II = "29 CFR 1926.1413(a)(2)(ii); Cal. T8 5036(a)(2)";
 
@@ -27,4 +28,18 @@ export function seenOnRopes(kind: string): readonly SightCase[] {
     ...onSight(kind, "corrosion", "corrosion", { law: one, standard: one, practice: PRACTICE }),
     ...onSight(kind, "end fittings", "endFittings", { law: one, standard: one, practice: PRACTICE }),
   ];
+}
+
+/** Running and standing ropes that turn out to be rotation resistant are not judged by their counts. */
+export function refusesResistant(kind: string): void {
+  describe(`${kind}: the Construction column`, () => {
+    for (const construction of ["19x7 rotation resistant", "rotation-resistant", "non-rotating", "Non rotating 18 x 7", "spin-resistant", "8x25 spin resistant", "anti-spin", "19x7", "18X7", "34x7", "35x7 compacted", "35xK7", "19×19", "4x39", "low rotation", "not rotation resistant"])
+      it(`"${construction}" is NO VERDICT and says what to name the gear`, () => {
+        const verdict = judged({ ...good(kind), construction });
+        expect(verdict.decision).toBe("NO VERDICT");
+        expect(verdict.reason).toContain(`Construction: "${construction}" in "Construction" is a rotation resistant rope; name the gear "rotation resistant rope".`);
+      });
+    for (const construction of ["", "n/a", "6x36WS-IWRC", "6x19", "8x19S", "8x25", "right hand ordinary lay", "6x36, 13 mm x 100 m"])
+      it(`"${construction}" changes nothing`, () => { expect(judged({ ...good(kind), construction }).decision).toBe("KEEP"); });
+  });
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { CATEGORIES, CATEGORIES_LOWER } from "../../fixtures/ropes";
 import { good, judged, kindTests } from "../helpers";
-import { counted, seenOnRopes, slimmer } from "./ropes";
+import { counted, refusesResistant, seenOnRopes, slimmer } from "./ropes";
 
 const ISO = "ISO 4309:2010 Table 3, restated";
 const CATEGORY_10 = { ropeCategory: "10", ropeLay: "ordinary", drumLayers: "single", broken6d: 0, broken30d: 0 };
@@ -18,6 +18,8 @@ kindTests("running rope", [
   // Outer wire 1.2 mm as new: 1/3 is 0.4 mm, so 0.8 mm is out. 1.1 mm has used a quarter.
   { criterion: "running-rope.outer-wire-wear.standard", source: "Mich. R 408.40834(1)(b): 1/3 of the original diameter", inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"], edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"], past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"] },
 ], seenOnRopes("running-rope"));
+
+refusesResistant("running rope");
 
 const rope = good("running rope");
 
@@ -57,5 +59,14 @@ describe("broken wires by rope category number", () => {
     const item = { ...rope, ropeCategory: "10", ropeLay: "ordinary", drumLayers: "single", broken6d: 7, broken30d: 9, brokenLay: 7 };
     expect(judged(item, "iso").findings.filter((f) => f.basis === "iso").map((f) => f.decision)).toEqual(["KEEP", "KEEP"]);
     expect(judged(item, "standard,iso").decision).toBe("REMOVE");
+  });
+});
+
+describe("a hoist rope that is rotation resistant", () => {
+  it("5 broken wires in a lay and 2 in a strand are no WATCH, whether its name or its construction says so", () => {
+    const broken = { ...rope, brokenLay: 5, brokenStrand: 2 };
+    expect(judged({ ...broken, gear: "Hoist rope", construction: "19x7 rotation resistant" }).decision).toBe("NO VERDICT");
+    expect(judged({ ...broken, gear: "Hoist rope 19x7" }).missing).toContain("broken wires in 6 diameters (Broken wires in 6 diameters)");
+    expect(judged({ ...broken, gear: "Hoist rope", construction: "6x36" }).decision).toBe("WATCH");
   });
 });

@@ -75,6 +75,22 @@ describe("the construction of a wire rope sling", () => {
     expect(verdict.reason).toContain("judged as strand laid");
     expect(judged({ ...sling, construction: "", brokenLay: 10 }).decision).toBe("REMOVE");
   });
+  it("in makers' notation is strand laid, with its counts, and the reason says how it was read", () => {
+    for (const construction of ["6x25FW", "6x36WS+IWRC", "6x36WS", "6x19S-IWRC", "6 x 37 FC", "6x19 IWRC EIPS"]) {
+      const verdict = judged({ ...sling, construction });
+      expect(verdict.decision, construction).toBe("KEEP");
+      expect(verdict.reason).toContain(`Construction "${construction}" is read as strand laid, which has the lowest counts for slings.`);
+      expect(judged({ ...sling, construction, brokenLay: 10 }).decision, construction).toBe("REMOVE");
+      expect(judged({ ...sling, construction, brokenStrand: 5, brokenLay: 5 }).decision, construction).toBe("REMOVE");
+      expect(judged({ ...sling, construction, brokenStrand: null }).decision, construction).toBe("NO VERDICT");
+    }
+    expect(judged({ ...sling, construction: "EIPS IWRC" }).reason).toContain('Construction "EIPS IWRC" names none: judged as strand laid');
+    expect(judged({ ...sling, construction: "strand laid" }).reason).not.toContain("is read as");
+  });
+  it("of rope that resists rotation is never strand laid", () => {
+    for (const construction of ["19x7", "35x7", "8x25 spin resistant", "6x19 rotation resistant"]) expect(judged({ ...sling, construction }).decision, construction).toBe("NO VERDICT");
+    expect(judged({ ...sling, gear: "19x7 wire rope sling", construction: "", brokenLay: 2 }).decision).toBe("REMOVE");
+  });
   it("that is not known is NO VERDICT and names what to type", () => {
     const verdict = judged({ ...sling, construction: "spiral" });
     expect(verdict.decision).toBe("NO VERDICT");
