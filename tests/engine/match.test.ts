@@ -99,7 +99,7 @@ describe("gear that is not in the catalogue", () => {
 
 describe("the head of a name decides", () => {
   const kinds: [kind: string, texts: string[]][] = [
-    ["hook", ["Swivel eye hook", "swivel eye grab hook", "eye swivel hook", "swivel jaw hook", "Hook, eye, swivel", "hook, swivel eye", "hook with latch", "hook with swivel", "hook without latch"]],
+    ["hook", ["Swivel eye hook", "swivel eye grab hook", "eye swivel hook", "swivel jaw hook", "Hook, eye, swivel", "hook, swivel eye", "Swivel hook, eye", "5 t, swivel eye hook", "hook with latch", "hook with swivel", "hook without latch"]],
     ["block", ["Swivel eye snatch block", "swivel snatch block", "swivel jaw block", "snatch block c/w becket"]],
     ["load block", ["swivel hook block", "hook block with swivel", "crane hook block, 2 sheaves"]],
     ["chain sling", ["2-leg chain sling c/w self-locking hooks", "4 leg chain sling with hooks", "Chain sling w/ grab hooks", "chain sling w/hooks", "Chain sling complete with master link", "chain sling fitted with hooks and master link", "chain sling incl. hooks", "chain sling (with hooks)", "chain sling and hooks", "chain sling + master link", "chain sling, with shackles", "chain with hooks", "chain sling w/o hooks"]],
@@ -115,7 +115,7 @@ describe("the head of a name decides", () => {
 
   // As the one or the other something would go unread: the hook of a block, the swivel of a shackle.
   const either: [text: string, kinds: RegExp][] = [
-    ["eye and hook swivel", /hook or swivel/], ["swivel, eye & hook", /hook or swivel/], ["swivel with hook", /swivel or hook/], ["swivel shackle", /shackle or swivel/], ["swivel master link", /link or swivel/],
+    ["eye and hook swivel", /hook or swivel/], ["eye hook swivel 5 t", /hook or swivel/], ["swivel, eye & hook", /hook or swivel/], ["swivel with hook", /swivel or hook/], ["swivel shackle", /shackle or swivel/], ["swivel master link", /link or swivel/],
     ["Eye bolt swivel", /eyebolt or hoist ring/], ["swivel eye bolt", /eyebolt or hoist ring/], ["swivel eyebolt", /eyebolt or hoist ring/], ["Ring bolt M20", /eyebolt or hoist ring/], ["ringbolt", /eyebolt or hoist ring/], ["eye bolt with ring", /eyebolt or hoist ring/],
     ["hook c/w master link", /hook or link/], ["shackle with eye hook", /shackle or hook/], ["snatch block with hook", /block or load block or hook/], ["eyebolt with shackle", /eyebolt or shackle/],
     ["chain sling hook", /hook or chain sling/], ["chain leg hook", /chain sling or hook/], ["wire rope sling shackle", /wire rope sling or shackle/], ["guy rope turnbuckle", /standing rope or turnbuckle/], ["chain sling (self-locking hooks)", /hook or chain sling/],

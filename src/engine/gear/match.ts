@@ -103,10 +103,9 @@ export function matchKind(text: string): KindMatch {
   return match;
 }
 
-const times = (word: string, said: readonly string[]): number => said.filter((w) => w === word).length;
-
 /** Whether the words of a name stand in what was said, a doubled word twice. */
-const fits = (name: readonly string[], said: readonly string[]): boolean => name.every((w) => times(w, said) >= times(w, name));
+const fits = (name: readonly string[], said: readonly string[]): boolean =>
+  name.every((w, at) => said.filter((s) => s === w)[name.slice(0, at).filter((n) => n === w).length] !== undefined);
 
 /** Whether a longer name takes up a shorter one: "hook block" takes up "hook", "chain sling" does not. A sheave is part of a block. */
 const takesUp = (longer: Alias, shorter: Alias): boolean => shorter.words.every((w) => longer.words.includes(w) || (w === "sheave" && longer.kind.id.endsWith("block")));
@@ -124,10 +123,10 @@ const IN_A_ROW = /&|\+|\band\b/i;
 
 /** In "swivel eye hook" and "hook, eye, swivel" the swivel is the fitting of a hook or block; where it is the head of the name it stays. */
 function withoutSwivel(kinds: readonly GearKind[], said: readonly string[], text: string): readonly GearKind[] {
-  const [before = "", ...behind] = text.split(",");
-  const head = behind.length > 0 ? words(before) : said.slice(-1);
+  const lastOf = (of: readonly string[]): string | undefined => of.filter((w) => /^(swivel|hook|block|blk|pulley)$/.test(w)).pop();
+  const head = lastOf(words(text.split(",")[0] ?? "")) ?? lastOf(said);
   const others = kinds.filter((kind) => kind.id !== "swivel");
-  return others.length > 0 && others.every((kind) => /^hook$|block$/.test(kind.id)) && !head.includes("swivel") && !IN_A_ROW.test(text) ? others : kinds;
+  return others.length !== 0 && others.every((kind) => /^hook$|block$/.test(kind.id)) && head !== "swivel" && !IN_A_ROW.test(text) ? others : kinds;
 }
 
 const kindOf = (id: string): readonly GearKind[] => GEAR.filter((kind) => kind.id === id);
@@ -164,7 +163,7 @@ function byHead(text: string): readonly GearKind[] | null {
   const kinds = named(words(sling), sling);
   const [kind, other] = kinds;
   const hung = named(words(fittings), fittings);
-  return kind && !other && kind.id.endsWith("sling") && hung.length > 0 && hung.every(({ id }) => id === "hook" || id === "link") ? kinds : null;
+  return kind && !other && kind.id.endsWith("sling") && hung.length !== 0 && hung.every(({ id }) => id === "hook" || id === "link") ? kinds : null;
 }
 
 function find(text: string): KindMatch {
@@ -178,7 +177,7 @@ function find(text: string): KindMatch {
   const [only, other] = kinds;
   if (only && !other) return { ok: true, kind: only };
   const left = kinds.filter((_, at) => whys[at] === null);
-  if (only && other) return { ok: false, why: `"${text}" could be ${(left.length > 1 ? left : kinds).map((k) => k.id).join(" or ")}; name one kind` };
+  if (only && other) return { ok: false, why: `"${text}" could be ${(left[1] ? left : kinds).map((k) => k.id).join(" or ")}; name one kind` };
   return { ok: false, why: unknown(said, text) };
 }
 
