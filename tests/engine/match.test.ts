@@ -119,7 +119,7 @@ describe("the head of a name decides", () => {
     ["Eye bolt swivel", /eyebolt or hoist ring/], ["swivel eye bolt", /eyebolt or hoist ring/], ["swivel eyebolt", /eyebolt or hoist ring/], ["Ring bolt M20", /eyebolt or hoist ring/], ["ringbolt", /eyebolt or hoist ring/], ["eye bolt with ring", /eyebolt or hoist ring/],
     ["hook c/w master link", /hook or link/], ["shackle with eye hook", /shackle or hook/], ["snatch block with hook", /block or load block or hook/], ["eyebolt with shackle", /eyebolt or shackle/],
     ["chain sling hook", /hook or chain sling/], ["chain leg hook", /chain sling or hook/], ["wire rope sling shackle", /wire rope sling or shackle/], ["guy rope turnbuckle", /standing rope or turnbuckle/], ["chain sling (self-locking hooks)", /hook or chain sling/],
-    ["hook and chain sling", /hook or chain sling/], ["chain sling and shackle", /shackle or chain sling/], ["wire rope sling with chain", /wire rope sling or chain sling/], ["hoist rope with hook block", /running rope or .*load block/], ["spreader beam c/w chain slings", /lifting beam or chain sling/],
+    ["hook and chain sling", /hook or chain sling/], ["chain sling and shackle", /chain sling or shackle/], ["wire rope sling with chain", /wire rope sling or chain sling/], ["hoist rope with hook block", /running rope or .*load block/], ["spreader beam c/w chain slings", /lifting beam or chain sling/],
   ];
   for (const [text, names] of either) it(`"${text}" is refused as two kinds`, () => { expect(matchKind(text)).toMatchObject({ ok: false, why: expect.stringMatching(names) }); });
 

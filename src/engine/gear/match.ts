@@ -31,7 +31,7 @@ const SHARED: readonly { readonly words: readonly string[]; readonly kinds: read
 const NAMED: readonly Alias[] = [...ALIASES, ...SHARED.flatMap(({ words: shared, kinds }) => GEAR.filter((kind) => kinds.includes(kind.id)).map((kind) => ({ kind, words: shared })))];
 
 const OTHER_CHAIN =
-  /\b(hoist|lever|puller|binder|proof coil|coil|wrought|iron|stainless|mild|carbon|(hi|high) test|bbb|chain block|block chain|(non|no) alloy|load chain|hand chain|anchor|stud|tie ?down|lashing|transport|towing|tow|logging|roller|leaf|drive|conveyor|windlass|galvani[sz]ed|plated|brass|plastic|welded|mooring|barrier|snow|skid|t[yi]re|sash|decorative|bicycle|(safety|guard|jack) chain)\b/;
+  /\b(hoist|lever|puller|binder|proof coil|coil|wrought|iron|stainless|mild|carbon|(hi|high) test|bbb|chain block|block chain|(non|no) alloy|load chain|hand chain|anchor|stud|tie ?down|lashing|transport|towing|tow|logging|roller|leaf|drive|conveyor|windlass|galvani[sz]ed|plated|brass|plastic|mooring)\b/;
 
 /** Textiles that hold, tow or catch, and do not lift. */
 const NO_LIFTING = /\b(ratchet|lash\w*|harness|lanyard|belt|tie ?down|cargo (strap|net)|recovery|tow(ing)?|winch|climbing|rescue|patient|mooring|(fall|safety) (arrest|line|net))\b/;
@@ -61,23 +61,23 @@ function otherGrade(said: readonly string[]): boolean {
   });
 }
 
+const NO_ALLOY = "is not judged: only alloy chain of grade 80 or 100 is in this catalogue";
+
 /** Why a text that has a kind's words is not that kind; null when it is. */
 function noneOfIt(kind: GearKind, said: readonly string[], text: string): string | null {
   const spoken = said.join(" ");
-  if (kind.id === "chain sling") return OTHER_CHAIN.test(spoken) || otherGrade(said) ? `"${text}" is not judged: only alloy chain of grade 80 or 100 is in this catalogue` : null;
+  if (kind.id === "chain sling") return OTHER_CHAIN.test(spoken) || otherGrade(said) ? `"${text}" ${NO_ALLOY}` : null;
   return NONE_OF_IT[kind.id]?.test(spoken) === true ? unknown(said, text) : null;
 }
 
-/** What may stand beside "chain" or "webbing" alone: counts, sizes, grades and the shape of a sling. Any other word may name what it is for. */
-const BESIDE = /^(\w{0,2}\d\w*|\w\w?|leg|single|double|triple|two|three|four|alloy|grade|swl|wll|ton(ne)?|lift(ing)?|sling|endless|basket|choker|bridle|flat|nylon|polyester|synthetic|duplex|simplex|ply|eye|wide|long|capacity)$/;
-const BARE = /^(chain|webbing)$/;
+/** What may stand beside "chain" or "webbing" where no sling is named: counts, sizes, grades and stuff. Any other word may name another use. */
+const BESIDE = /^(chain|webbing|\w{0,2}\d\w*|\w\w?|leg|single|double|two|three|four|grade|swl|wll|ton(ne)?|alloy|lifting|nylon|polyester)$/;
 
-/** Why a kind told by a bare "chain" or "webbing" is not it: an anchor's, a shop's or a lorry's chain is called so too. */
+/** Why what is told by "chain" or "webbing" is no sling: mooring, barriers and lorries have them too. */
 function notBare(kind: GearKind, text: string): string | null {
-  const said = words(FITTED.exec(text)?.[1] ?? text);
-  const told = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, said));
-  if (told.length === 0 || !told.every((alias) => BARE.test(alias.words.join(" "))) || said.every((w) => BARE.test(w) || BESIDE.test(w))) return null;
-  return kind.id === "chain sling" ? `"${text}" is not judged: only alloy chain of grade 80 or 100 is in this catalogue; name such a chain "alloy chain sling"` : unknown(said, text);
+  const head = FITTED.exec(text)?.[1] ?? text;
+  if (/sling/i.test(head) || !/^(chain|web) sling$/.test(kind.id) || words(head.replace(/alloy steel/i, "alloy")).every((w) => BESIDE.test(w))) return null;
+  return kind.id === "web sling" ? unknown(words(text), text) : `"${text}" ${NO_ALLOY}; name such a chain "alloy chain sling"`;
 }
 
 function unknown(said: readonly string[], text: string): string {
@@ -141,36 +141,29 @@ function asRope(kinds: readonly GearKind[], said: readonly string[], text: strin
 }
 
 /** Words before which the thing itself stands, and behind which what it is fitted with. */
-const FITTED = /^(.*?[^\s(,-])[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))(.*)$/i;
-const TOGETHER = /^(.*sling.*?)\s*(?:&|\+|\band\b|\bplus\b)(.*)$/i;
+const FITTED = /^(.*?)(?:[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))|(?<=slings?)\s*(&|\+|and\b|plus\b))(.*)$/i;
 /** Slings, ropes and beams are named with what hangs on them; other gear is not judged by its head alone. */
 const CARRIES = /sling$|rope$|beam$/;
 const HUNG = /^(hook|link|shackle|swivel|end connection|wedge socket|clips)$/;
 
 /** What a name says, by its head: "chain sling c/w hooks" is the sling. What else stands behind the head is another kind, save in a name of the head's kind. */
-function byHead(text: string): readonly GearKind[] | null {
-  const [, head = "", tail = ""] = FITTED.exec(text) ?? [];
-  if (/[a-z]/i.test(head)) {
-    const kinds = named(words(head), head);
-    const [kind, other] = kinds;
-    if (kind === undefined || other !== undefined) return kinds;
-    const own = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, words(text)));
-    const carries = CARRIES.test(kind.id);
-    const rest = NAMED.filter((alias) => alias.kind !== kind && fits(alias.words, words(tail)) && !(carries && HUNG.test(alias.kind.id)) && !own.some((name) => takesUp(name, alias)));
-    return rest.length === 0 ? asRope(kinds, words(text), text) : [...new Set([kind, ...named(words(text), text), ...rest.map((alias) => alias.kind)])];
-  }
-  const [, sling = "", fittings = ""] = TOGETHER.exec(text) ?? [];
-  const kinds = named(words(sling), sling);
+function byHead(said: readonly string[], text: string): readonly GearKind[] {
+  const [, head = "", joined, tail = ""] = FITTED.exec(text) ?? [];
+  if (!/[a-z]/i.test(head)) return named(said, text);
+  const kinds = named(words(head), head);
   const [kind, other] = kinds;
-  const hung = named(words(fittings), fittings);
-  return kind && !other && kind.id.endsWith("sling") && hung.length !== 0 && hung.every(({ id }) => id === "hook" || id === "link") ? kinds : null;
+  if (kind === undefined || other !== undefined) return kinds;
+  const hung = !CARRIES.test(kind.id) ? /^$/ : joined === undefined ? HUNG : /^(hook|link)$/;
+  const own = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, said));
+  const rest = NAMED.filter((alias) => alias.kind !== kind && fits(alias.words, words(tail)) && !hung.test(alias.kind.id) && !own.some((name) => takesUp(name, alias)));
+  return rest.length === 0 ? asRope(kinds, said, text) : [...new Set([kind, ...named(said, text), ...rest.map((alias) => alias.kind)])];
 }
 
 function find(text: string): KindMatch {
   const said = words(text);
   if (said.length === 0) return { ok: false, why: "the kind of gear is missing" };
   if (DENIES.test(text.trim())) return { ok: false, why: `"${text}" says what it is not; name the kind of gear alone` };
-  const kinds = byHead(text) ?? named(said, text);
+  const kinds = byHead(said, text);
   const whys = kinds.map((kind) => noneOfIt(kind, said, text) ?? notBare(kind, text));
   const [why = null] = whys;
   if (why !== null && !whys.includes(null)) return { ok: false, why };
