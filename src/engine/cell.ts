@@ -57,7 +57,12 @@ const ERROR_TEXT = /^#(REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|B
 interface Figure {
   readonly value: Exact;
   readonly rest: string;
+  /** Written as a fraction, as inches are and millimetres are not. */
+  readonly fraction?: true;
 }
+
+/** 0/12 is two counts in one cell, or a slip; it measures nothing. */
+const NO_TOP = "a fraction of 0 is no reading; type the one figure that was read";
 
 /** Comma in a figure: decimal sign, thousands sign, or one of the two. */
 function plainDecimal(text: string, decimalComma: boolean | undefined): string | { readonly why: string } {
@@ -88,16 +93,18 @@ function readFigure(text: string, decimalComma: boolean | undefined): Figure | {
   if (mixed) {
     const [all, whole = "", top = "", bottom = ""] = mixed;
     if (Number(bottom) === 0) return { why: "it divides by zero" };
+    if (Number(top) === 0) return { why: NO_TOP };
     if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction` };
-    return { value: exact(whole).add(exact(`${top}/${bottom}`)), rest: text.slice(all.length) };
+    return { value: exact(whole).add(exact(`${top}/${bottom}`)), rest: text.slice(all.length), fraction: true };
   }
   const fraction = /^(\d+) ?\/ ?(\d+)(?![\d/.,])/.exec(text);
   if (fraction) {
     const [all, top = "", bottom = ""] = fraction;
     if (Number(bottom) === 0) return { why: "it divides by zero" };
+    if (Number(top) === 0) return { why: NO_TOP };
     // 17/8 is what 1 7/8 becomes when its space is lost; nobody in the trade means 2 1/8 by it.
     if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction; a whole number and a fraction have a space between them, as in 1 7/8` };
-    return { value: exact(`${top}/${bottom}`), rest: text.slice(all.length) };
+    return { value: exact(`${top}/${bottom}`), rest: text.slice(all.length), fraction: true };
   }
   const decimal = /^(?:\d[\d.,]*\d|\d[.,]?|[.,]\d+)(?![\d/])/.exec(text);
   if (!decimal) return null;
@@ -202,6 +209,7 @@ function lengthWithRest(text: string, figure: Figure, options: LengthOptions): R
   if (TAKES_BACK.test(note)) return refused(text, `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`);
   const unit = named?.unit ?? options.assume;
   if (unit === null) return refused(text, NO_UNIT);
+  if (!named && unit === "mm" && figure.fraction) return refused(text, "it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");
   const size = figure.value.mul(named?.times ?? options.times ?? 1);
   if (size.equals(0) && options.zero !== true) return missing(text);
   const reading = { kind: "value" as const, value: { size, unit }, text };
@@ -249,6 +257,7 @@ export function readPlain(cell: CellValue): Read<Exact> {
   const figure = readFigure(text, undefined);
   if (figure === null) return refused(text, "it is not a number");
   if ("why" in figure) return refused(text, figure.why);
+  if (figure.fraction) return refused(text, "more than one figure stands there; type one number, without a fraction");
   if (figure.rest.trim() !== "") return refused(text, "more than a number stands there");
   return { kind: "value", value: figure.value, text };
 }

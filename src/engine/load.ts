@@ -110,6 +110,7 @@ function readFigure(text: string, unit: LoadUnit): FigureOrWhy {
   if (fraction) {
     const [, whole = "0", top = "", bottom = ""] = fraction;
     if (Number(bottom) === 0) return { why: "it divides by zero" };
+    if (Number(top) === 0) return { why: "a fraction of 0 is no load" };
     if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction` };
     return { figure: exact(whole).add(exact(`${top}/${bottom}`)) };
   }

@@ -83,8 +83,10 @@ function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | nu
   if (isDateCell(cell)) return showDate(cell.serial);
   const text = cell === 0 ? "0" : typeof cell === "string" ? cell.trim() : readText(cell);
   if (text === "" || columnUnit === null || columnUnit === rowUnit) return text;
-  const bare = readLength(cell, { assume: null, zero: true }).kind === "refused" && readLength(cell, { assume: columnUnit, zero: true }).kind === "value";
-  if (!bare) return text;
+  const readAs = (assume: Unit | null): boolean => readLength(cell, { assume, zero: true }).kind === "value";
+  if (readAs(null)) return text;
+  // A fraction under a heading in mm was refused; in a row of inches it may not become a reading.
+  if (!readAs(columnUnit)) return readAs("in") ? `${text} (in or mm?)` : text;
   // A note may stand behind the figure: the unit goes between them.
   const [, figure = text, note = ""] = /^([^\p{L}(]*\S)(\s+[\p{L}(].*)?$/u.exec(text) ?? [];
   return `${figure.trim()} ${columnUnit}${note}`;

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { readCount, readDate, readDegrees, readLength, readSeen, readText, type LengthOptions, type Read } from "../../src/engine/cell";
-import { toNumber, type Exact } from "../../src/engine/exact";
+import { exact, toNumber, type Exact } from "../../src/engine/exact";
 import type { CellValue } from "../../src/engine/model";
-import { good, judged } from "./helpers";
+import { good, judged, type CellRecord } from "./helpers";
 
 /** A cell in a title; numbers such as NaN have no JSON. */
 const shown = (cell: CellValue): string => (typeof cell === "number" || cell === undefined ? String(cell) : JSON.stringify(cell));
@@ -145,6 +145,10 @@ describe("the cell ladder of a length", () => {
     ["a formula", "=1.8", "refused"],
     ["a fraction by zero", "1/0", "refused"],
     ["no proper fraction", "1 8/7", "refused"],
+    ["a fraction of nothing", "0/12", "refused"],
+    ["a fraction of nothing", "0 / 5 mm", "refused"],
+    ["a fraction of nothing", "0 0/2", "refused"],
+    ["a fraction of nothing", "1-0/8", "refused"],
     ["a date-like triple", "1/2/3", "refused"],
     ["two points", "1.8.2", "refused"],
     ["an exponent", "1e3", "refused"],
@@ -234,6 +238,39 @@ describe("a comma in a length", () => {
     });
 });
 
+describe("a fraction where the unit would be mm", () => {
+  // Nobody measures a quarter of a millimetre as 1/4: it is a quarter inch under the wrong heading.
+  for (const text of ["1/4", "1 7/8", "1-7/8", "¼", "1⅞", "1 / 64", "1/4 at the saddle"])
+    it(`"${text}" is refused, and what to type is said`, () => {
+      expect(why(readLength(text, { assume: "mm" }))).toBe("it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");
+      expect(length(text, { assume: "mm", times: exact(10) }), "in centimetres").toBe("refused");
+      expect(length(text), "in inches").toMatch(/ in$/);
+    });
+  it("with its own unit it is read", () => {
+    expect(length("1/4 in", { assume: "mm" })).toBe("1/4 in");
+    expect(length('1 7/8"', { assume: "mm" })).toBe("15/8 in");
+    expect(length("2' 1/2\"", { assume: "mm" })).toBe("49/2 in");
+    expect(length("1/2 mm", { assume: "mm" })).toBe("1/2 mm");
+  });
+  it("makes no verdict of a swivel's clearance, a nick or a gauge, and the reason names the heading", () => {
+    const rows: readonly (readonly [CellRecord, string])[] = [
+      [{ ...good("swivel"), unit: "mm", sectionNew: 20, sectionNow: 20, clearance: "1/4" }, "Swivel clearance"],
+      [{ ...good("shackle"), nickDepth: "1/16", nickPart: "bow" }, "Nick depth"],
+      [{ ...good("shackle"), gauge: "1/64" }, "Gauge reads to"],
+      [{ ...good("shackle"), sectionNow: "19 3/4" }, "Section now"],
+    ];
+    for (const [cells, heading] of rows) {
+      const verdict = judged(cells);
+      expect(verdict.decision, heading).toBe("NO VERDICT");
+      expect(verdict.reason).toContain(`in "${heading}" cannot be used: it is a fraction`);
+    }
+  });
+  it("a nominal size stays what the trade means by it: 3/8 chain is in inches", () => {
+    expect(judged({ ...good("chain sling"), unit: "mm", sectionNow: 9.6 }).decision).toBe("KEEP");
+    expect(judged({ ...good("running rope"), unit: "mm", ropeNow: 12.8 }).decision).toBe("KEEP");
+  });
+});
+
 describe("a length with a note behind it", () => {
   it("keeps the figure and repeats the note", () => {
     for (const text of ["1.82 see note", "1.82 in see note", "1.82 in. (at the saddle)"]) {
@@ -263,6 +300,8 @@ describe("a count", () => {
     [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"], ["-", "missing"],
     [2.5, "refused"], ["2,5", "refused"], ["3 or 4", "refused"], ["3-4", "refused"], ["3?", "refused"], ["about 3", "refused"], [">3", "refused"], ["several", "refused"],
     [-1, "refused"], ["-1", "refused"], [true, "refused"], ["#REF!", "refused"], [{ serial: 46089 }, "refused"], [Number.NaN, "refused"], ["5 per lay", "refused"], ["1/2", "refused"],
+    // Two counts in one cell are no count of 0.
+    ["0/12", "refused"], ["0 / 5", "refused"], ["0 0/2", "refused"], ["12/0", "refused"], ["3/6", "refused"], ["2 2/4", "refused"], ["½", "refused"], ["3 of 6", "refused"],
   ];
   for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readCount(cell))).toBe(read); });
 });
@@ -272,6 +311,7 @@ describe("an angle in degrees", () => {
     [0, "0"], [10, "10"], [10.5, "21/2"], ["10", "10"], ["10°", "10"], ["10º", "10"], ["10˚", "10"], ["10 deg", "10"], ["10 deg.", "10"], ["10 degrees", "10"], ["1 degree", "1"], ["10,5", "21/2"], ["none", "0"], ["no", "0"], [180, "180"],
     [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"],
     [181, "refused"], ["200 deg", "refused"], [-5, "refused"], ["slight", "refused"], ["yes", "refused"], ["10?", "refused"], ["5 to 10", "refused"], [true, "refused"], [{ serial: 46089 }, "refused"], ["#N/A", "refused"],
+    ["0/3", "refused"], ["0/10°", "refused"], ["1/2", "refused"], ["2 1/2 deg", "refused"],
   ];
   for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readDegrees(cell))).toBe(read); });
 });

@@ -1,8 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { readLength } from "../../src/engine/cell";
 import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
 import { AS_OF_CELL, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
+import { written } from "../../src/excel/plan";
 import type { BuildResult, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
 import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host";
@@ -137,6 +139,15 @@ describe("building a register", () => {
     await build();
     const [row] = register(made);
     expect(["Throat now", "Pin now", "Section as-new", "Section now"].map((h) => row![h])).toEqual(["2.01 in see note", "19.8 mm", "1 7/8 in", "1⅞ in"]);
+  });
+
+  it("makes no inches of a fraction that stood under a heading in mm", () => {
+    const kept = written("pinNow", "1/4", "mm", "in");
+    expect(kept).toBe("1/4 (in or mm?)");
+    expect(readLength(kept, { assume: "in" }).kind).toBe("refused");
+    expect(written("pinNow", "1/4", "in", "mm")).toBe("1/4 in");
+    expect(written("pinNow", "1/4 in", "mm", "in")).toBe("1/4 in");
+    expect(written("pinNow", "1/4", "mm", "mm")).toBe("1/4");
   });
 
   it("tints a row that must be removed as such, also when its inspection is late or due soon", async () => {
