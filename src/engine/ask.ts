@@ -137,10 +137,7 @@ export function wearVerdict(q: WearQuestion): Decision {
   if (unit !== null && ownUnit(q.gauge) !== null) return "NO VERDICT";
   const generic: Check = { ...check, original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow" };
   const values = { sectionNew: q.original, sectionNow: q.measured, ...(across ? { acrossNew: q.originalAcross, acrossNow: q.measuredAcross } : {}) };
-  const decision = decide({ kind: match.kind, check: generic, cells: cells(values, unit, part.part), basis: q.basis, gauge: q.gauge, gaugeUnit: unit ?? ownUnit(q.original) });
-  // One size of the second direction without the other is a missing reading.
-  const half = across && (readText(q.originalAcross) === "" || readText(q.measuredAcross) === "");
-  return half ? worse("NO VERDICT", decision) : decision;
+  return decide({ kind: match.kind, check: generic, cells: cells(values, unit, part.part), basis: q.basis, gauge: q.gauge, gaugeUnit: unit ?? ownUnit(q.original) });
 }
 
 export function throatVerdict(original: CellValue, measured: CellValue, unit: CellValue, gauge: CellValue, basis: unknown): Decision {

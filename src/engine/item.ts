@@ -3,7 +3,7 @@ import { withPublishedSizes } from "./as-new";
 import { DENIED, DOUBT, readDate, readLength, readText, type Length } from "./cell";
 import { comesOutWords } from "./check/comes-out";
 import { evaluate } from "./check/evaluate";
-import { type Cells, missingFinding } from "./check/readings";
+import { across, type Cells, missingFinding } from "./check/readings";
 import type { Situation } from "./check/situation";
 import { field } from "./fields";
 import { fieldsOf } from "./gear/fields-of";
@@ -146,10 +146,10 @@ function judgeKind(kind: GearKind, asGiven: Cells, { basis, house, asOf }: Judgi
   return { ...conclude(findings, notes, missingOf(kind, cells, findings), gauge !== null), comesOut: comesOut.join("; ") };
 }
 
-/** Required readings that are not there, as "throat opening (Throat now)". */
+/** Readings that are asked for and are not there, as "throat opening (Throat now)". */
 function missingOf(kind: GearKind, cells: Cells, findings: readonly Finding[]): readonly string[] {
   return kind.checks
-    .filter((check) => check.required)
+    .flatMap((check) => (check.kind === "loss" ? [check, across(check)] : [check]))
     .flatMap((check) => fieldsOf(check).filter((id) => findings.some((f) => f.sentence === missingFinding(check, cells, id).sentence)).map((id) => `${check.name} (${cells.heading(id)})`));
 }
 

@@ -44,7 +44,7 @@ describe("reading a load", () => {
     ["3 ton", /2,000 lb, 2,240 lb or 1,000 kg/], ["3 tons", /short ton or tonne/], ["3.25 T", /tonnes or tons of 2,000 lb/], ["20 kN", /mass and kN is a force/], ["2000 kgf", /is a force/],
     ["3.25", /no unit/], [3.25, /no unit/], ["3,250 t", /3\.250 or 3250 t/], ["2.000 kg", /2000 or 2 kg/], ["4.750 lb", /4750 or 4\.75 lb/],
     ["3.25 t at 60 deg", /no unit of load/], ["2 x 3 t", /no unit of load/], ["~3 t", /not a plain load/], ["3 t?", /no unit of load/], ["-2 t", /negative/], ["heavy", /not a plain load/], [true, /yes or no/], [{ serial: 46000 }, /date/], ["#REF!", /error/],
-    ["5/4 t", /not a proper fraction/], ["1.2.3 t", /one number/], ["3 stone", /no unit of load/],
+    ["5/4 t", /not a proper fraction/], ["0/5 t", /fraction of 0/], ["1.2.3 t", /one number/], ["3 stone", /no unit of load/],
   ])("refuses %j", (cell, why) => {
     const read = readLoad(cell);
     expect(read.kind).toBe("refused");

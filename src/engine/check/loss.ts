@@ -8,7 +8,7 @@ import type { Finding } from "../model";
 import { showDecimal } from "../units";
 import { against } from "./against";
 import type { Figure } from "./figure";
-import { blurOf, capital, type Cells, changeOf, type InTheWay, lengthShow, type Pair, readPair, withoutUnit } from "./readings";
+import { across, blurOf, capital, type Cells, changeOf, type InTheWay, length, lengthShow, type Pair, readPair, withoutUnit } from "./readings";
 import { type CheckResult, criteriaFor, type Situation } from "./situation";
 
 export function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situation): CheckResult {
@@ -19,7 +19,9 @@ export function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation:
   const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
   const at: Check = { ...check, part: part.part };
   const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId }[] = [{ read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured }];
-  if (acrossOriginal && acrossMeasured) pairs.push({ read: readPair({ ...at, name: `${check.name} across` }, cells, acrossOriginal, acrossMeasured, false), measured: acrossMeasured });
+  // Wear both ways halves the allowance, so one size of the second direction without the other cannot be passed over.
+  if (acrossOriginal && acrossMeasured && [acrossOriginal, acrossMeasured].some((id) => length(cells, id).kind !== "missing"))
+    pairs.push({ read: readPair(across(at), cells, acrossOriginal, acrossMeasured, true), measured: acrossMeasured });
 
   const findings: Finding[] = [];
   const notes: string[] = [];

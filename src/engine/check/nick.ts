@@ -1,5 +1,5 @@
 /** Nicks and gouges: what grinding them out would leave. */
-import { type Length, recordedText } from "../cell";
+import { type Length, readSeen, recordedText } from "../cell";
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
 import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
@@ -9,7 +9,7 @@ import { tellRefused, tellSound, tellUnruled } from "../sentence";
 import { showLength } from "../units";
 import { against } from "./against";
 import { type Figure, literal } from "./figure";
-import { blurOf, type Cells, changeOf, inUnit, length, lengthShow, plain, readPair, refusedFinding, typed } from "./readings";
+import { blurOf, type Cells, changeOf, inUnit, length, lengthShow, missingFinding, plain, readPair, refusedFinding, typed } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
 /** The wear check of a part, else the one whose limits hold at parts without their own. A hook's load pin is told at its body and is no measure of the body. */
@@ -35,12 +35,29 @@ function houseWear(situation: Situation, part: string, stress: StressClass): rea
   return wear === undefined ? [] : criteriaFor(wear, situation, stress, false).filter((c) => c.basis === "house").map((c) => ({ ...c, inside: "DRESS" }));
 }
 
+/** Whether a place is named for a nick: any words but those that say that there is none. */
+function placeNamed(check: Check & { kind: "nick" }, cells: Cells): boolean {
+  const text = recordedText(cells.value(check.at));
+  const none = readSeen(text, "fault");
+  return text !== "" && !(none.kind === "missing" || (none.kind === "value" && none.value === "sound"));
+}
+
+/** Whether the section at the nick is recorded, and nothing shows that it is as new. */
+function thinnerThere(check: Check & { kind: "nick" }, cells: Cells): boolean {
+  const was = length(cells, check.sectionNew);
+  const is = length(cells, check.sectionNow);
+  if (is.kind === "missing") return was.kind === "refused";
+  return was.kind !== "value" || is.kind !== "value" || judge(was.value.size.sub(inUnit(is.value, was.value.unit)), ZERO, "above").beyond;
+}
+
 /** A nick is ground out to its depth: what is left must stay inside the grinding allowance of its part. */
 export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: Situation): CheckResult {
   const depth = length(cells, check.measured, true);
   if (depth.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, depth)], notes: [] };
-  if (depth.kind === "missing") return NOTHING;
-  if (!judge(depth.value.size, ZERO, "above").beyond)
+  const thinner = thinnerThere(check, cells);
+  if (depth.kind === "missing") return thinner || placeNamed(check, cells) ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
+  const gone = !judge(depth.value.size, ZERO, "above").beyond;
+  if (gone && !thinner)
     return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
   const text = recordedText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
@@ -63,7 +80,9 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
     used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
     measured: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
   };
-  const result = against({ ...check, part: section.part }, figure, [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)]);
+  const criteria = [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)];
+  // What has been ground out already needs no grinding.
+  const result = against({ ...check, part: section.part }, figure, gone ? criteria.map((c) => ({ ...c, inside: "KEEP" as const })) : criteria);
   const unjudged = result.findings.every((f) => f.criterion === null);
   const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
   return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };

@@ -38,6 +38,9 @@ export function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { 
   return plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), read.text, read.why));
 }
 
+/** The check as it is named for the second direction. */
+export const across = (check: Check): Check => ({ ...check, name: `${check.name} across` });
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) });
