@@ -141,8 +141,14 @@ const MONTH = /^[ -]*(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b/i
 /** Units that stand behind other figures of a log. */
 const OTHER_UNIT = /^(kgs?|g|lbs?|t|te|tons?|tonnes?|kn|n|deg|degrees?|thou|mils?|yds?|yards?|km|dm|ga|swg|pts?|pcs?|psi|off)$/i;
 
-/** Notes after which a figure is no longer this inspection's plain reading. */
-const TAKES_BACK = /\b(crack\w*|bent|broken|damaged?|fail\w*|reject\w*|wrong|(re)?check|not|last|old|previous|earlier|as[- ]new|when new|nominal|catalogue|catalog)\b/i;
+/** Where on the item a size was taken. */
+const PLACE =
+  "(?:(?:at|on|near|across|over) )?(?:the )?(?:(?:left|right|upper|lower|inner|outer|middle) )?(?:saddle|bowl|base|bite|throat|mouth|tip|eye|shank|neck|back|body|bow|crown|pin|bolt|ears?|jaw|side|end|link|bail|shell|cheek|side plate|sheave|groove|flange|hub|rim|frame|tooth|pad|socket|handle|thinnest(?: (?:point|place|spot|link))?)";
+/** What may stand behind a figure without changing it: that it was measured, with what and where. Anything else may condemn the item. */
+const HARMLESS_NOTE = new RegExp(
+  `^(?:ok|okay|good|checked|measured|verified|today|dia(?:m|meter)?|thick|wide|deep|see (?:the )?(?:note|remark)s?|(?:(?:measured|checked|taken) )?(?:${PLACE}|(?:(?:by|with) (?:a |the )?)?(?:vernier|calipers?|micrometer)|(?:by|with) (?:a |the )?(?:gauge|tape|rule)))$`,
+  "i",
+);
 
 const NO_UNIT = `it has no unit; name in or mm in the heading, in a Unit column or behind the number`;
 
@@ -206,7 +212,7 @@ function lengthWithRest(text: string, figure: Figure, options: LengthOptions): R
   if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, ""))) return refused(text, "more than one figure stands there; type one reading");
   if (note !== "" && !/^[a-z(]/i.test(note)) return refused(text, "what follows the number cannot be read");
   if (/^x\b/i.test(note)) return refused(text, "more than one figure stands there; type one reading");
-  if (TAKES_BACK.test(note)) return refused(text, `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`);
+  if (!partsOf(note).every((part) => HARMLESS_NOTE.test(part))) return refused(text, `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`);
   const unit = named?.unit ?? options.assume;
   if (unit === null) return refused(text, NO_UNIT);
   if (!named && unit === "mm" && figure.fraction) return refused(text, "it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");

@@ -272,14 +272,35 @@ describe("a fraction where the unit would be mm", () => {
 });
 
 describe("a length with a note behind it", () => {
-  it("keeps the figure and repeats the note", () => {
-    for (const text of ["1.82 see note", "1.82 in see note", "1.82 in. (at the saddle)"]) {
+  it("keeps the figure and repeats the note where it tells only that, how and where it was measured", () => {
+    for (const [text, note] of [
+      ["1.82 see note", "see note"], ["1.82 in see note", "see note"], ["1.82 see remarks", "see remarks"], ["1.82 in. (at the saddle)", "at the saddle"], ["1.82 ok", "ok"], ["1.82, checked", "checked"], ["1.82 good", "good"],
+      ["1.82 measured at crown", "measured at crown"], ["1.82 at left ear, vernier", "at left ear, vernier"], ["1.82 (ok; at the throat)", "ok; at the throat"], ["1.82 with calipers", "with calipers"], ["1.82 by gauge", "by gauge"], ["1.82 dia.", "dia."],
+      ["1.82 in thick", "thick"], ["1.82 at thinnest point", "at thinnest point"], ["1.82 bow", "bow"], ["1.82 deep", "deep"],
+    ] as const) {
       const read = readLength(text, { assume: "in" });
       expect(read.kind, text).toBe("value");
       if (read.kind !== "value") return;
       expect(toNumber(read.value.size)).toBe(1.82);
-      expect(read.note).toMatch(/see note|at the saddle/);
+      expect(read.note).toBe(`"${note}" stands beside the reading`);
     }
+  });
+  it("is refused where the note says anything else, whatever it says", () => {
+    for (const note of [
+      "scrap", "mm defective", "worn", "worn out", "gouged", "elongated", "twisted", "pitted", "u/s", "condemned", "out of service", "min allowed", "min", "max", "new", "ok but bent", "not ok", "no good", "at limit", "at wear limit", "at crown, scrap", "replace",
+      "discard", "JS", "NG", "nicked", "rusty", "flat spot", "avg", "average", "mean", "nominal", "left", "gauge", "at saddle worn", "see tag", "see note, scrap", "quarantine", "repaired", "welded", "limit", "to be replaced", "measured before grinding", "désaffecté", "verschlissen", "x",
+    ]) {
+      const read = readLength(`1.82 ${note}`, { assume: "in" });
+      expect(read.kind, note).toBe("refused");
+      const verdict = judged({ ...good("shackle"), sectionNow: `19.5 ${note}` });
+      expect(verdict.decision, note).toBe("NO VERDICT");
+    }
+    expect(why(readLength("19.5 scrap", { assume: "mm" }))).toBe('"scrap" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading');
+  });
+  it("a size says what it is the size of", () => {
+    for (const size of ["3/8 alloy chain", "3/8 chain", "3/8 nominal", "3/8 in chain", "3/8 grade 80 chain", "3/8 alloy, grade 80", "3/8 nom."]) expect(judged({ ...good("chain sling"), size }).decision, size).toBe("KEEP");
+    for (const size of ["1/2 wire rope", "1/2 in rope", "1/2 rope"]) expect(judged({ ...good("running rope"), size }).decision, size).toBe("KEEP");
+    for (const size of ["3/8 worn", "3/8 chain scrap", "chain", "3/8 or so chain"]) expect(judged({ ...good("chain sling"), size }).decision, size).toBe("NO VERDICT");
   });
 });
 
