@@ -30,6 +30,8 @@ export interface Finding {
   /** Readings and limit as text with unit, as they stand in the sentence. */
   readonly measured: string | null;
   readonly original: string | null;
+  /** What the limit counts from, such as "as new 2 in" or "nominal 0.5 in (1/2)". */
+  readonly countsFrom?: string;
   readonly limit: string | null;
   /** Decision beyond the limit; left out where there is no limit. */
   readonly beyond?: Decision;

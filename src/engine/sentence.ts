@@ -6,8 +6,8 @@ export interface Told {
   readonly label: string;
   /** "2.05 in" */
   readonly measured: string;
-  /** "2 in" */
-  readonly original: string | null;
+  /** What the limit counts from: "as new 2 in"; null where it counts from nothing. */
+  readonly from: string | null;
   /** "above 2.1 in" */
   readonly comesOut: string;
   /** "5 % of as-new, at most 1/4 in" */
@@ -32,7 +32,7 @@ export function percent(share: number): string {
 const leadsTo = (told: Told): string => (told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out");
 
 /** A bare count is set off from its label: "Broken wires in a lay: 11". */
-const reading = (told: Told): string => `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.original === null ? "" : `, as new ${told.original},`}`;
+const reading = (told: Told): string => `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.from === null ? "" : `, ${told.from},`}`;
 const limit = (told: Told): string => (told.comesOut.includes(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`);
 const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
 const used = (told: Told): string => (told.share === null || told.share === 0 ? "" : `, ${percent(told.share)} of the allowance used`);

@@ -16,7 +16,7 @@ export function finding(more: Partial<Finding> = {}): Finding {
     criterion: "hook.throat-opening.standard",
     decision: "KEEP",
     measured: "2.05 in",
-    original: "2 in",
+    original: "2 in", countsFrom: "as new 2 in",
     limit: "5 % of as-new",
     share: 0.5,
     comesOut: "above 2.1 in",

@@ -38,14 +38,15 @@ export function meet(check: Check, figure: Figure, criterion: Criterion, allowed
   const met = allowed.area === undefined || figure.base === null ? judge(figure.used, allowed.allowance, allowed.word, figure.blur) : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
   const comesOut = comesOutText(figure, allowed);
   const source = cite(criterion.source);
-  const told: Told = { label: labelOf(check), measured: figure.measured, original: figure.original, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis, beyond: criterion.beyond };
+  const from = figure.from ?? (figure.original === null ? null : `as new ${figure.original}`);
+  const told: Told = { label: labelOf(check), measured: figure.measured, from, comesOut, rule: allowed.rule, share: met.share, source, basis: criterion.basis, beyond: criterion.beyond };
   const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
   const decision: Decision = met.uncertain ? (criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE") : met.beyond ? criterion.beyond : watched ? "WATCH" : (criterion.inside ?? "KEEP");
   const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
   const look = criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond;
   const sentence = met.uncertain && decision === "EXAMINE" ? tellUncertain(told, figure.gauge, settledBy) : look ? tellWatched(told) : tell(decision, told);
   return {
-    check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original,
+    check: check.name, part: check.part, criterion: criterion.id, decision, measured: figure.measured, original: figure.original, ...(from === null ? {} : { countsFrom: from }),
     beyond: criterion.beyond, limit: allowed.rule, share: met.share, comesOut, basis: criterion.basis, source, sentence,
     overload: check.overload === true && (met.beyond || met.past),
   };

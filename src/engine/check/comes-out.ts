@@ -2,6 +2,7 @@
 import type { Length } from "../cell";
 import { categoryComesOut } from "./category";
 import { newLinkWords, newSize } from "./least";
+import { wornTwoWays } from "./loss";
 import { type Exact, exact, ZERO } from "../exact";
 import type { Check, Criterion, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
@@ -23,7 +24,7 @@ export type ComesOutResult = { readonly ok: true; readonly limits: readonly Come
  * Sizes at which a part comes out, in `unit`: above them for an opening or a clearance, below them for a section.
  * `base` is the as-new size, the nominal chain size, or null where the limit needs none.
  */
-export function comesOutOf(check: Check, base: Length | null, unit: Unit, situation: Situation, stress: StressClass): ComesOutResult {
+export function comesOutOf(check: Check, base: Length | null, unit: Unit, situation: Situation, stress: StressClass, twoWays = false): ComesOutResult {
   const larger = check.kind === "growth" || check.kind === "gap";
   const figure: Figure = {
     used: ZERO, base: base === null ? null : check.kind === "least" ? newSize(check, base, unit) : convert(base.size, base.unit, unit), comesOut: larger ? "larger" : "smaller", unit, show: lengthShow(unit),
@@ -31,7 +32,7 @@ export function comesOutOf(check: Check, base: Length | null, unit: Unit, situat
   };
   const limits: ComesOut[] = [];
   const passedOver: string[] = [];
-  for (const criterion of criteriaFor(check, situation, stress, false)) {
+  for (const criterion of criteriaFor(check, situation, stress, twoWays)) {
     if (criterion.beyond === "WATCH") continue;
     const allowed = allowanceOf(criterion.limit, figure);
     if ("none" in allowed) {
@@ -48,13 +49,21 @@ export function comesOutWords(check: Check, cells: Cells, situation: Situation):
   if (!inUse(check, situation.bases) || !isFor(check, situation.variant)) return null;
   if (check.kind === "category") return categoryComesOut(check, cells, situation);
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
-  const named = check.kind === "loss" && cells.part !== undefined ? matchPart(situation.kind, cells.part) : null;
+  if (check.kind !== "loss") return sizeComesOut(check, cells, situation, false);
+  const twoWays = wornTwoWays(check, cells, situation);
+  const { acrossOriginal: original, acrossMeasured: measured, ...first } = check;
+  const words = [first, ...(original && measured ? [{ ...first, original, measured }] : [])].map((each) => sizeComesOut(each, cells, situation, twoWays));
+  return words.map((said, i) => (i === 0 ? said : said?.replace(" section ", " section across "))).filter((said) => said != null).join("; ") || null;
+}
+
+function sizeComesOut(check: Check & { kind: "loss" | "growth" | "least" | "gap" }, cells: Cells, situation: Situation, twoWays: boolean): string | null {
+  const named = check.kind === "loss" && cells.part !== undefined && (check.original === "sectionNew" || check.original === "acrossNew") ? matchPart(situation.kind, cells.part) : null;
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
   const base = check.kind === "gap" ? null : check.kind === "least" ? readChainSize(cells.value(check.size), cells.unit(check.size), cells.times) : length(cells, check.original);
   if (base !== null && base.kind !== "value") return null;
   const measured = length(cells, check.measured, true);
   const unit = base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in"));
-  const result = comesOutOf(check, base?.value ?? null, unit, situation, stress);
+  const result = comesOutOf(check, base?.value ?? null, unit, situation, stress, twoWays);
   if (!result.ok || result.limits.length === 0) return null;
   const larger = check.kind === "growth" || check.kind === "gap";
   const [strictest] = [...result.limits].sort((a, b) => (larger ? a.at.compare(b.at) : b.at.compare(a.at)) || Number(b.criterion.limit.word === "from") - Number(a.criterion.limit.word === "from"));

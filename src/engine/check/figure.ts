@@ -30,6 +30,8 @@ export interface Figure {
   readonly show: (value: Exact) => string;
   readonly measured: string;
   readonly original: string | null;
+  /** What the base is, in words, where it is not the size as new. */
+  readonly from?: string;
   readonly blur: Exact;
   readonly gauge: string;
   /** What the base is called, where it is neither as-new nor nominal. */
@@ -64,7 +66,7 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     const size = showLength(figure.size.size, figure.size.unit);
     if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}; a neighbouring row is never used`, passOver: false };
     if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
-    return { allowance: figure.base.sub(row.least), word: "above", rule: `least thickness in ${tableName(limit.table)}` };
+    return { allowance: figure.base.sub(row.least), word: "above", rule: limit.table === "groove" ? "least groove for the rope" : `least thickness in ${tableName(limit.table)}` };
   }
   if ("table" in limit && limit.table === "rope category") throw new Error("A rope category is met in its own check");
   if (limit.word === "fewer") throw new Error("A least number is met in its own check");

@@ -27,10 +27,23 @@ export function newSize(check: Check & { kind: "least" }, size: Length, unit: Un
   return metric === null ? nominal : larger(nominal, convert(metric, "mm", unit));
 }
 
+/** The metric size of a new link, where that is thicker than the size as typed. */
+function newLink(check: Check & { kind: "least" }, size: Length): string | null {
+  const metric = check.asNew === undefined ? metricOf(size.size, size.unit) : null;
+  return metric === null || !judge(metric, inUnit(size, "mm"), "above").beyond ? null : showLength(metric, "mm");
+}
+
 /** "a new 20 mm link", where that is not the size as typed. */
 export function newLinkWords(check: Check & { kind: "least" }, size: Length): { readonly of?: string } {
-  const metric = check.asNew === undefined ? metricOf(size.size, size.unit) : null;
-  return metric === null ? {} : { of: `a new ${showLength(metric, "mm")} link` };
+  const link = newLink(check, size);
+  return link === null ? {} : { of: `a new ${link} link` };
+}
+
+/** What the allowance counts from: "nominal 0.375 in (3/8), a new link 0.3937 in (10 mm)". */
+function countsFrom(check: Check & { kind: "least" }, size: Length, text: string, base: string): string {
+  if (check.asNew !== undefined) return check.asNew === "1" ? `nominal ${text}` : `for rope ${text}, a new groove ${base}`;
+  const link = newLink(check, size);
+  return link === null ? `nominal ${text}` : `nominal ${text}, a new link ${base}${base === link ? "" : ` (${link})`}`;
 }
 
 export function least(check: Check & { kind: "least" }, cells: Cells, situation: Situation): CheckResult {
@@ -49,7 +62,7 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
   const used = nominal.sub(measured.value.size);
   const figure: Figure = {
     used: judge(used, ZERO, "above").beyond ? used : ZERO, base: nominal, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: texts[1], original: `${texts[0]} nominal`, size: size.value, ...newLinkWords(check, size.value), ...blurOf(situation, unit, 1),
+    measured: texts[1], original: texts[0], from: countsFrom(check, size.value, texts[0], showLength(nominal, unit)), size: size.value, ...newLinkWords(check, size.value), ...blurOf(situation, unit, 1),
   };
   const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);

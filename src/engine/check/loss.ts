@@ -1,7 +1,7 @@
 /** Wear of a section, in one or two directions. */
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
-import type { Check } from "../gear/kind";
+import type { Check, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
 import { judge } from "../judge";
 import type { Finding } from "../model";
@@ -11,7 +11,29 @@ import type { Figure } from "./figure";
 import { across, blurOf, capital, type Cells, changeOf, type InTheWay, length, lengthShow, type Pair, readPair, withoutUnit } from "./readings";
 import { type CheckResult, criteriaFor, type Situation } from "./situation";
 
-export function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation: Situation): CheckResult {
+type LossCheck = Check & { kind: "loss" };
+
+interface Sections {
+  readonly at: Check;
+  readonly stress: StressClass;
+  readonly figures: readonly Figure[];
+  /** Worn in both directions, each of which then has the smaller allowance. */
+  readonly twoWays: boolean;
+  readonly findings: readonly Finding[];
+  readonly notes: readonly string[];
+}
+
+/** Whether both directions were read and both are worn. */
+export const wornTwoWays = (check: LossCheck, cells: Cells, situation: Situation): boolean => check.acrossMeasured !== undefined && sections(check, cells, situation).twoWays;
+
+export function loss(check: LossCheck, cells: Cells, situation: Situation): CheckResult {
+  const { at, stress, figures, twoWays, findings, notes } = sections(check, cells, situation);
+  const results = figures.map((figure) => against(at, figure, criteriaFor(at, situation, stress, twoWays)));
+  return { findings: [...findings, ...results.flatMap((r) => r.findings)], notes: [...notes, ...results.flatMap((r) => r.notes)] };
+}
+
+/** The loss of each direction that was read. */
+function sections(check: LossCheck, asGiven: Cells, situation: Situation): Sections {
   const { acrossOriginal, acrossMeasured } = check;
   const ids = [check.original, check.measured, ...(acrossOriginal && acrossMeasured ? [acrossOriginal, acrossMeasured] : [])];
   const { cells, free } = withoutUnit(asGiven, ids, situation);
@@ -45,10 +67,5 @@ export function loss(check: Check & { kind: "loss" }, asGiven: Cells, situation:
   }
   if (free && figures.length > 0) notes.push(`${capital(check.name)}: no unit is recorded, so the sizes were taken to be in the same one`);
   const worn = figures.filter((figure) => judge(figure.used, ZERO, "above").beyond).length;
-  for (const figure of figures) {
-    const result = against(at, figure, criteriaFor(check, situation, part.stress, worn > 1));
-    findings.push(...result.findings);
-    notes.push(...result.notes);
-  }
-  return { findings, notes };
+  return { at, stress: part.stress, figures, twoWays: worn > 1, findings, notes };
 }

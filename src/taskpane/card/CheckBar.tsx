@@ -29,12 +29,12 @@ export function CheckBar({ finding }: { finding: Finding }) {
   const { mark } = useDecisionTints()[finding.decision];
   if (finding.share === null) return null;
   const used = Math.min(100, Math.max(0, finding.share) * LIMIT_AT);
-  const start = finding.original === null ? "0" : `as new ${finding.original}`;
+  const start = finding.countsFrom ?? "0";
   const now = `now ${finding.measured ?? "not known"}`;
   const out = finding.comesOut === null ? "limit" : `${limitWord(finding)} ${finding.comesOut}`;
   const share = percentUsed(finding.share);
   return (
-    <div className={styles.bar} role="img" aria-label={`${finding.check}: ${now}, ${finding.original === null ? "" : `${start}, `}${out}; ${share}`}>
+    <div className={styles.bar} role="img" aria-label={`${finding.check}: ${now}, ${finding.countsFrom === undefined ? "" : `${start}, `}${out}; ${share}`}>
       <div className={styles.row} aria-hidden="true">
         <span className={styles.now}>{now}</span>
         <span>{share}</span>
