@@ -273,7 +273,14 @@ export type Seen = "sound" | "fault";
 
 const ALWAYS_SOUND = /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
 const ALWAYS_FAULT = /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
-const NOT_FOUND = /^(no|none|n|nil|not found|none (found|seen|visible)|no (cracks?|damage|defects?|visible \w+)|nothing|absent|not visible|not seen|free)( (seen|found|visible))?$/i;
+/** What is looked for in columns of faults, with the words that say that it was not there. */
+const HARM =
+  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?))";
+const SAW = "(?:found|seen|noted|observed|detected|present|visible|evident)";
+const NOT_FOUND = new RegExp(
+  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|cracked|bent|stretched|twisted|deformed|distorted|elongated|kinked|crushed|worn|burnt|burned|corroded|pitted|torn|cut|welded)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
+  "i",
+);
 const FOUND = /^(yes|y|found|present|seen|visible|cracked|bent|stretched|twisted|kinked|crushed|cut|torn|worn|burnt|burned|corroded|pitted|welded|heavy|severe|slight|minor|some|light|hairline|deformed|distorted|elongated|modified|melted)\b/i;
 const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|tight|true|closes)$/i;
 const NOT_IN_ORDER =
@@ -285,6 +292,8 @@ const NOT_PLAIN =
   /\b(slight(ly)?|little|bit|minor|some|few|light(ly)?|hardly|barely|possib(le|ly)|perhaps|may|might|could|can|would|looks?|seems?|appears?|suspect(ed)?|signs? of|check(ed)?|if|when|unless|was|were|been|had|previous(ly)?|formerly|earlier|last|old|before|replaced?|renewed|repair(ed)?|fixed|straightened|corrected|mended|dressed|removed|free (of|from)|only)\b/i;
 /** Nothing is fitted and nothing has to be: a latch on a hook without one, fittings on a plain sling. */
 const NOT_REQUIRED = /^((none|not|no latch) required|none fitted[,;]? none required|n\/?r)$/i;
+/** A part that is not there, which says nothing of whether it has to be. */
+const NOT_FITTED = /^(none|not|no (end )?fittings?) fitted$|^no (end )?fittings?$/i;
 /** What may stand beside a good word without taking it back. */
 const HARMLESS = /^(checked|inspected|cleaned|new|as new|today)$/i;
 
@@ -314,13 +323,16 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (/^(n\/?a|n\.a\.?|-+|—|–|not (applicable|checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
   const needless = NOT_REQUIRED.test(text);
   if (also.mayBeAbsent === true && needless) return seen("sound", text);
+  if (also.mayBeAbsent === true && NOT_FITTED.test(text)) return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
   const parts = partsOf(text);
   const [first = text] = parts;
+  const isOwn = (part: string): boolean => also.sound?.includes(part.toLowerCase()) === true;
+  if (isOwn(first) && parts.every((part) => isOwn(part) || HARMLESS.test(part))) return seen("sound", text);
   const faults = column === "fault" ? [ALWAYS_FAULT, FOUND] : [ALWAYS_FAULT, NOT_IN_ORDER];
   if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);
   // A good word counts only when nothing beside it could take it back.
   const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
-  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || also.sound?.includes(part.toLowerCase()) === true;
+  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || isOwn(part);
   if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
   if (DAMAGE.test(text) && !DENIED.test(text) && !NOT_PLAIN.test(text)) return seen("fault", text);
   if (needless && column === "sound") return refused(text, "this gear is never without it; type yes or no");

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { readCount, readDate, readDegrees, readLength, readSeen, readText, type LengthOptions, type Read } from "../../src/engine/cell";
 import { exact, toNumber, type Exact } from "../../src/engine/exact";
 import type { CellValue } from "../../src/engine/model";
+import { outOfUse } from "../../src/engine/verdict";
 import { good, judged, type CellRecord } from "./helpers";
 
 /** A cell in a title; numbers such as NaN have no JSON. */
@@ -438,6 +439,23 @@ describe("an observation", () => {
       });
   });
 
+  describe("nothing was found, in the words of clerks", () => {
+    const words = [
+      "none noted", "none observed", "none detected", "none present", "no corrosion", "no kinks", "no wear", "no deformation", "no cracks detected", "not cracked", "not bent", "not found", "not detected", "not worn", "no indications", "no defects noted", "nil found",
+      "all clear", "nothing noted", "nothing found", "no damage seen", "No visible cracks", "no visible damage noted", "no cracks or bends", "no wear/damage", "no broken wires", "no heat damage", "free of cracks", "free from defects", "no cracks, not bent",
+      "none noted; all clear", "no corrosion, checked", "NO DEFECTS NOTED.",
+    ];
+    for (const text of words) it(`"${text}"`, () => { expect(look(text, "fault")).toBe("sound"); });
+    it("counts for nothing where yes is well", () => {
+      for (const text of words) expect(look(text, "sound"), text).not.toBe("sound");
+    });
+    for (const text of [
+      "none noted yet", "no further cracks", "no change", "no cracks but bent", "no cracks noted, slight bend", "not cracked much", "no new cracks", "no cracks at eye", "nothing serious", "not all clear", "all clear except eye", "no bent links", "no means to tell", "no visible means", "none present?", "no more room", "nothing noted, 2 broken wires",
+      "not noted down", "not tested", "no inspection", "no access", "no light", "not cleaned", "free of cracks at crown only", "no cracks. Bent", "not bent but cracked", "no cracks or so", "no cracks or worse", "not visible from below", "no record",
+    ])
+      it(`but not "${text}"`, () => { expect(look(text, "fault")).not.toBe("sound"); });
+  });
+
   it("a good word with a harmless remark stays good", () => {
     for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"]) expect(look(text, "fault"), text).toBe("sound");
     for (const text of ["yes, legible", "yes (new)", "ok, checked", "fitted; works"]) expect(look(text, "sound"), text).toBe("sound");
@@ -445,6 +463,26 @@ describe("an observation", () => {
 });
 
 describe("words that are sound in some columns only", () => {
+  it("surface rust is what the column of corrosion allows, and nothing beyond it", () => {
+    const rusty = (corrosion: string): string => judged({ ...good("wire rope sling"), corrosion }).decision;
+    for (const text of ["surface rust", "Light surface rust", "slight surface rust", "surface rust only", "superficial rust", "light surface rust, cleaned", "surface rust."]) expect(rusty(text), text).toBe("KEEP");
+    for (const text of ["light rust", "surface rust and pitting", "surface rust, pitted", "heavy surface rust", "light surface rust?", "surface rust at the ferrule", "light corrosion", "surface rust, some pitting", "no longer surface rust", "slight"]) expect(outOfUse(judged({ ...good("wire rope sling"), corrosion: text }).decision), text).toBe(true);
+    for (const cell of ["cracks", "deformed", "heat"] as const) expect(outOfUse(judged({ ...good("shackle"), [cell]: "surface rust" }).decision), cell).toBe(true);
+    expect(judged({ ...good("shackle"), corrosion: "light surface rust" }).decision).toBe("KEEP");
+    expect(outOfUse(judged({ ...good("web sling"), corrosion: "light rust" }).decision)).toBe(true);
+  });
+  it("none fitted does not say whether one has to be: it asks for none required", () => {
+    for (const [kind, cell] of [["web sling", "endFittings"], ["roundsling", "endFittings"], ["wire rope sling", "endFittings"], ["hook", "latch"], ["chain sling", "latch"]] as const)
+      for (const text of ["none fitted", "Not fitted", ...(cell === "endFittings" ? ["no fittings", "no end fittings"] : [])]) {
+        const verdict = judged({ ...good(kind), [cell]: text });
+        expect(verdict.decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
+        expect(verdict.reason).toContain("type none required where there rightly is none, else no");
+      }
+    // Gear that is never without the part, and words that say that it is gone.
+    for (const text of ["none fitted", "not fitted"]) expect(judged({ ...good("mesh sling"), endFittings: text }).decision, text).toBe("REMOVE");
+    for (const text of ["missing", "no", "none", "broken off"]) expect(outOfUse(judged({ ...good("hook"), latch: text }).decision), text).toBe(true);
+    for (const text of ["n/a", "not applicable"]) expect(judged({ ...good("web sling"), endFittings: text }).decision, text).toBe("NO VERDICT");
+  });
   it("free and turns tell that something turns, and nothing of fasteners, pins or wedges", () => {
     for (const text of ["free", "freely", "turns", "Turns freely", "free, checked"]) {
       expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).toBe("KEEP");

@@ -7,9 +7,12 @@ import { cite } from "../sources";
 import { type Cells, missingFinding, plain, refusedFinding } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
+/** Rust that the column of corrosion allows by its own words: it asks for pitting or corrosion beyond surface rust. */
+const SURFACE_RUST = ["surface rust", "light surface rust", "slight surface rust", "surface rust only", "superficial rust"];
+
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
   const { type, choices, soundWords = [] } = field(check.measured);
-  const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", { mayBeAbsent: check.mayBeAbsent === true && choices?.includes(NONE_REQUIRED) === true, sound: soundWords });
+  const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", { mayBeAbsent: check.mayBeAbsent === true && choices?.includes(NONE_REQUIRED) === true, sound: check.measured === "corrosion" ? SURFACE_RUST : soundWords });
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const criteria = criteriaFor(check, situation, "high", false);
