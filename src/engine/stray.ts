@@ -2,16 +2,16 @@
  * Readings that stand in a row and that no check of its gear kind reads: broken wires at the end of a web sling, a bent
  * beam. They are never silent: what shows damage is EXAMINE, what cannot be told is NO VERDICT.
  */
-import { readText } from "./cell";
+import { readSeen, readText } from "./cell";
 import { evaluate } from "./check/evaluate";
-import type { Cells } from "./check/readings";
+import { plain, type Cells } from "./check/readings";
 import { inUse, isFor, type Situation } from "./check/situation";
 import { field, type FieldId } from "./fields";
 import { fieldsOf } from "./gear/fields-of";
 import { practiceWear } from "./gear/common";
 import { GEAR } from "./gear/index";
 import type { Check, GearKind } from "./gear/kind";
-import type { Finding } from "./model";
+import type { CellValue, Finding } from "./model";
 
 /** The column that shows the damage. */
 const shows = (check: Check): FieldId => check.measured;
@@ -67,9 +67,18 @@ export function strayFindings(kind: GearKind, cells: Cells, situation: Omit<Situ
     (PAIRS.has(check.kind) && fieldsOf(check).slice(0, 2).some((id) => text(id) === "")) ||
     (field(shows(check)).type === "sound" && HAS_NONE.test(text(shows(check)))) ||
     cells.value(shows(check)) === 0 || /^0+([.,]0+)?$/.test(text(shows(check)));
-  return straysOf(kind, { bases: situation.bases, variant })
+  const strays = straysOf(kind, { bases: situation.bases, variant });
+  // A word of damage in the place of a size needs no other size.
+  const told = strays.filter((check) => PAIRS.has(check.kind) && isFault(cells.value(shows(check)))).map((check) => asStray(plain(check, "EXAMINE", "", { measured: text(shows(check)) }), check, kind, cells));
+  const judged = strays
     .filter((check) => !nothing(check))
     .flatMap((check) => evaluate(check, cells, situationFor(check, kind, situation)).findings.filter((f) => tells(f, check)).map((f) => asStray(f, check, kind, cells)));
+  return [...told, ...judged];
+}
+
+function isFault(cell: CellValue): boolean {
+  const read = typeof cell === "string" ? readSeen(cell, "fault") : null;
+  return read?.kind === "value" && read.value === "fault";
 }
 
 /** A foreign pair of sizes tells something only when it was read and shows a loss. */

@@ -37,6 +37,14 @@ describe("damage in a column that the kind of gear does not read", () => {
     expect(judged({ ...good("wire rope sling"), brokenValley: 4 }).decision).toBe("EXAMINE");
     expect(judged({ ...good("running rope"), brokenEnd: 0, nickDepth: "5 mm" }).decision).toBe("EXAMINE");
   });
+  it("is a word of damage in the place of a size, with or without the other size", () => {
+    for (const cells of [{ sectionNew: "50 mm", sectionNow: "cracked" }, { sectionNow: "worn out" }, { throatNow: "bent open" }, { pinNow: "pin bent" }, { ropeNow: "crushed" }]) {
+      const verdict = judged({ ...good("web sling"), ...cells });
+      expect(verdict.decision, JSON.stringify(cells)).toBe("EXAMINE");
+      expect(verdict.reason).toContain("and no check of synthetic web slings reads that column; have it examined");
+    }
+    for (const cells of [{ sectionNow: "50 mm" }, { sectionNow: "n/a" }, { sectionNow: "none" }, { sectionNow: "ok" }]) expect(judged({ ...good("web sling"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
+  });
   it("says nothing where nothing is wrong", () => {
     for (const cells of [{ cuts: "none" }, { threads: "yes" }, { brokenValley: 0 }, { wireNew: "3 mm", wireNow: "3 mm" }, { wireNow: "1 mm" }, { nickDepth: 0 }, { stitching: "n/a" }]) {
       const verdict = judged({ ...good("hook"), ...cells });
