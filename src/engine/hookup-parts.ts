@@ -56,6 +56,23 @@ function severalLegs(gear: string, gearText: string): boolean {
   return rest === text && (SEVERAL.test(text) || (chain && SEVERAL_CHAINS.test(text)));
 }
 
+/** Words of a heading of rated loads that tell of another load than the straight one of today: a hitch, an angle, a load that breaks or proves, a rating that no longer holds, the rating of a crane. */
+const OTHER_RATING = new RegExp(
+  [
+    /\bbaskets?\b|\bchok|\breeve|\bhorizontal|\bangle|\bangular|\binclin|\bspread\b|\bside\b|[°º]|\bdeg|\b(15|30|45|60|75|90|120)\b/,
+    /\bbreak|\bultimate|\bm?b[lsf]\b|\buts\b|strength|\bburst|\byield|\bfail|\btensile|\brupture|\bproof|\btest/,
+    /\bold\b|\borig|\bformer|\bprevious|\bprior\b|\bpast\b|\bde-? ?rat|\bdown-? ?rat|\breduced|\bexpired|\bobsolete|\bsuperseded|\bestimat|\bassum/,
+    /\bcranes?\b|\bhoists?\b|\blashing|\btow|\bsecuring/,
+  ].map(({ source }) => source).join("|"),
+  "i",
+);
+
+/** Whether the heading of the rated loads names another load than the working load limit of one leg hanging straight. */
+export function otherRating(heading: string): boolean {
+  const rest = tidy(heading).replace(ONE_LEG, "").replace(/\b(per|each) leg\b/i, "");
+  return OTHER_RATING.test(rest) || LEGS.test(rest) || SEVERAL.test(rest);
+}
+
 /** Why a kind cannot be held against a load here, or null when it can. */
 export function notModelled(gear: string | null, gearText: string): string | null {
   if (gear === null) return `"${gearText}" is no gear kind in this catalogue, so what it carries is not known`;

@@ -3,7 +3,7 @@ import type { Answer } from "./ask";
 import { readText } from "./cell";
 import { fromCell, toNumber, type Exact } from "./exact";
 import { field } from "./fields";
-import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, plainText, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
+import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, otherRating, plainText, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
 import { judge } from "./judge";
 import { carryingLegs, isBlank, ratedAt } from "./lift";
 import { fromKg, inKg, readLoad, showLoad, type Load, type LoadUnit } from "./load";
@@ -115,7 +115,7 @@ export function judgeHookup(request: HookupRequest): HookupResult {
   const refusals = [
     ...(request.items.length === 0 ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."] : []),
     ...(lift.ok ? countRefusals(request, lift.value.hitch) : [lift.why]),
-    ...lines.flatMap((line) => (line.decision === "REFUSED" && line.sentence !== "" ? [line.sentence] : [])),
+    ...new Set(lines.flatMap((line) => (line.decision === "REFUSED" && line.sentence !== "" ? [line.sentence] : []))),
   ];
   const weakest = lines.reduce<HookupLine | null>((worst, line) => (line.used !== null && (worst?.used ?? -1) < line.used ? line : worst), null);
   return {
@@ -260,6 +260,7 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
 /** The rated load of an item's tag; for a sling, of one leg hanging straight. */
 function ratingOf(item: ItemResult, request: HookupRequest): Answer<{ readonly load: Load; readonly from: string }> {
   const heading = request.ratedHeading ?? field("ratedLoad").heading;
+  if (otherRating(heading)) return none(`Rated loads stand under "${heading}": the lift needs the working load limit of one leg hanging straight; name that column in the Log place.`);
   const read = readLoad(item.cells.get("ratedLoad"), request.ratedUnit ?? null);
   if (read.kind === "missing") return none(`${nameOf(item)} has no rated load; fill "${heading}" from its tag, such as 3.25 t. Gear without a rating does not lift.`);
   if (read.kind === "refused") return none(`${nameOf(item)}: the rated load "${read.text}" in "${heading}" cannot be used: ${read.why}.`);

@@ -271,6 +271,24 @@ describe("refusals name the item and what to do", () => {
     expect(lift({ items: at("leg", gear("H-1", "hook", 2)), legs: 1, angle: "", load: "2 t", ratedUnit: "t", ratedHeading: "WLL (t)" }).lines[0]?.ratedFrom).toBe("tag: 2 t in column WLL (t)");
   });
 
+  it.each([
+    "Basket WLL", "WLL basket (t)", "Choker WLL (t)", "Choked SWL", "SWL bridle", "2-leg WLL (t)", "WLL 4 leg", "WLL, legs together", "WLL double", "WLL at 45 deg", "WLL 60°", "Capacity at 0-45", "Breaking load (t)", "Min. break load", "Ultimate load", "MBL (t)", "MBS", "Breaking strength", "Proof load (t)",
+    "Test load WLL", "Tested capacity", "Old WLL", "Original WLL (t)", "Orig. WLL", "Previous SWL", "Former rated load", "Derated WLL", "De-rated WLL", "WLL reduced", "WLL estimated", "WLL horizontal", "Vertical / choker / basket WLL", "Crane SWL",
+  ])("a column of another load than that of one leg hanging straight: %s", (ratedHeading) => {
+    const result = lift({ items: [...slings(1, "9 t"), ...at("top", gear("S-1", "shackle", "9 t"))], legs: 1, angle: "", load: "1 kg", ratedHeading });
+    expect(result.ok).toBe(false);
+    expect(result.lines.map((line) => line.decision)).toEqual(["REFUSED", "REFUSED"]);
+    expect(result.refusals).toEqual([`Rated loads stand under "${ratedHeading}": the lift needs the working load limit of one leg hanging straight; name that column in the Log place.`]);
+  });
+
+  it.each(["Rated load", "WLL (t)", "SWL kg", "Working load limit", "Safe working load (lb)", "Vertical WLL", "WLL, vertical hitch", "WLL single leg (t)", "WLL of one leg", "WLL per leg", "1-leg WLL", "Rated capacity, short tons", "WLL on the tag", "Capacity", "WLL straight pull", "WLL metric tons (t)", "Max. load WLL", "WLL latest"])("no column of the straight rating: %s", (ratedHeading) => {
+    expect(lift({ items: slings(1, "9 t"), legs: 1, angle: "", load: "1 kg", ratedHeading }).ok).toBe(true);
+  });
+
+  it.each(["2 t basket", "4 t choker", "24 t MBL", "MBL 24 t", "basket 2 t", "2 t (4 leg)", "2 t proof", "WLL 2 t basket", "2 t @ 45", "2 basket", "2 t at 60 deg", "2 t double", "4-leg 2 t", "2/4 t basket", "test load 2 t", "was 2 t"])("a rated load that says itself that it is another: %s", (rated) => {
+    for (const ratedUnit of [null, "t"] as const) expect(refusal(gear("H-1", "hook", rated), { ratedUnit })).toMatch(/^H-1 \(hook\): the rated load ".*" in "Rated load" cannot be used/);
+  });
+
   it("gear that is not modelled, a sling with several legs, a kind that is not known", () => {
     expect(refusal(gear("B-1", "block", "2 t"))).toMatch(/pull on a block is not modelled/);
     expect(refusal(gear("L-1", "chain sling", "2 t", { gearText: "2-leg chain sling" }))).toMatch(/rates all of them together/);
