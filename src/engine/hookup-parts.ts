@@ -1,10 +1,11 @@
 /** What each gear kind carries in a hook-up, and what lowers its rating there. */
 import type { Answer } from "./ask";
-import { readText, tidy } from "./cell";
+import { readText, recordedText, tidy } from "./cell";
 import { exact, fromCell, type Exact } from "./exact";
+import { field, type FieldId } from "./fields";
 import { within } from "./judge";
 import { chokeShare, hotShare, isBlank, sideShareOfKind } from "./lift";
-import type { CellValue } from "./model";
+import type { CellValue, ItemResult } from "./model";
 import { CHOKER_SHARE } from "./tables/capacity";
 import { SERVICE_TEMPERATURE } from "./tables/service-temperature";
 
@@ -43,9 +44,21 @@ const LEGS = new RegExp(
   ].map(({ source }) => source).join("|"),
   "i",
 );
-/** Words that tell of several legs unless the name says one: "double", "2L", "2-strand", "DOS" (D, T or Q legs on an oblong link). */
-const SEVERAL = /\b(double|twin|dual|triple|treble|quad|quadruple|multi|multiple|several)\b|(?<![\d.,/])[2-6][- ]?l\b|\b([2-9]|two|three|four|five|six|i{2,3}|iv)[- ]?(branch(es)?|falls?|arms?|parts?|hooks?|strands?|way|point)\b/i;
-const SEVERAL_CHAINS = /\b[DTQ]O[SGLFR]{1,2}\b|\b[2-4] ?x/;
+/** Short names of chain slings with several legs: DOS, ADOS, Q.O.S. (D, T or Q legs on an oblong link), DAL (adjustable). */
+const CODE = /(?<![a-z])a?[dtq][.-]?o[.-]?[sglfr][sglfra.-]{0,3}(?![a-z])|(?<![a-z])[dtq] o [sglfr](?![a-z])|(?<![\d.,/])[2-6][- ]?l(cs?|wrs?|s)?\b/i;
+const ADJUSTABLE = /\b[DQ]A[SGL]\b/;
+/** Words that tell of several legs unless the name says one: "double", "II", "2-strand", hooks in the plural. */
+const SEVERAL = new RegExp(
+  [
+    /\b(double|twin|dual|triple|treble|quad|quadruple|multi|multiple|several)\b/,
+    /\b([2-9]|two|three|four|five|six|i{2,3}|iv)[- ]?(branch(es)?|falls?|arms?|parts?|hooks?|strands?|way|point)\b|\bhooks\b|\b(two|three|four)\b.*\bhook\b/,
+    /(?<!\b(type|class|grade|group|size|mark|mk|model|no\.?) )\b(i{2,3}|iv)\b/,
+  ].map(({ source }) => source).join("|"),
+  "i",
+);
+const SEVERAL_CHAINS = /\b[2-4] ?x|\bslings?,? [2-4]$/i;
+/** The same in remarks, where only words of legs count: "double" may be double checked. */
+const REMARKED = /(?<![a-z])leg(s|ged)?(?![a-z])|\blgs\b|\bbridles?\b|\bquad(ruple)?\b|\b([2-6]|two|three|four|double|twin|dual|triple|multi(ple)?)[- ]?(legs?|legged|chains?|slings?|branch(es)?)\b/i;
 
 /** Whether a sling's tag can rate several legs together. In doubt it does. */
 function severalLegs(gear: string, gearText: string): boolean {
@@ -53,7 +66,43 @@ function severalLegs(gear: string, gearText: string): boolean {
   const text = tidy(gearText).replace(/_/g, " ").replace(chain ? /$^/g : OTHER_COUNTS, "");
   const rest = text.replace(ONE_LEG, "");
   if (LEGS.test(rest)) return true;
-  return rest === text && (SEVERAL.test(text) || (chain && SEVERAL_CHAINS.test(text)));
+  return rest === text && (SEVERAL.test(text) || CODE.test(text) || ADJUSTABLE.test(text) || (chain && SEVERAL_CHAINS.test(text)));
+}
+
+/** Chain that remarks call by another name than alloy chain of the two grades. */
+const NOT_ALLOY = /\b(stainless|inox|(transport|lashing|binder|tow(ing)?|anchor|log(ging)?|tie[- ]?down|hoist|load) chain|(mild|carbon) steel|proof coil|(high|hi)[- ]?test|wrought|non?[- ]?alloy|not (an )?alloy|grade (is )?unknown|unknown grade)\b/i;
+
+export type ChainGrade = "80" | "100";
+const CHAIN_GRADES: ReadonlyMap<string, ChainGrade> = new Map([["80", "80"], ["8", "80"], ["t", "80"], ["100", "100"], ["10", "100"]]);
+
+/** Grades that a text names, as it names them: behind the word "grade", else before it, where a size can stand as well. */
+function gradesSaid(text: string): readonly string[] {
+  const all = (pattern: RegExp): readonly string[] => [...text.matchAll(pattern)].flatMap((match) => match.slice(1)).flatMap((one: string | undefined) => (one === undefined ? [] : [one.toLowerCase()]));
+  const behind = all(/\b(?:grade|grd|gr|g)[ .:-]{0,2}(t\b|\d+(?!\d|[.,]\d| ?(?:mm|cm|m|in|inch|ft|t|te|kg|lbs?)\b|"))(?: ?(?:\/|&|or|and) ?(?:grade|gr|g)?[ .]?(\d+))?/gi);
+  const before = all(/\b(\d+)[ -]?grade\b/gi);
+  const sure = [...behind, ...before].filter((one) => one === "80" || one === "100");
+  return sure.length > 0 ? sure : behind.length > 0 ? behind : before;
+}
+
+/** What a row says of its item beside its kind: remarks, and a size that can hold more than a size. */
+const SAID: readonly FieldId[] = ["remarks", "size"];
+type Row = Pick<ItemResult, "gear" | "gearText" | "cells">;
+const saying = (cell: CellValue, id: FieldId): string => `its row says "${plainText(cell)}" under ${field(id).heading}`;
+const TOGETHER = "the tag of such a sling rates all of them together at the tag's own angle; read the load for this lift off the tag";
+const ONE = /^(1|one|single|i)([- ]?leg(ged)?)?$/i;
+
+/** Why a sling is not taken as one leg of alloy chain, rope or web, whose tag rates that leg; null when it is. */
+function notOneLeg({ gear, gearText, cells }: Row & { readonly gear: string }): string | null {
+  if (severalLegs(gear, gearText)) return `"${gearText}" can have several legs, and ${TOGETHER}, or write "single leg" as part of its name where it has one`;
+  const legs = cells.get("legs");
+  if (legs === 0 || (recordedText(legs) !== "" && !ONE.test(readText(legs)))) return `${saying(legs, "legs")}, so it can have several legs, and ${TOGETHER}`;
+  for (const id of SAID) {
+    const text = readText(cells.get(id));
+    const rest = text.replace(ONE_LEG, "");
+    if (REMARKED.test(rest) || CODE.test(rest) || ADJUSTABLE.test(rest)) return `${saying(text, id)}, so it can have several legs, and ${TOGETHER}`;
+    if (gear === "chain sling" && (NOT_ALLOY.test(text) || gradesSaid(text).some((grade) => !CHAIN_GRADES.has(grade)))) return `${saying(text, id)}, and only alloy chain of grade 80 or 100 is in this catalogue`;
+  }
+  return null;
 }
 
 /** Words of a heading of rated loads that tell of another load than the straight one of today: a hitch, an angle, a load that breaks or proves, a rating that no longer holds, the rating of a crane. */
@@ -70,13 +119,14 @@ const OTHER_RATING = new RegExp(
 /** Whether the heading of the rated loads names another load than the working load limit of one leg hanging straight. */
 export function otherRating(heading: string): boolean {
   const rest = tidy(heading).replace(ONE_LEG, "").replace(/\b(per|each) leg\b/i, "");
-  return OTHER_RATING.test(rest) || LEGS.test(rest) || SEVERAL.test(rest);
+  return OTHER_RATING.test(rest) || LEGS.test(rest) || SEVERAL.test(rest) || CODE.test(rest);
 }
 
-/** Why a kind cannot be held against a load here, or null when it can. */
-export function notModelled(gear: string | null, gearText: string): string | null {
+/** Why an item cannot be held against a load here, or null when it can. */
+export function notModelled(item: Row): string | null {
+  const { gear, gearText } = item;
   if (gear === null) return `"${gearText}" is no gear kind in this catalogue, so what it carries is not known`;
-  if (SLINGS.includes(gear)) return severalLegs(gear, gearText) ? `"${gearText}" can have several legs, and the tag of such a sling rates all of them together at the tag's own angle; read the load for this lift off the tag, or write "single leg" as part of its name where it has one` : null;
+  if (SLINGS.includes(gear)) return notOneLeg({ ...item, gear });
   return HARDWARE.includes(gear) ? null : `the pull on a ${gear} is not modelled here; hold it against its own rating plate and its maker's figures`;
 }
 

@@ -236,7 +236,7 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
 
   const out = outBecause(item, request.asOf);
   if (out !== null) return refuse(out);
-  const foreign = notModelled(item.gear, item.gearText);
+  const foreign = notModelled(item);
   if (foreign !== null || item.gear === null) return refuse(`${nameOf(item)} cannot be judged: ${foreign ?? ""}.`);
   const rating = ratingOf(item, request);
   if (!rating.ok) return refuse(rating.why);

@@ -28,6 +28,14 @@ const LOGS: readonly { readonly title: string; readonly headings: readonly Told[
     headings: [["No.", "id"], ["Gear", "gear"], ["Chain size", "size"], ["Thinnest link", "sectionNow"], ["Stretched links", "deformed"], ["Cracks", "cracks"], ["Tag", "tag"], ["Assy", "assembly"], ["Next due", null]],
   },
   {
+    title: "slings with their legs",
+    headings: [["Sling No.", "id"], ["Gear", "gear"], ["Legs", "legs"], ["WLL (t)", "ratedLoad"], ["Leg length", null], ["Leg size", "size"]],
+  },
+  {
+    title: "slings with the number of their legs",
+    headings: [["ID", "id"], ["Type", "gear"], ["No. of legs", "legs"], ["SWL", "ratedLoad"], ["Remarks", "remarks"]],
+  },
+  {
     title: "wire rope slings, with a tag column beside the sling's number",
     headings: [["Sling No.", "id"], ["Sling type", "gear"], ["Rope dia", "size"], ["Construction", "construction"], ["Broken wires/lay", "brokenLay"], ["Broken wires/strand", "brokenStrand"], ["Kinks/crushing", "kinks"], ["End fittings", "endFittings"], ["Heat damage", "heat"], ["Corrosion", "corrosion"], ["ID tag", "tag"]],
   },

@@ -20,6 +20,12 @@ function gear(id: string, kind: string, ratedLoad: CellValue, more: Partial<Item
   };
 }
 
+/** The same with further cells of its row. */
+const withCells = (id: string, kind: string, ratedLoad: CellValue, cells: Partial<Record<FieldId, CellValue>>, gearText = kind): ItemResult => {
+  const item = gear(id, kind, ratedLoad, { gearText });
+  return { ...item, cells: new Map([...item.cells, ...(Object.entries(cells) as [FieldId, CellValue][])]) };
+};
+
 const at = (place: HookupPlace, ...items: ItemResult[]): HookupRequest["items"] => items.map((item) => ({ item, place }));
 const slings = (count: number, rated: CellValue, kind = "chain sling"): HookupRequest["items"] => at("leg", ...Array.from({ length: count }, (_, i) => gear(`L-${String(i + 1)}`, kind, rated)));
 
@@ -310,6 +316,52 @@ describe("refusals name the item and what to do", () => {
     ["chain sling", "single leg chain sling, double hook"],
   ])("takes a %s named %s as one leg", (kind, gearText) => {
     expect(refusal(gear("L-1", kind, "2 t", { gearText }))).toBe("");
+  });
+
+  it.each(["Chain sling ADOS", "DOSA chain sling", "chain sling QOSA", "Chain sling D.O.S.", "chain sling d.o.s", "dos chain sling", "Chain sling Q.O.S", "TOG chain sling", "chain sling DO-S", "chain sling DAS", "4LCS chain sling", "2LS chain sling", "Chain sling II", "chain sling, III", "chain sling IV 10 mm", "Chain sling 4",
+    "Chain sling c/w 2 grab hooks", "chain sling with 2 hooks", "chain sling 10 mm with latch hooks", "chain sling, two grab hook", "chain sling c/w 4 self locking hooks"])(
+    "never takes a short name that can mean several legs as that of one: %s", (gearText) => {
+      expect(refusal(gear("L-1", "chain sling", "2 t", { gearText }))).toMatch(/can have several legs.*rates all of them together/);
+    });
+
+  it.each([["chain sling", "chain sling with grab hook"], ["chain sling", "SOS chain sling"], ["chain sling", "chain sling 2 t grab hook"], ["chain sling", "single leg chain sling with 2 hooks"], ["web sling", "type II web sling"], ["chain sling", "chain sling no 4"], ["chain sling", "2 tons chain sling"], ["chain sling", "chain sling TAG 7"], ["chain sling", "chain sling 2 lb"], ["chain sling", "chain sling grade 8"], ["chain sling", "CHAIN SLING TOOL STORE"], ["wire rope sling", "wire rope sling class II"]])(
+    "takes a %s with a short name for one leg, or none, as one leg: %s", (kind, gearText) => {
+      expect(refusal(gear("L-1", kind, "2 t", { gearText }))).toBe("");
+    });
+
+  it.each<[string, CellValue]>([["chain sling", 4], ["chain sling", "4"], ["wire rope sling", "2"], ["web sling", "two"], ["chain sling", "2-leg"], ["chain sling", "DOS"], ["chain sling", 0], ["chain sling", "yes"], ["roundsling", "1/2"], ["chain sling", "1 + 1"], ["chain sling", { serial: 46000 }]])("a %s whose row has %j legs", (kind, legs) => {
+    expect(refusal(withCells("L-1", kind, "6.7 t", { legs }))).toMatch(/^L-1 \(.*\) cannot be judged: its row says ".*" under Legs, .*rates all of them together/);
+    expect(refusal(withCells("L-1", kind, "6.7 t", { legs }, `single leg ${kind}`))).toMatch(/rates all of them together/);
+  });
+
+  it.each<CellValue>(["", null, undefined, 1, "1", "one", "single", "1 leg", "1-leg", "single leg", "n/a", "-"])("takes a sling whose row has %j legs as one leg, and hardware whatever stands there", (legs) => {
+    expect(refusal(withCells("L-1", "chain sling", "2 t", { legs }))).toBe("");
+    expect(refusal(withCells("K-1", "link", "2 t", { legs: 4 }))).toBe("");
+  });
+
+  it("a chain sling rated 6.7 t for 4 legs, legs 1 in the lift, 6 t", () => {
+    expect(lift({ items: at("leg", withCells("C-1", "chain sling", "6.7 t", { legs: 4 }, "Chain sling")), legs: 1, angle: "", load: "6 t" })).toMatchObject({ ok: false, lines: [{ decision: "REFUSED" }] });
+  });
+
+  it.each(["4-leg QOS", "2 leg", "Two legs, one shortened", "4 legs", "bridle", "QOS", "2L", "4LCS", "left leg worn", "double leg", "DOS with grab hooks", "quad sling", "ADOS"])("a sling whose remarks or size tell of several legs: %s", (said) => {
+    for (const id of ["remarks", "size"] as const) for (const kind of ["chain sling", "wire rope sling"]) {
+      expect(refusal(withCells("L-1", kind, "2 t", { [id]: said }))).toBe(`L-1 (${kind}) cannot be judged: its row says "${said}" under ${field(id).heading}, so it can have several legs, and the tag of such a sling rates all of them together at the tag's own angle; read the load for this lift off the tag.`);
+    }
+    expect(refusal(withCells("H-1", "hook", "2 t", { remarks: said }))).toBe("");
+  });
+
+  it.each(["single leg", "1-leg sling, tag sound", "double checked", "2 nicks dressed", "cleaned, 2 links measured", "10 mm", "5/8", "set aside for the crane", "multiple scratches", "two tags", "3 m", "see photo 2", "2 lb hammer mark"])("takes remarks without a word of legs: %s", (remarks) => {
+    expect(refusal(withCells("L-1", "chain sling", "2 t", { remarks }))).toBe("");
+  });
+
+  it.each(["Grade 43", "grade 30 chain", "G70", "Gr. 70 transport", "gr70", "grade-43", "70 grade", "stainless", "Stainless steel", "transport chain", "mild steel", "non-alloy", "not alloy", "proof coil", "hi-test", "grade unknown", "grade 120"])("a chain sling whose remarks say that it is not alloy chain of grade 80 or 100: %s", (remarks) => {
+    for (const more of [{}, { temperature: "450", temperatureUnit: "F", grade: "80" }])
+      expect(refusal(withCells("L-1", "chain sling", "2 t", { remarks }), more)).toBe(`L-1 (chain sling) cannot be judged: its row says "${remarks}" under Remarks, and only alloy chain of grade 80 or 100 is in this catalogue.`);
+    expect(refusal(withCells("L-1", "wire rope sling", "2 t", { remarks }))).toBe("");
+  });
+
+  it.each(["grade 80", "Gr 100", "G8", "G10", "grade T", "alloy", "8 mm grade 80", "10 grade 80", "80 grade 10 mm"])("takes a chain sling whose remarks name a grade of alloy chain: %s", (remarks) => {
+    expect(refusal(withCells("L-1", "chain sling", "2 t", { remarks }))).toBe("");
   });
 
   it("nothing picked, too few slings, one id twice, no id", () => {

@@ -244,6 +244,29 @@ describe("rated loads in the register", () => {
   });
 });
 
+describe("the legs of a sling", () => {
+  it("go from the log into the register, where the lift reads them again", async () => {
+    const row: Value[] = [...chain("C-1", "6.7 t"), 4];
+    const made = book({ "Gear log": [[...HEADINGS, "No. of legs"], row] });
+    openBook(made, { calculator: calculator() });
+    const refused = /C-1 \(chain sling\) cannot be judged: its row says "4" under Legs/;
+    const one = { legs: 1, angle: "", load: "6 t" };
+    expect((await lift({ "C-1": "leg" }, one)).result.refusals.join(" ")).toMatch(refused);
+    await excelPort.build(await read(), () => undefined, new AbortController().signal);
+    expect(records(made.sheet("Gear register")!, 3).map((r) => r["Legs"])).toEqual(["4"]);
+    const register = (await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.log;
+    expect(register?.place.how).toBe("register");
+    expect(judgeHookup({ items: (register?.report.items ?? []).map((item) => ({ item, place: "leg" })), angleFrom: "", hitch: "vertical", asOf: AS_OF, ...one }).refusals.join(" ")).toMatch(refused);
+  });
+
+  it("are no column of a register whose log has none", async () => {
+    const made = book({ "Gear log": LOG });
+    openBook(made, { calculator: calculator() });
+    await excelPort.build(await read(), () => undefined, new AbortController().signal);
+    expect(Object.keys(records(made.sheet("Gear register")!, 3)[0]!)).not.toContain("Legs");
+  });
+});
+
 describe("the plan of a lift", () => {
   it("has a formula in each worked-out column, and no formula from what a log holds", async () => {
     const made = book({ "Gear log": [HEADINGS, chain("=1+1", "=2 t")] });
