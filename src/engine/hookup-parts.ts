@@ -4,7 +4,7 @@ import { readText, recordedText, tidy } from "./cell";
 import { exact, fromCell, type Exact } from "./exact";
 import { field, type FieldId } from "./fields";
 import { within } from "./judge";
-import { chokeShare, hotShare, isBlank, sideShareOfKind } from "./lift";
+import { chainGrade, chokeShare, hotShare, isBlank, sideShareOfKind } from "./lift";
 import type { CellValue, ItemResult } from "./model";
 import { CHOKER_SHARE } from "./tables/capacity";
 import { SERVICE_TEMPERATURE } from "./tables/service-temperature";
@@ -39,7 +39,7 @@ const LEGS = new RegExp(
   [
     /(?<![a-z])leg(s|ged)?(?![a-z])|(multi|twin|two|three|four|quad|double|triple|dual)-?leg(s|ged)?(?![a-z])/,
     /(?<![a-z])([2-9]|two|three|four|five|six|i{2,3}|iv)[- ]?lgs?\b|\blgs\b|\bbridles?\b|\bpairs?\b|\bsets?\b/,
-    /(?<!\b(type|no\.?|nr\.?|size) |[\d.,/])\b([2-9]|two|three|four|five|six)[- ]?(x|off|no|nos|chains?|slings?)\b(?! ?\d)|(?<!\d ?)x ?[2-9]\)?$/,
+    /(?<!\b(type|no\.?|nr\.?|size|grade|gr\.?) |[\d.,/])\b([2-9]|two|three|four|five|six)[- ]?(x|off|no|nos|chains?|slings?)\b(?! ?\d)|(?<!\d ?)x ?[2-9]\)?$/,
     /^([2-9]|two|three|four) (?!in\b|inch|mm\b|cm\b|m\b|ft\b|t\b|te\b|tons?\b|tonnes?\b|kg\b|lbs?\b|[\d/"'-])/,
   ].map(({ source }) => source).join("|"),
   "i",
@@ -72,8 +72,8 @@ function severalLegs(gear: string, gearText: string): boolean {
 /** Chain that remarks call by another name than alloy chain of the two grades. */
 const NOT_ALLOY = /\b(stainless|inox|(transport|lashing|binder|tow(ing)?|anchor|log(ging)?|tie[- ]?down|hoist|load) chain|(mild|carbon) steel|proof coil|(high|hi)[- ]?test|wrought|non?[- ]?alloy|not (an )?alloy|grade (is )?unknown|unknown grade)\b/i;
 
-export type ChainGrade = "80" | "100";
-const CHAIN_GRADES: ReadonlyMap<string, ChainGrade> = new Map([["80", "80"], ["8", "80"], ["t", "80"], ["100", "100"], ["10", "100"]]);
+/** A grade as a row names it: T is the letter of grade 8. */
+const gradeNamed = (said: string): "80" | "100" | null => chainGrade(said === "t" ? "8" : said);
 
 /** Grades that a text names, as it names them: behind the word "grade", else before it, where a size can stand as well. */
 function gradesSaid(text: string): readonly string[] {
@@ -100,7 +100,7 @@ function notOneLeg({ gear, gearText, cells }: Row & { readonly gear: string }): 
     const text = readText(cells.get(id));
     const rest = text.replace(ONE_LEG, "");
     if (REMARKED.test(rest) || CODE.test(rest) || ADJUSTABLE.test(rest)) return `${saying(text, id)}, so it can have several legs, and ${TOGETHER}`;
-    if (gear === "chain sling" && (NOT_ALLOY.test(text) || gradesSaid(text).some((grade) => !CHAIN_GRADES.has(grade)))) return `${saying(text, id)}, and only alloy chain of grade 80 or 100 is in this catalogue`;
+    if (gear === "chain sling" && (NOT_ALLOY.test(text) || gradesSaid(text).some((grade) => gradeNamed(grade) === null))) return `${saying(text, id)}, and only alloy chain of grade 80 or 100 is in this catalogue`;
   }
   return null;
 }
@@ -145,15 +145,35 @@ export function hitchReductions(gear: string, hitch: Hitch, chokeAngle: CellValu
   ]);
 }
 
+/** Grades of alloy chain that a row names, in the name of its gear, its remarks or its size; each once. */
+export function gradesOf(row: Row): readonly string[] {
+  const texts = [row.gearText, ...SAID.map((id) => readText(row.cells.get(id)))];
+  return [...new Set(texts.flatMap(gradesSaid).flatMap((said) => gradeNamed(said) ?? []))].sort((a, b) => Number(a) - Number(b));
+}
+
+/** The grade of a chain in a lift: what is typed, unless the row names another; where nothing is typed, what the row names. */
+function gradeIn(row: Row, typed: CellValue): Answer<{ readonly grade: CellValue; readonly from: string }> {
+  const named = gradesOf(row);
+  const [only = ""] = named;
+  const said = [row.gearText, ...SAID.map((id) => readText(row.cells.get(id)))].filter((text) => gradesSaid(text).length > 0).map((text) => `"${text}"`).join(", ");
+  if (named.length > 1) return none(`The row names ${named.map((one) => `grade ${one}`).join(" and ")} (${said}); put the wrong one right.`);
+  const grade = chainGrade(typed);
+  if (only !== "" && grade !== null && grade !== only) return none(`The row names grade ${only} (${said}) and the lift grade ${grade}; put the wrong one right.`);
+  return good(only !== "" && isBlank(typed) ? { grade: only, from: `grade ${only} as its row names it` } : { grade: typed, from: `grade ${grade ?? ""}` });
+}
+
 /** Heat: alloy chain by its table; hardware inside its published range keeps its rating; for the rest no figure is known. */
-export function heatReduction(gear: string, temperature: CellValue, unit: CellValue, grade: CellValue): Answer<readonly Reduction[]> {
+export function heatReduction(row: Row, gear: string, temperature: CellValue, unit: CellValue, typed: CellValue): Answer<readonly Reduction[]> {
   if (isBlank(temperature)) return good([]);
   const at = `${plainText(temperature)} ${readText(unit)}`;
   if (gear === "chain sling") {
+    const told = gradeIn(row, typed);
+    if (!told.ok) return told;
+    const { grade, from } = told.value;
     const share = hotShare(grade, plainText(temperature), unit, "hot");
     if (!share.ok) return share;
     if (share.value === 0) return none(`Alloy chain is not used at ${at}: above 1000 F (538 C) it is taken out of service [ASME B30.9 Table 9-1.8.1-1].`);
-    return good(share.value === 1 ? [] : [{ share: fromCell(share.value), words: `heat at ${at} ${percent(fromCell(share.value))} (ASME B30.9 Table 9-1.8.1-1, grade ${readText(grade)})` }]);
+    return good(share.value === 1 ? [] : [{ share: fromCell(share.value), words: `heat at ${at} ${percent(fromCell(share.value))} (ASME B30.9 Table 9-1.8.1-1, ${from})` }]);
   }
   const range = SERVICE_TEMPERATURE[gear];
   if (range === undefined) return none(`There is no heat figure for a ${gear} here; ask its maker, or leave the temperature blank where the lift is at room temperature.`);

@@ -271,7 +271,7 @@ function ratingOf(item: ItemResult, request: HookupRequest): Answer<{ readonly l
 function reductionsOf(item: ItemResult, gear: string, place: HookupPlace, lift: Lift, request: HookupRequest): Answer<readonly Reduction[]> {
   const hitch = place === "leg" && SLINGS.includes(gear) ? hitchReductions(gear, lift.hitch, request.chokeAngle) : good([]);
   if (!hitch.ok) return hitch;
-  const heat = heatReduction(gear, request.temperature, request.temperatureUnit, request.grade);
+  const heat = heatReduction(item, gear, request.temperature, request.temperatureUnit, request.grade);
   if (!heat.ok) return heat;
   const side = sideReduction(gear, item.gearText, request.sideAngles?.[item.id]);
   return side.ok ? good([...hitch.value, ...heat.value, ...side.value]) : side;

@@ -119,10 +119,15 @@ export function chokeShare(chokeAngle: CellValue, chain: boolean): Answer<ChokeS
   return good(ofChain !== null && ofChain < either.ofVertical ? { ofVertical: ofChain, ofChoker: null } : either);
 }
 
+/** Grade of alloy chain as it is typed; null for any other. */
+export function chainGrade(grade: CellValue): "80" | "100" | null {
+  const said = /^(?:grade|gr|g)? ?\.?(80|100|8|10)$/i.exec(readText(grade))?.[1];
+  return said === undefined ? null : said.startsWith("8") ? "80" : "100";
+}
+
 /** Share of the working load limit left for alloy chain at, or after, a temperature; between two rows the hotter one. */
 export function hotShare(grade: CellValue, temperature: CellValue, unit: CellValue, state: CellValue): Answer<number> {
-  const g = /^(?:grade|gr|g)? ?\.?(80|100|8|10)$/i.exec(readText(grade))?.[1];
-  const column = g === "80" || g === "8" ? "80" : g === "100" || g === "10" ? "100" : null;
+  const column = chainGrade(grade);
   if (column === null) return readText(grade) === "" ? none("The grade is missing; type 80 or 100.") : unreadable(`"${readText(grade)}" is no grade in the table; type 80 or 100.`);
   const degrees = number(temperature, "temperature");
   if (!degrees.ok) return degrees;

@@ -2,7 +2,7 @@
 import { readText } from "../engine/cell";
 import { toNumber } from "../engine/exact";
 import { PLACES, TAG_FIRST, TWO_LEGS_ADVISED, WEIGH_ALL, type HookupLine } from "../engine/hookup";
-import { HITCHES, SIDE_ASKED, SLINGS } from "../engine/hookup-parts";
+import { gradesOf, HITCHES, SIDE_ASKED, SLINGS } from "../engine/hookup-parts";
 import { hasShoulder } from "../engine/lift";
 import { LOAD_UNITS, readLoad } from "../engine/load";
 import { CHOKE, CHOKER_SHARE } from "../engine/tables/capacity";
@@ -72,7 +72,7 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
       { label: "Hitch", value: readText(request.hitch), beside: "", choices: HITCHES },
       { label: "Choke angle in degrees", value: numberOf(request.chokeAngle), beside: "for a choker hitch" },
       { label: "Temperature", value: numberOf(request.temperature), beside: readText(request.temperatureUnit), besideChoices: ["C", "F"] },
-      { label: "Grade of the chain", value: numberOf(request.grade), beside: "80 or 100, where there is heat" },
+      { label: "Grade of the chain", value: numberOf(request.grade), beside: "80 or 100, where there is heat and the row names none" },
       { label: "Legs that carry, at most", value: request.strict === true ? 2 : 3, beside: `3, or 2 where only two are trusted. ${TWO_LEGS_ADVISED}` },
     ],
     results: [
@@ -108,7 +108,7 @@ function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): 
     "Tag unit": tag.kind === "value" ? tag.value.unit : "",
     "Side load deg": onlyNumber(numberOf(request.sideAngles?.[line.id])),
     "Hitch share": `=${sling ? `IF(AND(${at("Place")}<>"${PLACES.top}",${INPUT.hitch}="choker"),${given(INPUT.choke, choked(line.gear))},1)` : "1"}`,
-    "Heat share": `=IF(${INPUT.temperature}="",1,${heat(line.gear)})`,
+    "Heat share": `=IF(${INPUT.temperature}="",1,${heat(line.gear, item === undefined ? [] : gradesOf(item))})`,
     "Side share": `=IF(${at("Side load deg")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("Side load deg")}=0,1,GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("Gear"))},${at("Side load deg")})))`,
     "Rated load from": line.ratedFrom.split("; ")[0] ?? "",
   };
@@ -128,12 +128,22 @@ function sideNamed(gear: string, gearText: string, cell: string): string {
 }
 
 /** Share left by heat, as the engine counts it: alloy chain by its table, some hardware inside its range, the rest not known. */
-function heat(gear: string): string {
-  if (gear === "chain sling") return given(INPUT.grade, given(INPUT.scale, `GEAR.HOTSHARE(${INPUT.grade},${INPUT.temperature},${INPUT.scale})`));
+function heat(gear: string, named: readonly string[]): string {
+  if (gear === "chain sling") return hotChain(named);
   const range = SERVICE_TEMPERATURE[gear];
   if (range === undefined) return "NA()";
   const inside = ([least, most]: readonly [string, string]): string => `IF(AND(${INPUT.temperature}>=${least},${INPUT.temperature}<=${most}),1,NA())`;
   return `IF(${INPUT.scale}="F",${inside(range.F)},IF(${INPUT.scale}="C",${inside(range.C)},NA()))`;
+}
+
+/** The grade that the row names is what counts; another that is typed, or two in the row, is no grade at all. */
+function hotChain(named: readonly string[]): string {
+  const share = (grade: string): string => given(INPUT.scale, `GEAR.HOTSHARE(${grade},${INPUT.temperature},${INPUT.scale})`);
+  const [only, other] = named;
+  if (only === undefined) return given(INPUT.grade, share(INPUT.grade));
+  if (other !== undefined) return "NA()";
+  const same = ["", only, only.replace(/0$/, "")].map((grade) => `${INPUT.grade}&""="${grade}"`).join(",");
+  return `IF(OR(${same}),${share(only)},NA())`;
 }
 
 /** A typed figure as a number where it is one, so that formulas can use it; else the words as they stand. */

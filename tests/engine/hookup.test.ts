@@ -211,6 +211,28 @@ describe("the rated load", () => {
     expect(hot("10 lb", { temperature: "1001" }).refusals[0]).toMatch(/not used at 1001 F/);
   });
 
+  it("of hot alloy chain takes the grade that its row names, and refuses a lift that names another", () => {
+    const hot = (gearText: string, grade: CellValue, load: string, cells: Partial<Record<FieldId, CellValue>> = {}, more: Partial<HookupRequest> = {}): HookupResult =>
+      lift({ items: at("leg", withCells("C-1", "chain sling", "4 t", cells, gearText)), legs: 1, angle: "", load, temperature: "450", temperatureUnit: "F", grade, ...more });
+    const NAMED = "Chain sling single leg grade 100";
+    expect(hot(NAMED, "80", "3.3 t").refusals).toEqual(['C-1 (chain sling) cannot be judged: The row names grade 100 ("Chain sling single leg grade 100") and the lift grade 80; put the wrong one right.']);
+    // Grade 100 at 450 F keeps 75 % of 4 t (row 500 F), grade 80 keeps 85 %.
+    for (const grade of ["", null, "100", "10", 100, "Gr 100"]) expect([hot(NAMED, grade, "3 t").ok, hot(NAMED, grade, "3.001 t").ok], String(grade)).toEqual([true, false]);
+    expect(hot(NAMED, "", "3 t").lines[0]?.ratedFrom).toMatch(/; heat at 450 F 75 % \(ASME B30\.9 Table 9-1\.8\.1-1, grade 100 as its row names it\)$/);
+    expect(hot(NAMED, "100", "3 t").lines[0]?.ratedFrom).toMatch(/grade 100\)$/);
+    for (const name of ["chain sling G80", "Gr. 8 chain sling", "chain sling grade T", "80 grade chain sling", "chain sling 10 grade 80", "chain sling grade 80 10 mm", "chain sling GR80", "chain sling 8 mm grade-8"]) {
+      expect([hot(name, "", "3.4 t").ok, hot(name, "", "3.401 t").ok, hot(name, "100", "1 t").ok], name).toEqual([true, false, false]);
+    }
+    for (const id of ["remarks", "size"] as const) expect([hot("chain sling", "", "3 t", { [id]: "10 mm G100" }).ok, hot("chain sling", "80", "1 t", { [id]: "10 mm G100" }).ok]).toEqual([true, false]);
+    // Two grades in one row cannot both hold.
+    for (const [name, cells] of [["chain sling grade 80", { remarks: "grade 100" }], ["chain sling grade 80/100", {}], ["chain sling grade 8 or 10", {}]] as const)
+      for (const grade of ["", "80", "100"]) expect(hot(name, grade, "1 t", cells).refusals.join(" ")).toMatch(/The row names grade 80 and grade 100/);
+    // Nothing hot: the grade changes nothing.
+    expect(hot(NAMED, "80", "4 t", {}, { temperature: "" }).ok).toBe(true);
+    expect(hot("chain sling", "", "1 t").refusals.join(" ")).toMatch(/grade is missing/);
+    expect(hot(NAMED, "T", "1 t").refusals.join(" ")).toMatch(/no grade in the table/);
+  });
+
   it("of hardware holds inside its published temperatures, typed here again from ASME B30.26-2004", () => {
     expect(SERVICE_TEMPERATURE).toMatchObject({
       shackle: { F: ["-40", "400"], C: ["-40", "204"] }, "hoist ring": { F: ["-20", "400"], C: ["-29", "204"] }, eyebolt: { F: ["30", "275"], C: ["-1", "135"] },

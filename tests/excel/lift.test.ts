@@ -157,6 +157,32 @@ describe("the lift on a sheet", () => {
     }
   });
 
+  it("takes the grade that the row names, and no other that is typed on the sheet", async () => {
+    const calc = calculator();
+    const asked = await rope({ hitch: "vertical", gear: "chain sling", gearText: "Chain sling single leg grade 100", load: "2.25 t", temperature: "450", temperatureUnit: "F" });
+    expect(asked.result.lines[0]).toMatchObject({ decision: "CARRIES", used: 1 });
+    const made = book({ "Gear log": LOG });
+    openBook(made, { calculator: calc });
+    await excelPort.writeLift(asked);
+    // Grade 100 at 450 F keeps 75 % of 3 t; grade 80 would keep 85 %.
+    expect([rows(made)[0]?.["Heat share"], results(made)[1]]).toEqual([0.75, "CARRIES"]);
+    const sheet = made.sheet(LIFT_SHEET)!;
+    for (const [grade, decision] of [[80, "REFUSED"], ["80", "REFUSED"], [8, "REFUSED"], ["T", "REFUSED"], [100, "CARRIES"], ["100", "CARRIES"], [10, "CARRIES"], [null, "CARRIES"]] as const) {
+      sheet.at(INPUT_ROW + 6, 1).value = grade;
+      await calc.recalculate(made);
+      expect([grade, results(made)[1]]).toEqual([grade, decision]);
+    }
+    // Written cold with the other grade, then heated on the sheet.
+    const two = await rope({ hitch: "vertical", gear: "chain sling", gearText: "Chain sling grade 80/100", load: "1 t", grade: "80" });
+    openBook(made, { calculator: calc });
+    await excelPort.writeLift(two);
+    expect(results(made)[1]).toBe("CARRIES");
+    sheet.at(INPUT_ROW + 5, 1).value = 450;
+    sheet.at(INPUT_ROW + 5, 2).value = "F";
+    await calc.recalculate(made);
+    expect(results(made)[1]).toBe("REFUSED");
+  });
+
   it("keeps a plain eyebolt in line when its angle is typed on the sheet", async () => {
     const calc = calculator();
     for (const [gearText, decision] of [["plain eyebolt", "REFUSED"], ["eyebolt", "REFUSED"], ["shoulder eyebolt", "CARRIES"]] as const) {
