@@ -193,9 +193,9 @@ function countRefusals(request: HookupRequest, hitch: Hitch): readonly string[] 
 
 function cautionsFor(request: HookupRequest, hitch: Hitch | null): readonly string[] {
   const picked = request.items.map(({ item }) => item);
-  const slings = picked.some((item) => item.gear !== null && SLINGS.includes(item.gear));
+  const slings = request.items.some(({ item, place }) => place === "leg" && item.gear !== null && SLINGS.includes(item.gear));
   return [
-    ...(picked.length > 0 && !slings ? ["No sling is picked; only the gear that is picked was held against the load."] : []),
+    ...(picked.length > 0 && !slings ? ["No sling is picked for the legs; only the gear that is picked was held against the load."] : []),
     ...(request.strict !== true && hitch !== null && partsOf(request, hitch) > 2 ? [`Three ${hitch === "basket" ? "parts" : "legs"} are counted as carrying. ${TWO_LEGS_ADVISED}`] : []),
     ...(hitch === "basket" ? ["A rope or sling bent around a small load in a basket hitch loses strength; that bend is not counted here."] : []),
     ...(picked.some((item) => item.gear === "eyebolt") ? ["The side load table holds for shoulder eyebolts only; a plain eyebolt is pulled straight."] : []),
@@ -219,9 +219,9 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   return null;
 }
 
-/** What pulls on an item. Hardware in a leg of a basket is taken to hold both eyes of its sling, in line with each other. */
+/** What pulls on an item. One leg that does not hang straight pulls with more than the load, on what holds it above as well. Hardware in a leg of a basket is taken to hold both eyes of its sling, in line with each other. */
 function seenBy(item: ItemResult, place: HookupPlace, lift: Lift): { readonly kg: Exact; readonly share: number; readonly words: string } {
-  if (place === "top") return { kg: inKg(lift.load), share: 1, words: "the whole load" };
+  if (place === "top" && lift.legShare <= 1) return { kg: inKg(lift.load), share: 1, words: "the whole load" };
   if (lift.hitch !== "basket") return { kg: lift.perLeg, share: lift.legShare, words: "the tension of one leg" };
   if (item.gear !== null && SLINGS.includes(item.gear)) return { kg: lift.perLeg, share: lift.legShare, words: "one part of the basket" };
   return { kg: lift.perLeg.mul(2), share: lift.legShare * 2, words: "both parts of a basket" };

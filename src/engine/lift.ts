@@ -26,12 +26,14 @@ function number(cell: CellValue, name: string): Answer<Exact> {
 const LEAST_ANGLE = exact(30);
 const RIGHT = exact(90);
 
-/** Angle of a leg from horizontal, from the convention named. Refused below 30 degrees and above 90. */
-function fromHorizontal(angle: CellValue, from: CellValue): Answer<Exact> {
+/** Angle of a leg from horizontal, from the convention named, for so many legs or parts. Refused below 30 degrees and above 90. */
+function fromHorizontal(angle: CellValue, from: CellValue, parts: number): Answer<Exact> {
   const read = number(angle, "angle");
   if (!read.ok) return read;
   const word = readText(from).toLowerCase() || "horizontal";
   const horizontal = word === "horizontal" ? read.value : word === "vertical" ? RIGHT.sub(read.value) : word === "included" ? RIGHT.sub(read.value.div(2)) : null;
+  // Of four legs, two beside each other stand closer together than two across.
+  if (word === "included" && parts > 2) return none("The angle between two legs says how three or four of them stand only when it is known which two; measure it from horizontal or vertical.");
   if (horizontal === null) return unreadable(`"${readText(from)}" is no way to measure the angle; type horizontal, vertical or included.`);
   if (!within(horizontal, null, RIGHT)) return unreadable("The angle is more than 90 degrees from horizontal; check from where it is measured.");
   if (!within(horizontal, LEAST_ANGLE, RIGHT)) return none("The legs stand at less than 30 degrees from horizontal; slings are not used so flat unless the maker or a qualified person allows it.");
@@ -68,7 +70,7 @@ export function legLoad(load: CellValue, legs: CellValue, angle: CellValue, angl
   if (!weight.ok) return weight;
   const count = legCount(legs);
   if (!count.ok) return count;
-  const h = fromHorizontal(angle, angleFrom);
+  const h = fromHorizontal(angle, angleFrom, count.value);
   return h.ok ? good(weight.value / (carryingLegs(count.value, strict) * sine(h.value))) : h;
 }
 
@@ -84,10 +86,10 @@ export function ratedAt(wll: CellValue, hitch: CellValue, legs: CellValue, angle
   if (!count.ok) return count;
   const word = readText(hitch).toLowerCase().replace(/ hitch$/, "");
   if (!["vertical", "choker", "basket"].includes(word)) return word === "" ? none("The hitch is missing.") : unreadable(`"${readText(hitch)}" is no hitch; type vertical, choker or basket.`);
-  const mayBeBlank = count.value === 1 && word !== "basket";
-  const h = mayBeBlank && isBlank(angle) ? good(RIGHT) : fromHorizontal(angle, angleFrom);
-  if (!h.ok) return mayBeBlank && isZero(angle) ? none(`${h.why} Where the one leg hangs straight, leave the angle as empty text or type 90; a blank cell can arrive as 0.`) : h;
   const parts = word === "basket" ? count.value * 2 : count.value;
+  const mayBeBlank = count.value === 1 && word !== "basket";
+  const h = mayBeBlank && isBlank(angle) ? good(RIGHT) : fromHorizontal(angle, angleFrom, parts);
+  if (!h.ok) return mayBeBlank && isZero(angle) ? none(`${h.why} Where the one leg hangs straight, leave the angle as empty text or type 90; a blank cell can arrive as 0.`) : h;
   if (parts > 4) return none("More than two slings in basket hitches need a qualified person's plan.");
   const upright = rating.value * carryingLegs(parts, strict) * sine(h.value);
   if (word !== "choker") return good(upright);

@@ -57,7 +57,8 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
   const column = (heading: LiftHeading): string => `$${letterOf(heading)}$${String(ITEM_ROW + 1)}:$${letterOf(heading)}$${String(last)}`;
   const parts = `IF(${INPUT.hitch}="basket",2,1)*${INPUT.legs}`;
   const straight = `IF(${INPUT.angle}="",IF(AND(${INPUT.legs}=1,${INPUT.hitch}<>"basket"),90,NA()),${INPUT.angle})`;
-  const straightFrom = `IF(${INPUT.angle}="","horizontal",${INPUT.from})`;
+  // The legs that are counted can be fewer than there are, so the angle between two of more than two is refused here.
+  const straightFrom = `IF(${INPUT.angle}="","horizontal",IF(AND(${INPUT.from}="included",${parts}>2),NA(),${INPUT.from}))`;
   const slings = `COUNTIFS(${column("Gear")},"*sling*",${column("Place")},"${PLACES.leg}")`;
   // What the engine refuses for the whole lift: no tension, no hitch, a choker without its angle, more or fewer slings than legs, a choker or basket without one.
   const sound = `AND(ISNUMBER(${TENSION}),OR(${HITCHES.map((hitch) => `${INPUT.hitch}="${hitch}"`).join(",")}),OR(${INPUT.hitch}<>"choker",${INPUT.choke}<>""),OR(AND(${slings}=0,${INPUT.hitch}="vertical"),${slings}=${INPUT.legs}))`;
@@ -100,7 +101,7 @@ function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): 
     Place: PLACES[line.place],
     Decision: `=IF(AND(${at("State when read")}="${IN_USE}",ISNUMBER(${at("Used")})),IF(ROUND(${at("Used")},12)>1,"OVERLOADED","CARRIES"),"REFUSED")`,
     Used: `=IFERROR(${at("Needed")}/${at("Rated here")},"")`,
-    Needed: `=IF(${at("Place")}="${PLACES.top}",${given(INPUT.load, INPUT.load)},IF(${at("Place")}="${PLACES.leg}",${sling ? TENSION : `IF(${INPUT.hitch}="basket",2,1)*${TENSION}`},NA()))`,
+    Needed: `=IF(${at("Place")}="${PLACES.top}",${given(INPUT.load, `MAX(${INPUT.load},${TENSION})`)},IF(${at("Place")}="${PLACES.leg}",${sling ? TENSION : `IF(${INPUT.hitch}="basket",2,1)*${TENSION}`},NA()))`,
     "Rated here": `=${given(at("Tag"), `${at("Tag")}*${kilograms(at("Tag unit"))}/${kilograms(INPUT.unit)}*${at("Hitch share")}*${at("Heat share")}*${at("Side share")}`)}`,
     Left: `=${at("Rated here")}-${at("Needed")}`,
     "State when read": line.decision === "REFUSED" ? line.sentence : IN_USE,

@@ -88,6 +88,34 @@ describe("tension in a leg", () => {
     expect(number(lift({ load: "2000 kg", angle: String(angle) }).perLeg) / 1000 - factor).toSatisfy((off: number) => Math.abs(off) <= 0.0015);
   });
 
+  it("takes no angle between two of three or four legs, which depends on which two", () => {
+    // Four legs, 60 degrees between neighbours, stand at 45 degrees from horizontal: 1 / sin 45 for each ton, not 1 / sin 60.
+    for (const legs of [3, 4]) {
+      const between = lift({ items: slings(legs, "9 t"), legs, load: "1 t", angle: "60", angleFrom: "included" });
+      expect([between.ok, between.perLeg]).toEqual([false, null]);
+      expect(between.refusals[0]).toMatch(/angle between two legs .* measure it from horizontal or vertical/);
+      expect(lift({ items: slings(legs, "9 t"), legs, load: "1 t", angle: "30", angleFrom: "vertical" }).ok).toBe(true);
+    }
+    expect(lift({ items: slings(2, "9 t"), load: "1 t", hitch: "basket", angle: "60", angleFrom: "included" }).refusals[0]).toMatch(/measure it from horizontal or vertical/);
+    expect(lift({ items: slings(1, "9 t"), legs: 1, load: "1 t", hitch: "basket", angle: "60", angleFrom: "included" }).ok).toBe(true);
+    // 120 degrees between two legs is 30 from horizontal, the flattest that is taken.
+    expect([lift({ load: "7100 lb", angle: "120", angleFrom: "included" }).ok, lift({ load: "7101 lb", angle: "120", angleFrom: "included" }).ok, lift({ load: "1 lb", angle: "120.1", angleFrom: "included" }).ok]).toEqual([true, false, false]);
+    for (const angleFrom of ["horizontal", "vertical", "included"]) expect([angleFrom, lift({ load: "1 lb", angle: "-60", angleFrom }).ok]).toEqual([angleFrom, false]);
+  });
+
+  it("of one leg that does not hang straight pulls on what is on top of it as well", () => {
+    // One leg at 30 degrees under 1 t is pulled by 2 t, and so is the hook that holds it.
+    const one = (rated: string, angle: CellValue): HookupResult => lift({ items: [...slings(1, "9 t"), ...at("top", gear("H-1", "hook", rated))], legs: 1, load: "1 t", angle });
+    expect([one("2 t", "30").ok, one("1.999 t", "30").ok, one("1 t", "90").ok, one("1 t", "").ok]).toEqual([true, false, true, true]);
+    expect(one("2 t", "30").lines[1]?.carries).toEqual({ share: 2, words: "the tension of one leg" });
+    expect(lift({ items: at("top", gear("L-1", "chain sling", "1.999 t")), legs: 1, load: "1 t", angle: "30" }).ok).toBe(false);
+  });
+
+  it("says that no sling stands in a leg when the only one is on top", () => {
+    expect(lift({ items: at("top", gear("L-1", "chain sling", "9 t")), legs: 2, load: "1 t" }).cautions.join(" ")).toMatch(/No sling is picked for the legs/);
+    expect(lift({}).cautions.join(" ")).not.toMatch(/No sling is picked/);
+  });
+
   it("is the same for 60 from horizontal, 30 from vertical and 60 included", () => {
     const one = lift({});
     expect(number(one.perLeg)).toBeCloseTo(5773.5, 1);
@@ -392,6 +420,17 @@ describe("refusals name the item and what to do", () => {
     expect(lift({ items: slings(1, "9 t") }).refusals[0]).toMatch(/2 legs and 1 sling is picked/);
     expect(lift({ items: [...slings(2, "9 t"), ...at("top", gear("l-1", "hook", "9 t"))] }).refusals[0]).toMatch(/picked more than once/);
     expect(refusal(gear("", "hook", "2 t"))).toMatch(/row 5 of the log .*has no id/);
+  });
+
+  it("a rating of nothing, a force, a unit typed twice", () => {
+    for (const rated of ["0", "0 t", "0.00 t", 0]) expect(refusal(gear("K-1", "link", rated), { ratedUnit: "t" })).toMatch(/K-1 \(link\) has no rated load/);
+    for (const rated of ["20 kN", "20kN", "2 daN", "2 tf", "20 kn"]) expect(refusal(gear("K-1", "link", rated), { ratedUnit: "t" })).toMatch(/K-1 \(link\): the rated load .* cannot be used/);
+    for (const load of ["5 t t", "5 t kg", "5 kN t", "-5 t", "0 t"]) expect(lift({ load }).refusals[0]).toMatch(/^The load ".*" (cannot be used|is none)/);
+  });
+
+  it("leaves a choke angle of before out of a basket", () => {
+    const held = (chokeAngle: CellValue): HookupResult => lift({ items: slings(1, "2 t", "roundsling"), load: "4 t", legs: 1, angle: 90, hitch: "basket", chokeAngle });
+    expect([held("20").ok, held("").ok, held("20").lines[0]?.ratedFrom]).toEqual([true, true, held("").lines[0]?.ratedFrom]);
   });
 
   it("says that the tag and the maker come first", () => {

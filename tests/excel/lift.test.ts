@@ -197,6 +197,23 @@ describe("the lift on a sheet", () => {
     }
   });
 
+  it("refuses the angle between two of four legs, and pulls on top as hard as the one leg that is not straight", async () => {
+    const made = book({ "Gear log": LOG });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    // One leg at 30 degrees under 3,000 lb: 6,000 lb on the sling and on the shackle on top.
+    const asked = await lift({ "C-1": "leg", "S-2": "top" }, { legs: 1, angle: "30", load: "3000 lb" });
+    await excelPort.writeLift(asked);
+    expect(rows(made).map((r) => r["Needed"])).toEqual([6000, 6000]);
+    for (const [i, line] of asked.result.lines.entries()) expect(rows(made)[i]?.["Used"]).toBeCloseTo(line.used ?? NaN, 9);
+    // Two slings in baskets are four parts, of which two are counted.
+    await excelPort.writeLift(await lift({ "C-1": "leg", "C-2": "leg" }, { angle: "60", hitch: "basket", load: "1000 lb", strict: true }));
+    expect(results(made)[1]).toBe("CARRIES");
+    made.sheet(LIFT_SHEET)!.at(INPUT_ROW + 2, 2).value = "included";
+    await calc.recalculate(made);
+    expect(results(made)[1]).toBe("REFUSED");
+  });
+
   it("refuses without a hitch, with more legs than slings, and once an inspection is due", async () => {
     const made = book({ "Gear log": LOG });
     const calc = calculator();

@@ -91,6 +91,10 @@ describe("LEGLOAD", () => {
   it("refuses legs flatter than 30 degrees, however the angle is given", () => {
     for (const [angle, from] of [[29.999, "horizontal"], [60.001, "vertical"], [120.1, "included"], [0, "horizontal"], [15, null]] as const) expect(cellError(() => legLoadOf(1000, 2, angle, from), "#N/A")).toContain("less than 30 degrees");
   });
+  it("refuses the angle between two of three or four legs", () => {
+    for (const legs of [3, 4]) expect(cellError(() => legLoadOf(1000, legs, 60, "included"), "#N/A")).toContain("measure it from horizontal or vertical");
+    expect(cellError(() => ratedAtOf(1000, "basket", 2, 60, "included"), "#N/A")).toContain("measure it from horizontal or vertical");
+  });
   it("gives #N/A for what is missing and #VALUE! for what cannot be", () => {
     for (const blank of BLANKS) {
       cellError(() => legLoadOf(blank, 2, 60), "#N/A");
