@@ -215,6 +215,26 @@ describe("before the lift", () => {
     expect(said()).toMatch(/Not judged/);
   });
 
+  it("refuses an item whose id stands on another row in other letters", async () => {
+    book.log = { place: LOG_PLACE, report: report([...GEAR, rated(9, "5 t", { id: "hk-1", gear: "hook", decision: "REMOVE", reason: "Cracked." })]) };
+    await open();
+    await user.click(screen.getByRole("checkbox", { name: /^HK-1 / }));
+    await typeLift({ Load: "1", "Unit of the load": "t", Hitch: "vertical", Legs: "1" });
+    expect(said()).toMatch(/Not judged/);
+    expect(await screen.findByText(/The id "hk-1" is picked more than once/)).toBeVisible();
+  });
+
+  it("refuses rated loads under a heading that names another load", async () => {
+    const made = report(GEAR);
+    const headings: readonly HeadingMatch[] = [...made.headings.filter((one) => one.field !== "ratedLoad"), { column: 90, heading: "Basket WLL", field: "ratedLoad", unit: null, chosen: false }];
+    book.log = { place: LOG_PLACE, report: { ...made, headings } };
+    await open();
+    await pick("HK-1", "SH-1");
+    await typeLift({ Load: "1", "Unit of the load": "t", Hitch: "vertical", Legs: "1" });
+    expect(said()).toMatch(/Not judged/);
+    expect(screen.getAllByText(/^Rated loads stand under "Basket WLL"/)).toHaveLength(1);
+  });
+
   it("puts the lift on a sheet once nothing is refused, and tells a failure in a sentence", async () => {
     await open();
     await pick("HK-1");

@@ -16,7 +16,8 @@ export function firstPlace(item: ItemResult): "leg" | "top" {
 }
 
 export function askLift(form: LiftForm, report: Report): Asked {
-  const found = form.picked.map((picked) => ({ picked, items: report.items.filter((item) => item.id === picked.id) }));
+  // The same id in other letters is the same id: nobody can tell which row is the item in the hand.
+  const found = form.picked.map((picked) => ({ picked, items: report.items.filter((item) => item.id.toLowerCase() === picked.id.toLowerCase()) }));
   const items = found.flatMap(({ picked, items: same }): HookupItem[] => same.map((item) => ({ item, place: picked.place })));
   const { load, loadUnit, ...rest } = form.inputs;
   const heading = report.headings.find((h) => h.field === "ratedLoad")?.heading;
