@@ -6,6 +6,7 @@ import { FIELD_IDS, field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
 import { toNumber } from "../engine/exact";
 import { key } from "../engine/headings";
+import { otherRating } from "../engine/hookup-parts";
 import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
 import type { CellValue, HeadingMatch, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
@@ -92,11 +93,12 @@ function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | nu
   return `${figure.trim()} ${columnUnit}${note}`;
 }
 
-/** A bare rated load carries the unit of its heading, which the register's own heading does not name. */
-function ratedText(cell: CellValue, unit: LoadUnit | null): string {
+/** A bare rated load carries the unit of its heading, which the register's own heading does not name; under one that names another load, the heading itself. */
+function ratedText(cell: CellValue, unit: LoadUnit | null, heading: string): string {
   const text = String(written("ratedLoad", cell, null, null));
   const bare = unit !== null && readLoad(cell).kind === "refused" && readLoad(cell, unit).kind === "value";
-  return bare ? `${text} ${unit}` : text;
+  const load = bare ? `${text} ${unit}` : text;
+  return load !== "" && otherRating(heading) ? `${load} (${heading})` : load;
 }
 
 /** The same for a torque. */
@@ -150,7 +152,7 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
     taken.add(item.id.toLowerCase());
     const rowUnit = before === undefined ? rowUnitOf(item.cells, report.headings) : (namedUnit(readText(before[oldColumns.get("unit") ?? -1]))?.unit ?? rowUnitOf(item.cells, report.headings));
     const line = fields.map((id): Written => {
-      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
+      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit, headingOf(id)) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
       const mine = before === undefined || !oldColumns.has(id) ? "" : registerCell(id, before[oldColumns.get(id) ?? -1]);
       if (mine === "") {
         if (id === "service" && log === "") {

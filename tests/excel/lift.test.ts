@@ -287,6 +287,24 @@ describe("rated loads in the register", () => {
   });
 });
 
+describe("rated loads of another sort in the register", () => {
+  it("keep the words of the log's heading, so that the lift refuses them there as well", async () => {
+    const headings = HEADINGS.map((heading) => (heading === "Rated load" ? "Basket WLL" : heading));
+    const made = book({ "Gear log": [headings, chain("C-1", "3.25 t"), chain("C-2", "4750 lb"), chain("C-3", "")] });
+    openBook(made, { calculator: calculator() });
+    const build = async (): Promise<unknown[]> => {
+      const log = await excelPort.read({ from: { sheet: "Gear log", address: "A1:O4", how: "found", table: "" }, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+      const { differing } = await excelPort.build(log, () => undefined, new AbortController().signal);
+      expect(differing).toEqual([]);
+      return records(made.sheet("Gear register")!, 3).map((r) => r["Rated load"] ?? "");
+    };
+    for (const again of [false, true]) expect([again, await build()]).toEqual([again, ["3.25 t (Basket WLL)", "4750 lb (Basket WLL)", ""]]);
+    const register = (await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.log;
+    const items = (register?.report.items ?? []).slice(0, 1).map((item) => ({ item, place: "leg" as const }));
+    expect(judgeHookup({ items, load: "1 t", legs: 1, angle: "", angleFrom: "", hitch: "vertical", asOf: AS_OF, ratedHeading: "Rated load" }).refusals.join(" ")).toMatch(/^C-1 \(chain sling\): the rated load "3\.25 t \(Basket WLL\)" .*cannot be used/);
+  });
+});
+
 describe("the legs of a sling", () => {
   it("go from the log into the register, where the lift reads them again", async () => {
     const row: Value[] = [...chain("C-1", "6.7 t"), 4];
