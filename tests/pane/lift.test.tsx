@@ -226,7 +226,7 @@ describe("before the lift", () => {
 
   it("refuses rated loads under a heading that names another load", async () => {
     const made = report(GEAR);
-    const headings: readonly HeadingMatch[] = [...made.headings.filter((one) => one.field !== "ratedLoad"), { column: 90, heading: "Basket WLL", field: "ratedLoad", unit: null, chosen: false }];
+    const headings: readonly HeadingMatch[] = [...made.headings.filter((one) => one.field !== "ratedLoad"), { column: 90, heading: "Basket WLL", field: "ratedLoad", also: null, unit: null, chosen: false }];
     book.log = { place: LOG_PLACE, report: { ...made, headings } };
     await open();
     await pick("HK-1", "SH-1");
