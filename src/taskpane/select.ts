@@ -1,7 +1,8 @@
 /** What the lists show: pure questions to a report. */
 import type { DueState, ItemResult, Report } from "../engine/model";
-import { rank, type Decision } from "../engine/verdict";
+import { outOfUse, rank, type Decision } from "../engine/verdict";
 import type { LogPlace } from "../excel/port";
+import { standsIdle } from "./due/before-use";
 import type { Grouping } from "./state";
 import { DUE_NAMES, DUE_STATES, kindOf } from "./words";
 
@@ -13,6 +14,12 @@ export function worstFirst(items: readonly ItemResult[]): ItemResult[] {
   return [...items].sort(
     (a, b) => rank(a.verdict.decision) - rank(b.verdict.decision) || byShare(b.verdict.share, a.verdict.share) || a.row - b.row,
   );
+}
+
+/** Gear that a lift can take comes first, each group in the order of the sheet; what it refuses in the end comes last. */
+export function usableFirst({ items, asOf }: Pick<Report, "items" | "asOf">): ItemResult[] {
+  const usable = (item: ItemResult): boolean => item.id !== "" && item.verdict.decision !== "DRESS" && !outOfUse(item.verdict.decision) && standsIdle(item, asOf) === "";
+  return [...items].sort((a, b) => Number(usable(b)) - Number(usable(a)) || a.row - b.row);
 }
 
 /** An allowance of nothing can be used without end, so shares are compared, never subtracted. */

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { DECISIONS, type Decision } from "../../src/engine/verdict";
+import { judgeHookup } from "../../src/engine/hookup";
 import { reportOn } from "../../src/engine/report";
 import type { CellValue, DueState, ItemResult } from "../../src/engine/model";
-import { actionOf, beforeUse, serviceNote } from "../../src/taskpane/due/before-use";
+import { actionOf, beforeUse, serviceNote, standsIdle } from "../../src/taskpane/due/before-use";
 import { item, TODAY } from "./sample";
 
 const LATE = "Overdue: inspect it before it is used again.";
@@ -38,6 +39,23 @@ describe("before an item is used", () => {
     expect(beforeUse(kept(read("normal", null)))).toBe(UNDATED);
     expect(beforeUse(kept(read("normal", "last spring")))).toBe(UNDATED);
     expect(beforeUse(kept(read("wet", { serial: TODAY - 10 })))).toBe("The day of its next inspection is not known: inspect it, or put the service right, before it is used.");
+  });
+});
+
+describe("gear that a lift refuses", () => {
+  const shackle = read("normal", { serial: TODAY - 10 });
+  it.each([
+    ["", { ...shackle, nextDue: TODAY + 1 }],
+    ["Due today", { ...shackle, nextDue: TODAY }],
+    ["Overdue", { ...shackle, nextDue: TODAY - 1 }],
+    ["No date", { ...shackle, nextDue: null }],
+    ["Tagged out", { ...shackle, nextDue: null, tagged: true }],
+  ] as const)("is told in a word or two: %j", (word, one) => {
+    expect(standsIdle(one, TODAY)).toBe(word);
+    // The lift itself says the same.
+    const { refusals } = judgeHookup({ items: [{ item: kept(one), place: "top" }], load: "", legs: "", angle: "", angleFrom: "", hitch: "", chokeAngle: "", temperature: "", temperatureUnit: "", grade: "", sideAngles: {}, strict: false, asOf: TODAY });
+    const said = { "": /^$/, "Due today": /due for inspection today/, Overdue: /is OVERDUE/, "No date": /has no date for its next/, "Tagged out": /is tagged out/ }[word];
+    expect(refusals.filter((sentence) => /tagged out|inspection/.test(sentence)).join()).toMatch(said);
   });
 });
 

@@ -74,6 +74,13 @@ describe("before the lift", () => {
     expect(screen.getByText(CAUTION)).toBeVisible();
   });
 
+  it("offers usable gear first, and says beside the decision why a lift refuses the rest", async () => {
+    book.log = { place: LOG_PLACE, report: report([item(1, { id: "A-1", nextDue: TODAY - 1, dueState: "OVERDUE" }), item(2, { id: "A-2", nextDue: null, dueState: "NO DATE" }), item(3, { id: "A-3", nextDue: TODAY, dueState: "DUE SOON" }), item(4, { id: "A-4", tagged: true, decision: "REMOVE" }), item(5, { id: "A-5" })]) };
+    await open();
+    const lines = within(screen.getByRole("list", { name: "Gear of the log" })).getAllByRole("listitem").map((line) => line.textContent);
+    expect(lines).toEqual([/^A-5 Hook.KEEP$/, /^A-1 HookOverdue.KEEP$/, /^A-2 HookNo date.KEEP$/, /^A-3 HookDue today.KEEP$/, /^A-4 HookTagged out.REMOVE$/].map((line) => expect.stringMatching(line)));
+  });
+
   it("asks for all that is missing at once, and calls nothing refused before", async () => {
     await open();
     await pick("WS-1", "WS-2");

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { doubled, dueEntries, matching, rowInside, worstFirst } from "../../src/taskpane/select";
-import { HEADINGS, ITEMS, item, LOG_PLACE, report } from "./sample";
+import { doubled, dueEntries, matching, rowInside, usableFirst, worstFirst } from "../../src/taskpane/select";
+import { HEADINGS, ITEMS, item, LOG_PLACE, report, TODAY } from "./sample";
 
 const ids = (items: readonly { id: string }[]): string[] => items.map((one) => one.id);
 
@@ -26,6 +26,16 @@ describe("the list of items", () => {
     ["tp- zzz", []],
   ])("finds by every word of %j", (search, found) => {
     expect(ids(matching(ITEMS, [], search))).toEqual(found);
+  });
+});
+
+describe("the gear for a lift", () => {
+  it("stands usable first, in the order of the sheet; DRESS, out of use, late, undated and tagged gear last", () => {
+    const gear = [
+      item(1, { id: "a", decision: "REMOVE" }), item(2, { id: "b" }), item(3, { id: "c", nextDue: TODAY }), item(4, { id: "d", decision: "WATCH" }), item(5, { id: "e", decision: "DRESS" }),
+      item(6, { id: "f", nextDue: null }), item(7, { id: "g", tagged: true }), item(8, { id: "" }), item(9, { id: "i" }),
+    ];
+    expect(ids(usableFirst(report(gear)))).toEqual(["b", "d", "i", "a", "c", "e", "f", "g", ""]);
   });
 });
 

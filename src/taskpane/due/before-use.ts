@@ -1,6 +1,7 @@
 /** What the due date asks for before an item is used. Pure; the headless run says the same. */
 import { readDate } from "../../engine/cell";
 import type { ItemResult } from "../../engine/model";
+import { dueState } from "../../engine/schedule";
 import { ACTIONS, outOfUse } from "../../engine/verdict";
 import { showNumber } from "../words";
 
@@ -12,6 +13,15 @@ export function beforeUse({ verdict, dueState, cells }: ItemResult): string {
   return readDate(cells.get("inspected")).kind === "value"
     ? "The day of its next inspection is not known: inspect it, or put the service right, before it is used."
     : "No date of its last inspection can be used: inspect it, or fill the date, before it is used.";
+}
+
+/** Why gear may not be lifted with today, whatever its readings say: tag or date in a word or two, or "". */
+export function standsIdle({ tagged, nextDue }: Pick<ItemResult, "tagged" | "nextDue">, asOf: number): "Tagged out" | "Overdue" | "Due today" | "No date" | "" {
+  if (tagged) return "Tagged out";
+  const state = dueState(nextDue, asOf);
+  if (state === "OVERDUE") return "Overdue";
+  if (state === "NO DATE") return "No date";
+  return dueState(nextDue, asOf + 1) === "OVERDUE" ? "Due today" : "";
 }
 
 /** What the user does with the item. Nothing is kept in service while its inspection is late or undated; a nick is still ground out. */

@@ -2,8 +2,9 @@
 import { Button, Checkbox, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useDeferredValue, useMemo, useState } from "react";
 import type { ItemResult, Report } from "../../engine/model";
-import { DecisionChip } from "../shared/Chip";
-import { matching } from "../select";
+import { standsIdle } from "../due/before-use";
+import { DecisionChip, IdleChip } from "../shared/Chip";
+import { matching, usableFirst } from "../select";
 import { kindOf, nameOf, showNumber } from "../words";
 import { firstPlace } from "./ask";
 import type { LiftChange, LiftForm } from "./form";
@@ -16,7 +17,7 @@ const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: "2px 0", maxHeight: "196px", overflowY: "auto", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium },
   line: { display: "flex", alignItems: "center", gap: "6px", paddingRight: "8px" },
   box: { minWidth: 0, overflowWrap: "anywhere" },
-  chip: { marginLeft: "auto" },
+  chips: { marginLeft: "auto", display: "flex", flexWrap: "wrap", justifyContent: "flex-end", gap: "2px 4px" },
   kind: { color: tokens.colorNeutralForeground2 },
   note: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   more: { margin: "4px 8px" },
@@ -32,7 +33,8 @@ export function GearPicker({ form, report, onChange }: Props) {
   const styles = useStyles();
   const [shown, setShown] = useState(STEP);
   const search = useDeferredValue(form.search);
-  const items = useMemo(() => matching(report.items, [], search), [report, search]);
+  const sorted = useMemo(() => usableFirst(report), [report]);
+  const items = useMemo(() => matching(sorted, [], search), [sorted, search]);
   const picked = new Set(form.picked.map(({ id }) => id));
   const toggle = (item: ItemResult): void => {
     onChange(picked.has(item.id) ? { kind: "drop", id: item.id } : { kind: "pick", id: item.id, place: firstPlace(item) });
@@ -58,7 +60,8 @@ export function GearPicker({ form, report, onChange }: Props) {
                   </>
                 }
               />
-              <span className={styles.chip}>
+              <span className={styles.chips}>
+                <IdleChip why={standsIdle(item, report.asOf)} />
                 <DecisionChip decision={item.verdict.decision} />
               </span>
             </li>

@@ -44,3 +44,15 @@ export function DueChip({ state, day }: { state: DueState; day: number | null })
     </span>
   );
 }
+
+/** Why an item may not be used today, beside its decision; nothing where it may. */
+export function IdleChip({ why }: { why: string }) {
+  const styles = useStyles();
+  const { mark } = useDueTint("OVERDUE");
+  if (why === "") return null;
+  return (
+    <span className={styles.chip} style={{ borderColor: mark, color: mark }}>
+      {why}
+    </span>
+  );
+}
