@@ -43,7 +43,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "judge":
       return { ...state, judged: event.judged, card: null, activeRow: null };
     case "go":
-      return { ...state, place: event.place, card: null, made: null, returning: false };
+      return { ...state, place: event.place, card: null, made: null, returning: event.toList === true };
     case "open":
       return { ...state, card: event.card, activeRow: event.card.row, returning: false };
     case "back":
@@ -53,13 +53,13 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "decision":
       return { ...state, decisions: toggled(state.decisions, event.decision), returning: false };
     case "all decisions":
-      return { ...state, decisions: [], search: "", returning: false };
+      return { ...state, decisions: [], search: "", returning: true };
     case "search":
       return { ...state, search: event.text, returning: false };
     case "due state":
       return { ...state, dueStates: toggled(state.dueStates, event.state), returning: false };
     case "all due states":
-      return { ...state, dueStates: [], returning: false };
+      return { ...state, dueStates: [], returning: true };
     case "grouping":
       return { ...state, grouping: event.grouping, returning: false };
     case "filtered":

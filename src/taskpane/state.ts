@@ -53,7 +53,7 @@ export interface PaneState {
   /** Sheet for house limits that was just made, or null. */
   readonly made: string | null;
   readonly card: Card | null;
-  /** True after "Back": the list takes the focus when it appears. */
+  /** True after "Back" and wherever a press leads to a list: the list takes the focus when it appears. */
   readonly returning: boolean;
   /** Row of the item that the lists stand on. */
   readonly activeRow: number | null;
@@ -87,7 +87,7 @@ export type PaneEvent =
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
   | { readonly kind: "as of"; readonly asOf: number; readonly chosen: boolean }
   | { readonly kind: "judge"; readonly judged: Judged }
-  | { readonly kind: "go"; readonly place: PlaceName }
+  | { readonly kind: "go"; readonly place: PlaceName; readonly toList?: boolean }
   | { readonly kind: "open"; readonly card: Card }
   | { readonly kind: "back" }
   | { readonly kind: "stand on"; readonly row: number }

@@ -48,7 +48,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         </div>
       </div>
       {entries.length === 0 ? (
-        <EmptyFilter text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all due states" }); } } : {})} />
+        <EmptyFilter takeFocus={state.returning} text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all due states" }); } } : {})} />
       ) : (
         <WindowedList
           label="Due dates, earliest first"

@@ -1,6 +1,6 @@
 /** All items, worst first: six decisions that filter, a search, and the list. */
 import { Button, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
-import { useDeferredValue, useMemo } from "react";
+import { useDeferredValue, useMemo, useRef } from "react";
 import type { ReadLog } from "../../excel/port";
 import type { Intentions } from "../intentions";
 import { itemEntries, matching, worstFirst } from "../select";
@@ -27,8 +27,10 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
   const items = useMemo(() => matching(sorted, state.decisions, search), [sorted, state.decisions, search]);
   const entries = useMemo(() => itemEntries(items), [items]);
   const narrowed = state.decisions.length > 0 || state.search !== "";
+  const view = useRef<HTMLDivElement>(null);
+  const toList = (): void => { (view.current?.querySelector<HTMLElement>("[role=listbox]") ?? view.current?.querySelector("input"))?.focus(); };
   return (
-    <div className={styles.view}>
+    <div ref={view} className={styles.view}>
       <div className={styles.tools}>
         <DecisionButtons counts={report.counts} pressed={state.decisions} onPress={(decision) => { intentions.tell({ kind: "decision", decision }); }} />
         <SearchBox
@@ -42,11 +44,11 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           <span role="status" className={styles.shown}>
             {narrowed ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, worst first` : `${showNumber(items.length)} items, worst first`}
           </span>
-          <RegisterFilter state={state} intentions={intentions} />
+          <RegisterFilter state={state} intentions={intentions} onAll={toList} />
         </div>
       </div>
       {items.length === 0 ? (
-        <EmptyFilter text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all decisions" }); } } : {})} />
+        <EmptyFilter takeFocus={state.returning} text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all decisions" }); } } : {})} />
       ) : (
         <WindowedList
           label="Items, worst first"
@@ -64,7 +66,14 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
   );
 }
 
-function RegisterFilter({ state, intentions }: { state: PaneState; intentions: Intentions }) {
+interface FilterProps {
+  state: PaneState;
+  intentions: Intentions;
+  /** The button goes when it is pressed, and the focus with it. */
+  onAll: () => void;
+}
+
+function RegisterFilter({ state, intentions, onAll }: FilterProps) {
   if (state.register === null || (state.decisions.length === 0 && state.filtered.length === 0)) return null;
   return (
     <>
@@ -74,7 +83,13 @@ function RegisterFilter({ state, intentions }: { state: PaneState; intentions: I
         </Button>
       )}
       {state.filtered.length > 0 && (
-        <Button size="small" onClick={() => void intentions.filterRegister([])}>
+        <Button
+          size="small"
+          onClick={() => {
+            onAll();
+            void intentions.filterRegister([]);
+          }}
+        >
           Show all rows
         </Button>
       )}

@@ -1,9 +1,10 @@
 /** Picking the gear of one hook-up from the log: a search, a box for each item. */
 import { Button, Checkbox, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
-import { useDeferredValue, useMemo, useState } from "react";
+import { useDeferredValue, useMemo } from "react";
 import type { ItemResult, Report } from "../../engine/model";
 import { standsIdle } from "../due/before-use";
 import { DecisionChip, IdleChip } from "../shared/Chip";
+import { useMore } from "../shared/more";
 import { matching, usableFirst } from "../select";
 import { kindOf, nameOf, showNumber } from "../words";
 import { firstPlace } from "./ask";
@@ -31,7 +32,7 @@ interface Props {
 
 export function GearPicker({ form, report, onChange }: Props) {
   const styles = useStyles();
-  const [shown, setShown] = useState(STEP);
+  const { shown, list, more, again } = useMore(STEP, "li input");
   const search = useDeferredValue(form.search);
   const sorted = useMemo(() => usableFirst(report), [report]);
   const items = useMemo(() => matching(sorted, [], search), [sorted, search]);
@@ -41,12 +42,12 @@ export function GearPicker({ form, report, onChange }: Props) {
   };
   return (
     <>
-      <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); setShown(STEP); }} />
+      <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
       <p role="status" className={styles.note}>
         {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
       </p>
       {items.length > 0 && (
-        <ul className={styles.list} aria-label="Gear of the log">
+        <ul ref={list} className={styles.list} aria-label="Gear of the log">
           {items.slice(0, shown).map((item) => (
             <li key={item.row} className={styles.line}>
               <Checkbox
@@ -68,7 +69,7 @@ export function GearPicker({ form, report, onChange }: Props) {
           ))}
           {items.length > shown && (
             <li>
-              <Button size="small" className={styles.more} onClick={() => { setShown(shown + STEP * 4); }}>
+              <Button size="small" className={styles.more} onClick={more}>
                 Show more ({showNumber(items.length - shown)} left)
               </Button>
             </li>

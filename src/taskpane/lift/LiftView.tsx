@@ -1,6 +1,6 @@
 /** Before the lift: can the gear of one hook-up carry the load? */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
-import { useMemo } from "react";
+import { useMemo, useRef } from "react";
 import type { ReadLog } from "../../excel/port";
 import type { Intentions } from "../intentions";
 import { Section } from "../shared/Section";
@@ -23,6 +23,7 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
   const styles = useStyles();
   const { report } = shown;
   const form = state.lift;
+  const gear = useRef<HTMLHeadingElement>(null);
   const asked = useMemo(() => askLift(form, report), [form, report]);
   const outcome = outcomeOf(form, asked.result);
   const change = (one: LiftChange): void => { intentions.tell({ kind: "lift", change: one }); };
@@ -30,9 +31,9 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
   const hint = form.sheet !== "" ? `Written on sheet ${form.sheet}, with live formulas.` : blocked ? "Once nothing is left to put right." : "Writes its own sheet anew; no other sheet is touched.";
   return (
     <div className={styles.view}>
-      <Section title="Gear of one hook-up" aside={count(form.picked.length, "item")}>
+      <Section title="Gear of one hook-up" heading={gear} aside={count(form.picked.length, "item")}>
         <GearPicker form={form} report={report} onChange={change} />
-        <PickedGear form={form} report={report} onChange={change} />
+        <PickedGear form={form} report={report} onChange={change} onNone={() => gear.current?.focus()} />
       </Section>
       <Section title="The lift">
         <LiftInputs form={form} strictRules={report.basis.includes("strict")} onChange={change} />

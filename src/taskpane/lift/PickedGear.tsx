@@ -1,6 +1,7 @@
 /** The gear that is picked: where each item hangs, and its side load where it can have one. */
 import { Button, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
+import { useRef } from "react";
 import { SIDE_ASKED, SIDE_TAKEN } from "../../engine/hookup-parts";
 import type { Report } from "../../engine/model";
 import { PLACES } from "../../engine/hookup";
@@ -21,21 +22,38 @@ interface Props {
   form: LiftForm;
   report: Report;
   onChange: (change: LiftChange) => void;
+  /** The last one was dropped, and the focus with it. */
+  onNone: () => void;
 }
 
-export function PickedGear({ form, report, onChange }: Props) {
+export function PickedGear({ form, report, onChange, onNone }: Props) {
   const styles = useStyles();
+  const list = useRef<HTMLUListElement>(null);
   if (form.picked.length === 0) return null;
+  const drop = (index: number, id: string): void => {
+    const buttons = list.current?.querySelectorAll("button");
+    const next = buttons?.[index + 1] ?? buttons?.[index - 1];
+    if (next === undefined) onNone();
+    else next.focus();
+    onChange({ kind: "drop", id });
+  };
   return (
-    <ul className={styles.list} aria-label="Gear that is picked">
-      {form.picked.map((picked) => (
-        <PickedItem key={picked.id} picked={picked} report={report} onChange={onChange} />
+    <ul ref={list} className={styles.list} aria-label="Gear that is picked">
+      {form.picked.map((picked, index) => (
+        <PickedItem key={picked.id} picked={picked} report={report} onChange={onChange} onDrop={() => { drop(index, picked.id); }} />
       ))}
     </ul>
   );
 }
 
-function PickedItem({ picked, report, onChange }: { picked: Picked; report: Report; onChange: (change: LiftChange) => void }) {
+interface ItemProps {
+  picked: Picked;
+  report: Report;
+  onChange: (change: LiftChange) => void;
+  onDrop: () => void;
+}
+
+function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
   const styles = useStyles();
   const item = report.items.find((one) => one.id === picked.id);
   const gear = item?.gear ?? "";
@@ -50,7 +68,7 @@ function PickedItem({ picked, report, onChange }: { picked: Picked; report: Repo
           <option value="leg">{PLACES.leg}</option>
           <option value="top">{PLACES.top}: whole load</option>
         </Select>
-        <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={() => { onChange({ kind: "drop", id: picked.id }); }} />
+        <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={onDrop} />
       </div>
       {SIDE_TAKEN.includes(gear) && (
         <Field size="small" label={`Side load, degrees ${side}`}>

@@ -24,7 +24,13 @@ const useStyles = makeStyles({
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
 
-export function BuildResultPanel({ result, intentions }: { result: BuildResult; intentions: Intentions }) {
+interface Props {
+  result: BuildResult;
+  intentions: Intentions;
+  onClose: () => void;
+}
+
+export function BuildResultPanel({ result, intentions, onClose }: Props) {
   const styles = useStyles();
   const panel = useRef<HTMLElement>(null);
   // Newer browsers return a promise here, which an effect must not return.
@@ -69,8 +75,8 @@ export function BuildResultPanel({ result, intentions }: { result: BuildResult; 
       )}
       <p className={`${styles.text} ${styles.quiet}`}>To take it back, close the workbook without saving.</p>
       <div className={styles.buttons}>
-        <Button onClick={() => { intentions.tell({ kind: "go", place: "items" }); }}>See the items</Button>
-        <Button appearance="subtle" onClick={() => { intentions.tell({ kind: "dismiss", what: "result" }); }}>
+        <Button onClick={() => { intentions.tell({ kind: "go", place: "items", toList: true }); }}>See the items</Button>
+        <Button appearance="subtle" onClick={onClose}>
           Close
         </Button>
       </div>

@@ -1,5 +1,6 @@
 /** The log as it was read: where it stands, what its headings mean, what it lacks, and the button that writes the register. */
 import { makeStyles, tokens } from "@fluentui/react-components";
+import { useRef } from "react";
 import type { Intentions } from "../intentions";
 import { CappedList } from "../shared/CappedList";
 import { Notice } from "../shared/Notice";
@@ -19,6 +20,11 @@ const useStyles = makeStyles({
 export function LogView({ state, intentions }: { state: PaneState; intentions: Intentions }) {
   const styles = useStyles();
   const { log, result, register } = state;
+  const found = useRef<HTMLHeadingElement>(null);
+  const close = (): void => {
+    found.current?.focus();
+    intentions.tell({ kind: "dismiss", what: "result" });
+  };
   if (log === null) {
     return (
       <>
@@ -33,7 +39,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   return (
     <>
       <div className={styles.view}>
-        {result !== null && <BuildResultPanel result={result} intentions={intentions} />}
+        {result !== null && <BuildResultPanel result={result} intentions={intentions} onClose={close} />}
         {nothing && (
           <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
             {used === 0
@@ -41,7 +47,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
               : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}
           </Notice>
         )}
-        <Section title="Log found">
+        <Section title="Log found" heading={found}>
           <p className={styles.text}>{showHow(log.place)}</p>
           {!nothing && (
             <p className={styles.text}>

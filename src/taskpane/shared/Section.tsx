@@ -1,6 +1,6 @@
 /** A titled part of a place; folded ones open and close with a press. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { useId, type ReactNode } from "react";
+import { useId, type ReactNode, type Ref } from "react";
 
 const useStyles = makeStyles({
   section: { display: "flex", flexDirection: "column", gap: "6px" },
@@ -26,12 +26,17 @@ interface Props {
   children: ReactNode;
 }
 
-export function Section({ title, aside, children }: Props) {
+interface SectionProps extends Props {
+  /** For a heading that takes the focus when what held it is gone. */
+  heading?: Ref<HTMLHeadingElement>;
+}
+
+export function Section({ title, aside, heading, children }: SectionProps) {
   const styles = useStyles();
   const id = useId();
   return (
     <section className={styles.section} aria-labelledby={id}>
-      <h2 id={id} className={styles.title}>
+      <h2 id={id} className={styles.title} {...(heading === undefined ? {} : { ref: heading, tabIndex: -1 })}>
         {title}
         {aside !== undefined && <span className={styles.aside}> {aside}</span>}
       </h2>
