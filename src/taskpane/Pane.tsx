@@ -1,6 +1,6 @@
 /** The task pane: a line on top, the places, messages, the place that is open, and the caution in the foot. */
 import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect } from "react";
+import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../excel/port";
 import type { Bell } from "./bell";
 import { Heard } from "./shared/Heard";
@@ -8,6 +8,7 @@ import { Messages } from "./Messages";
 import { OpenPlace } from "./OpenPlace";
 import { Places } from "./Places";
 import { RegisterNotices } from "./RegisterNotices";
+import { ScrollMemory, useScrollOf } from "./scroll";
 import { ShadeContext } from "./shared/shade";
 import { shownLog, type PaneState } from "./state";
 import { keepTabInside } from "./tab-order";
@@ -46,34 +47,38 @@ export function Pane({ port, bell }: Props) {
   const { state, intentions } = usePane(port);
   const shade = useShade();
   const styles = useStyles();
+  const [lists] = useState(() => new Map<string, number>());
+  const place = useScrollOf(state.card === null ? state.place : null);
   useEffect(() => bell?.answer(intentions.rebuild), [bell, intentions]);
   useEffect(() => keepTabInside(document), []);
   return (
     <FluentProvider theme={themeOf(shade)} style={FULL}>
       <ShadeContext.Provider value={shade}>
-        <div className={styles.pane}>
-          <header>
-            <h1 className={styles.title}>
-              <Heard>Gear Verdicts</Heard>
-            </h1>
-            <TopLine state={state} intentions={intentions} />
-          </header>
-          <Places place={state.place} counts={placeCounts(state)} onGo={(place) => { intentions.tell({ kind: "go", place }); }} />
-          <main className={styles.main}>
-            <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
-            <div className={styles.messages}>
-              <Messages state={state} intentions={intentions} />
+        <ScrollMemory.Provider value={lists}>
+          <div className={styles.pane}>
+            <header>
+              <h1 className={styles.title}>
+                <Heard>Gear Verdicts</Heard>
+              </h1>
+              <TopLine state={state} intentions={intentions} />
+            </header>
+            <Places place={state.place} counts={placeCounts(state)} onGo={(place) => { intentions.tell({ kind: "go", place }); }} />
+            <main className={styles.main}>
+              <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
+              <div className={styles.messages}>
+                <Messages state={state} intentions={intentions} />
+              </div>
+              <div id="place" ref={place} className={styles.place}>
+                {state.register !== null && state.card === null && <RegisterNotices check={state.register.check} intentions={intentions} />}
+                <OpenPlace state={state} intentions={intentions} />
+              </div>
+            </main>
+            <footer className={styles.foot}>{CAUTION}</footer>
+            <div role="status" aria-live="polite">
+              <Heard>{state.announcement}</Heard>
             </div>
-            <div id="place" className={styles.place}>
-              {state.register !== null && state.card === null && <RegisterNotices check={state.register.check} intentions={intentions} />}
-              <OpenPlace state={state} intentions={intentions} />
-            </div>
-          </main>
-          <footer className={styles.foot}>{CAUTION}</footer>
-          <div role="status" aria-live="polite">
-            <Heard>{state.announcement}</Heard>
           </div>
-        </div>
+        </ScrollMemory.Provider>
       </ShadeContext.Provider>
     </FluentProvider>
   );

@@ -3,7 +3,7 @@ import type { FieldId } from "../engine/fields";
 import type { HeadingChoices, ReadLog } from "../excel/port";
 import { changed } from "./lift/form";
 import { rowInside } from "./select";
-import { shownLog, type Judged, type PaneEvent, type PaneState } from "./state";
+import { shownLog, type Judged, type ListName, type PaneEvent, type PaneState } from "./state";
 import { count, showCounts, showMade } from "./words";
 
 export function reduce(state: PaneState, event: PaneEvent): PaneState {
@@ -41,15 +41,15 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "as of":
       return { ...state, asOf: event.asOf, asOfChosen: event.chosen };
     case "judge":
-      return { ...state, judged: event.judged, card: null, activeRow: null };
+      return { ...state, judged: event.judged, card: null, activeRows: { items: null, due: null } };
     case "go":
       return { ...state, place: event.place, card: null, made: null, returning: event.toList === true };
     case "open":
-      return { ...state, card: event.card, activeRow: event.card.row, returning: false };
+      return { ...state, card: event.card, activeRows: { ...state.activeRows, [event.card.from]: event.card.row }, returning: false };
     case "back":
       return { ...state, card: null, returning: true };
     case "stand on":
-      return { ...state, activeRow: event.row };
+      return { ...state, activeRows: { ...state.activeRows, [event.list]: event.row } };
     case "decision":
       return { ...state, decisions: toggled(state.decisions, event.decision), returning: false };
     case "all decisions":
@@ -101,13 +101,15 @@ function withNews(before: PaneState, after: PaneState, quiet: boolean): PaneStat
   return { ...kept, announcement: `${quiet ? "The counts changed" : count(shown.report.items.length, "item")}: ${said}.` };
 }
 
-/** The lists, and an open card, follow the row that is selected in the sheet. */
+/** The list that is open, and an open card, follow the row that is selected in the sheet; where no list is open, both stand on it. */
 function afterSelection(state: PaneState, sheet: string, row: number): PaneState {
   const shown = shownLog(state);
   if (shown?.place.sheet !== sheet) return state;
   const inside = rowInside(shown.place, row);
-  if (inside === null || inside === state.activeRow || !shown.report.items.some((item) => item.row === inside)) return state;
-  return { ...state, activeRow: inside, card: state.card === null ? null : { ...state.card, row: inside } };
+  const { place, activeRows } = state;
+  const open: readonly ListName[] = place === "items" || place === "due" ? [place] : ["items", "due"];
+  if (inside === null || open.every((list) => activeRows[list] === inside) || !shown.report.items.some((item) => item.row === inside)) return state;
+  return { ...state, activeRows: { ...activeRows, ...Object.fromEntries(open.map((list) => [list, inside])) }, card: state.card === null ? null : { ...state.card, row: inside } };
 }
 
 function withChoice(choices: HeadingChoices, heading: string, field: FieldId | null | "as found"): HeadingChoices {

@@ -23,9 +23,12 @@ export type Grouping = "none" | "place" | "kind";
 /** Which sheet the items come from. */
 export type Judged = "log" | "register";
 
+/** The places that hold a list of items. */
+export type ListName = "items" | "due";
+
 export interface Card {
   readonly row: number;
-  readonly from: "items" | "due";
+  readonly from: ListName;
 }
 
 export interface PaneState {
@@ -55,8 +58,8 @@ export interface PaneState {
   readonly card: Card | null;
   /** True after "Back" and wherever a press leads to a list: the list takes the focus when it appears. */
   readonly returning: boolean;
-  /** Row of the item that the lists stand on. */
-  readonly activeRow: number | null;
+  /** Row of the item that each list stands on. */
+  readonly activeRows: Readonly<Record<ListName, number | null>>;
   readonly decisions: readonly Decision[];
   readonly search: string;
   readonly dueStates: readonly DueState[];
@@ -90,7 +93,7 @@ export type PaneEvent =
   | { readonly kind: "go"; readonly place: PlaceName; readonly toList?: boolean }
   | { readonly kind: "open"; readonly card: Card }
   | { readonly kind: "back" }
-  | { readonly kind: "stand on"; readonly row: number }
+  | { readonly kind: "stand on"; readonly list: ListName; readonly row: number }
   | { readonly kind: "decision"; readonly decision: Decision }
   | { readonly kind: "all decisions" }
   | { readonly kind: "search"; readonly text: string }
@@ -124,7 +127,7 @@ export function firstState(asOf: number): PaneState {
     made: null,
     card: null,
     returning: false,
-    activeRow: null,
+    activeRows: { items: null, due: null },
     decisions: [],
     search: "",
     dueStates: [],

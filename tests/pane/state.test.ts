@@ -48,7 +48,7 @@ describe("what the pane knows", () => {
 
   it("goes back to the list, standing on the item", () => {
     const back = run(read, { kind: "open", card: { row: 3, from: "due" } }, { kind: "back" });
-    expect(back).toMatchObject({ card: null, activeRow: 3, returning: true });
+    expect(back).toMatchObject({ card: null, activeRows: { items: null, due: 3 }, returning: true });
   });
 
   it("does not pull the focus to the list again once the user has gone on to filter", () => {
@@ -59,9 +59,10 @@ describe("what the pane knows", () => {
   it("follows the row that is selected in the sheet, and ignores rows that hold no item", () => {
     // The log starts in sheet row 4, so its row 2 is the sheet's row 6, which is 5 counted from 0.
     const followed = reduce(run(read), { kind: "selected", sheet: "Hook log", row: 5 });
-    expect(followed.activeRow).toBe(2);
-    expect(reduce(followed, { kind: "selected", sheet: "Hook log", row: 18 }).activeRow).toBe(2);
-    expect(reduce(followed, { kind: "selected", sheet: "Other", row: 6 }).activeRow).toBe(2);
+    expect(followed.activeRows).toEqual({ items: 2, due: 2 });
+    expect(reduce(followed, { kind: "selected", sheet: "Hook log", row: 18 }).activeRows.items).toBe(2);
+    expect(reduce(followed, { kind: "selected", sheet: "Other", row: 6 }).activeRows.items).toBe(2);
+    expect(reduce(reduce(followed, { kind: "go", place: "due" }), { kind: "selected", sheet: "Hook log", row: 6 }).activeRows).toEqual({ items: 2, due: 3 });
     const card = reduce(run(read, { kind: "open", card: { row: 1, from: "items" } }), { kind: "selected", sheet: "Hook log", row: 5 });
     expect(card.card).toEqual({ row: 2, from: "items" });
   });

@@ -51,13 +51,13 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         <EmptyFilter takeFocus={state.returning} text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all due states" }); } } : {})} />
       ) : (
         <WindowedList
+          name="due"
           label="Due dates, earliest first"
           entries={entries}
           rowHeight={DUE_ROW_HEIGHT}
-          activeRow={state.activeRow}
+          activeRow={state.activeRows.due}
           takeFocus={state.returning}
-          fromTop={!state.returning}
-          onStandOn={(row) => { intentions.tell({ kind: "stand on", row }); }}
+          onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "due", row }); }}
           onOpen={(row) => void intentions.open(row, "due")}
         >
           {(item, group) => <DueRow item={item} group={group} asOf={report.asOf} />}

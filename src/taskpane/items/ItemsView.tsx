@@ -51,12 +51,13 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         <EmptyFilter takeFocus={state.returning} text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all decisions" }); } } : {})} />
       ) : (
         <WindowedList
+          name="items"
           label="Items, worst first"
           entries={entries}
           rowHeight={ITEM_ROW_HEIGHT}
-          activeRow={state.activeRow}
+          activeRow={state.activeRows.items}
           takeFocus={state.returning}
-          onStandOn={(row) => { intentions.tell({ kind: "stand on", row }); }}
+          onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "items", row }); }}
           onOpen={(row) => void intentions.open(row, "items")}
         >
           {(item) => <ItemRow item={item} />}

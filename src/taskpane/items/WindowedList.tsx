@@ -3,9 +3,11 @@
  * focus; arrows move, Enter opens.
  */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { useEffect, useLayoutEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactNode } from "react";
+import { useContext, useEffect, useLayoutEffect, useMemo, useRef, useState, type KeyboardEvent, type ReactNode } from "react";
 import type { ItemResult } from "../../engine/model";
+import { ScrollMemory } from "../scroll";
 import type { Entry } from "../select";
+import type { ListName } from "../state";
 import { layOut, linesBetween, nextItem } from "./window";
 
 const HEADING_HEIGHT = 30;
@@ -39,25 +41,26 @@ const useStyles = makeStyles({
 });
 
 interface Props {
+  /** Under which its scroll position is kept. */
+  name: ListName;
   label: string;
   entries: readonly Entry[];
   rowHeight: number;
   activeRow: number | null;
-  /** Take the focus when the list appears. */
+  /** Take the focus when the list appears, with the active row in sight. Else it opens where it was left, and follows rows that are selected later. */
   takeFocus: boolean;
-  /** Open at the first line, whatever row is selected in the sheet; rows that are selected later are followed. */
-  fromTop?: boolean;
   onStandOn: (row: number) => void;
   onOpen: (row: number) => void;
   children: (item: ItemResult, group: string) => ReactNode;
 }
 
-export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, fromTop = false, onStandOn, onOpen, children }: Props) {
+export function WindowedList({ name, label, entries, rowHeight, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
   const [scroll, setScroll] = useState({ top: 0, height: 600 });
   const [focused, setFocused] = useState(false);
-  const followed = useRef(fromTop ? activeRow : null);
+  const memory = useContext(ScrollMemory);
+  const followed = useRef(takeFocus ? null : activeRow);
   const layout = useMemo(() => layOut(entries, rowHeight, HEADING_HEIGHT), [entries, rowHeight]);
   const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
   const active = found ?? layout.items[0] ?? -1;
@@ -66,12 +69,13 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
   useLayoutEffect(() => {
     const box = list.current;
     if (box === null) return;
+    box.scrollTop = memory.get(name) ?? 0;
     const measure = (): void => { setScroll({ top: box.scrollTop, height: box.clientHeight || 600 }); };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(box);
     return () => { observer.disconnect(); };
-  }, []);
+  }, [memory, name]);
 
   useLayoutEffect(() => {
     if (followed.current !== null && followed.current === activeRow) return;
@@ -80,7 +84,7 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
   }, [activeRow, found, layout]);
 
   useEffect(() => {
-    if (takeFocus) list.current?.focus();
+    if (takeFocus) list.current?.focus({ preventScroll: true });
   }, [takeFocus]);
 
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -104,7 +108,10 @@ export function WindowedList({ label, entries, rowHeight, activeRow, takeFocus, 
       tabIndex={0}
       aria-label={label}
       aria-activedescendant={activeEntry === undefined ? undefined : `line-${activeEntry.key}`}
-      onScroll={(event) => { setScroll({ top: event.currentTarget.scrollTop, height: event.currentTarget.clientHeight || 600 }); }}
+      onScroll={({ currentTarget: box }) => {
+        memory.set(name, box.scrollTop);
+        setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
+      }}
       onKeyDown={onKeyDown}
       onFocus={() => { setFocused(true); }}
       onBlur={() => { setFocused(false); }}

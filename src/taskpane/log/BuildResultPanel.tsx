@@ -24,6 +24,8 @@ const useStyles = makeStyles({
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
 
+const seen = new WeakSet<BuildResult>();
+
 interface Props {
   result: BuildResult;
   intentions: Intentions;
@@ -33,8 +35,10 @@ interface Props {
 export function BuildResultPanel({ result, intentions, onClose }: Props) {
   const styles = useStyles();
   const panel = useRef<HTMLElement>(null);
-  // Newer browsers return a promise here, which an effect must not return.
+  // Once for each result: whoever comes back to the place finds it where it was left.
   useEffect(() => {
+    if (seen.has(result)) return;
+    seen.add(result);
     panel.current?.scrollIntoView({ block: "nearest" });
   }, [result]);
   return (
