@@ -1,5 +1,6 @@
 /** The places of the pane: tabs, or a menu where there is no room for tabs. */
 import { makeStyles, Menu, MenuButton, MenuItemRadio, MenuList, MenuPopover, MenuTrigger, Tab, TabList, tokens } from "@fluentui/react-components";
+import { useEffect, useRef, useState } from "react";
 import { useNarrow } from "./theme";
 import { PLACE_NAMES, PLACES, type PlaceName } from "./words";
 
@@ -21,6 +22,12 @@ interface Props {
 
 export function Places({ place, counts, onGo }: Props) {
   const styles = useStyles();
+  const [open, setOpen] = useState(false);
+  const list = useRef<HTMLDivElement>(null);
+  // The menu itself would stand on its first line.
+  useEffect(() => {
+    if (open) list.current?.querySelector<HTMLElement>("[aria-checked=true]")?.focus();
+  }, [open]);
   const name = (one: PlaceName): string => (counts[one] === undefined ? PLACE_NAMES[one] : `${PLACE_NAMES[one]} (${counts[one]})`);
   if (!useNarrow(TABS_FROM)) {
     return (
@@ -37,18 +44,20 @@ export function Places({ place, counts, onGo }: Props) {
   }
   return (
     <nav className={styles.menu} aria-label="Places">
-      <Menu checkedValues={{ place: [place] }} onCheckedValueChange={(_, data) => { onGo(data.checkedItems[0] as PlaceName); }}>
+      <Menu open={open} onOpenChange={(_, data) => { setOpen(data.open); }} checkedValues={{ place: [place] }} onCheckedValueChange={(_, data) => { onGo(data.checkedItems[0] as PlaceName); }}>
         <MenuTrigger disableButtonEnhancement>
           <MenuButton className={styles.button}>{name(place)}</MenuButton>
         </MenuTrigger>
         <MenuPopover>
-          <MenuList>
-            {PLACES.map((one) => (
-              <MenuItemRadio key={one} name="place" value={one}>
-                {name(one)}
-              </MenuItemRadio>
-            ))}
-          </MenuList>
+          <div ref={list}>
+            <MenuList>
+              {PLACES.map((one) => (
+                <MenuItemRadio key={one} name="place" value={one}>
+                  {name(one)}
+                </MenuItemRadio>
+              ))}
+            </MenuList>
+          </div>
         </MenuPopover>
       </Menu>
     </nav>

@@ -23,6 +23,16 @@ describe("the places", () => {
     expect(await screen.findAllByRole("tab")).toHaveLength(5);
   });
 
+  it("stand on the open place when the menu opens", async () => {
+    windowOf(300);
+    const user = userEvent.setup();
+    render(<Pane port={new FakeWorkbook()} />);
+    await user.click(await screen.findByRole("button", { name: "Log" }));
+    await user.click(await screen.findByRole("menuitemradio", { name: /^Lift/ }));
+    await user.click(screen.getByRole("button", { name: "Lift" }));
+    expect(await screen.findByRole("menuitemradio", { name: "Lift", checked: true })).toHaveFocus();
+  });
+
   it("are a menu below", async () => {
     windowOf(399);
     const user = userEvent.setup();

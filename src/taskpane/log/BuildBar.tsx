@@ -1,4 +1,4 @@
-/** The button that writes the register, always in sight under the log. */
+/** The button that writes the register: before the headings for the Tab key, and always in sight, at an edge of the log where it would scroll away. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { ReadLog } from "../../excel/port";
 import type { Intentions } from "../intentions";
@@ -7,7 +7,10 @@ import type { PaneState } from "../state";
 const useStyles = makeStyles({
   bar: {
     position: "sticky",
+    top: 0,
     bottom: 0,
+    zIndex: 1,
+    margin: "0 -12px",
     display: "flex",
     flexWrap: "wrap",
     alignItems: "center",
@@ -15,6 +18,7 @@ const useStyles = makeStyles({
     rowGap: "4px",
     padding: "8px 12px",
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground1,
   },
   hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },

@@ -1,10 +1,14 @@
-/** Your heading on the left, what it is read as on the right; each can be changed. */
+/** Your heading on the left, what it is read as on the right; each can be changed. Folded while no heading needs attention. */
 import { makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
+import { useState } from "react";
 import { FIELD_IDS, field, type FieldId } from "../../engine/fields";
 import type { HeadingMatch, Report } from "../../engine/model";
 import type { HeadingChoices } from "../../excel/port";
 import { doubled } from "../select";
-import { Section } from "../shared/Section";
+import { Folded } from "../shared/Section";
+
+/** Without these nothing can be told apart, judged or given a date. */
+const NEEDED: readonly FieldId[] = ["id", "gear", "inspected"];
 
 /** Worked out by the add-in, so no heading of a log is read as it. */
 const CHOICES = FIELD_IDS.filter((id) => id !== "overload");
@@ -28,10 +32,16 @@ interface Props {
 
 export function HeadingList({ report, choices, used, disabled, onChoose }: Props) {
   const styles = useStyles();
-  const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null);
+  // Those that are not read are the ones to look at. A choice moves none of them.
+  const [unread] = useState(() => new Set(report.headings.filter((heading) => heading.field === null).map(({ column }) => column)));
+  const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null).sort((a, b) => Number(unread.has(b.column)) - Number(unread.has(a.column)));
   const twice = doubled(report).map((id) => field(id as FieldId).heading);
+  const attention = twice.length > 0 || NEEDED.some((id) => !named.some((heading) => heading.field === id));
+  // Once open it stays: the choice that puts a heading right must not fold away under the hand that makes it.
+  const [open, setOpen] = useState(attention);
+  if (attention && !open) setOpen(true);
   return (
-    <Section title="Headings" aside={`${String(used)} of ${String(named.length)} read`}>
+    <Folded title="Headings" aside={`${String(used)} of ${String(named.length)} read`} open={open}>
       {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(" and as ")}. Choose which one counts.</p>}
       <table className={styles.table}>
         <thead>
@@ -67,7 +77,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
           ))}
         </tbody>
       </table>
-    </Section>
+    </Folded>
   );
 }
 

@@ -37,44 +37,42 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   const used = report.headings.filter((heading) => heading.field !== null).length;
   const nothing = report.items.length === 0;
   return (
-    <>
-      <div className={styles.view}>
-        {result !== null && <BuildResultPanel result={result} intentions={intentions} onClose={close} />}
-        {nothing && (
-          <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
-            {used === 0
-              ? "No heading was understood. Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top."
-              : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}
-          </Notice>
+    <div className={styles.view}>
+      {result !== null && <BuildResultPanel result={result} intentions={intentions} onClose={close} />}
+      {nothing && (
+        <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
+          {used === 0
+            ? "No heading was understood. Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top."
+            : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}
+        </Notice>
+      )}
+      <Section title="Log found" heading={found}>
+        <p className={styles.text}>{showHow(log.place)}</p>
+        {!nothing && (
+          <p className={styles.text}>
+            {count(report.items.length, "item")}: {showCounts(report)}.
+          </p>
         )}
-        <Section title="Log found" heading={found}>
-          <p className={styles.text}>{showHow(log.place)}</p>
-          {!nothing && (
-            <p className={styles.text}>
-              {count(report.items.length, "item")}: {showCounts(report)}.
-            </p>
-          )}
+      </Section>
+      {(report.problems.length > 0 || refusedLimits.length > 0) && (
+        <Section title="Put right first">
+          {report.problems.length > 0 && <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />}
+          {refusedLimits.length > 0 && <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />}
         </Section>
-        {(report.problems.length > 0 || refusedLimits.length > 0) && (
-          <Section title="Put right first">
-            {report.problems.length > 0 && <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />}
-            {refusedLimits.length > 0 && <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />}
-          </Section>
-        )}
-        {report.missingChecks.length > 0 && (
-          <Section title="What this log does not hold">
-            <CappedList label="Missing checks" entries={report.missingChecks} render={(check) => check} />
-          </Section>
-        )}
-        <HeadingList report={report} choices={state.choices} used={used} disabled={state.work.kind === "building"} onChoose={(heading, field) => void intentions.setHeading(heading, field)} />
-        {report.passedOver.length > 0 && (
-          <Folded title="Rows passed over" aside={count(report.passedOver.length, "row")}>
-            <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${String(rowNumber(log.place.address, row))}: ${why}`} />
-          </Folded>
-        )}
-      </div>
+      )}
+      {report.missingChecks.length > 0 && (
+        <Section title="What this log does not hold">
+          <CappedList label="Missing checks" entries={report.missingChecks} render={(check) => check} />
+        </Section>
+      )}
       <BuildBar state={state} log={log} intentions={intentions} />
-    </>
+      <HeadingList key={log.place.sheet} report={report} choices={state.choices} used={used} disabled={state.work.kind === "building"} onChoose={(heading, field) => void intentions.setHeading(heading, field)} />
+      {report.passedOver.length > 0 && (
+        <Folded title="Rows passed over" aside={count(report.passedOver.length, "row")}>
+          <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${String(rowNumber(log.place.address, row))}: ${why}`} />
+        </Folded>
+      )}
+    </div>
   );
 }
 
