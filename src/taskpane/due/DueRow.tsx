@@ -1,13 +1,22 @@
 /** One item of the due list: id, kind and place, and when it comes due. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { ItemResult } from "../../engine/model";
 import { showDay, showDistance } from "../days";
 import { Heard } from "../shared/Heard";
 import { DecisionChip } from "../shared/Chip";
 import { useDueTint } from "../shared/shade";
+import { linesOf, rowHeight, type TypeSize } from "../items/type-size";
 import { capital, kindOf, nameOf } from "../words";
 
-export const DUE_ROW_HEIGHT = 58;
+/** A date takes one line. What is wrong with a date, and how it is to be written, stands in full. */
+export function dueRowHeight(item: ItemResult, asOf: number, type: TypeSize): number {
+  return rowHeight(type, item.nextDue === null ? linesOf(whereAndWhen(item, asOf), type.letters) : 1);
+}
+
+function whereAndWhen(item: ItemResult, asOf: number): string {
+  const when = dueText(item, asOf);
+  return item.place === "" ? when : `${when}, ${item.place}`;
+}
 
 const useStyles = makeStyles({
   row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "2px" },
@@ -15,6 +24,7 @@ const useStyles = makeStyles({
   line: { flexGrow: 1, minWidth: 0, overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap" },
   name: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   id: { fontWeight: tokens.fontWeightSemibold },
+  whole: { whiteSpace: "normal", overflowWrap: "anywhere" },
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
 });
 
@@ -28,8 +38,7 @@ interface Props {
 export function DueRow({ item, group, asOf }: Props) {
   const styles = useStyles();
   const { mark } = useDueTint(item.dueState);
-  const when = dueText(item, asOf);
-  const where = item.place === "" ? when : `${when}, ${item.place}`;
+  const where = whereAndWhen(item, asOf);
   return (
     <div className={styles.row} style={{ borderLeftColor: mark }} title={where}>
       <Heard>{group}: </Heard>
@@ -39,7 +48,7 @@ export function DueRow({ item, group, asOf }: Props) {
         </span>
         <DecisionChip decision={item.verdict.decision} />
       </div>
-      <span className={`${styles.line} ${styles.quiet}`}>{where}</span>
+      <span className={mergeClasses(styles.line, styles.quiet, item.nextDue === null && styles.whole)}>{where}</span>
     </div>
   );
 }

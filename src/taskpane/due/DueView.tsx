@@ -1,17 +1,19 @@
 /** What is late and what comes due, by date; grouped by place or kind when asked. */
 import { Label, makeStyles, Select, tokens } from "@fluentui/react-components";
-import { useMemo } from "react";
+import { useCallback, useMemo } from "react";
+import type { ItemResult } from "../../engine/model";
 import type { ReadLog } from "../../excel/port";
 import { showDay } from "../days";
 import type { Intentions } from "../intentions";
 import { EmptyFilter } from "../items/EmptyFilter";
+import type { TypeSize } from "../items/type-size";
 import { WindowedList } from "../items/WindowedList";
 import { dueEntries } from "../select";
 import type { Grouping, PaneState } from "../state";
 import { DUE_NAMES } from "../words";
 import { serviceNote } from "./before-use";
 import { DueButtons } from "./DueButtons";
-import { DueRow, DUE_ROW_HEIGHT } from "./DueRow";
+import { DueRow, dueRowHeight } from "./DueRow";
 
 const GROUPINGS: Record<Grouping, string> = { none: "date only", place: "place", kind: "kind of gear" };
 
@@ -28,6 +30,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
   const { report } = shown;
   const entries = useMemo(() => dueEntries(report, state.dueStates, state.grouping), [report, state.dueStates, state.grouping]);
   const service = useMemo(() => serviceNote(report.items), [report]);
+  const heightOf = useCallback((item: ItemResult, type: TypeSize) => dueRowHeight(item, report.asOf, type), [report.asOf]);
   const narrowed = state.dueStates.length > 0;
   const chosen = state.dueStates.map((one) => DUE_NAMES[one].toLowerCase()).join(" or ");
   return (
@@ -54,7 +57,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
           name="due"
           label="Due dates, earliest first"
           entries={entries}
-          rowHeight={DUE_ROW_HEIGHT}
+          heightOf={heightOf}
           activeRow={state.activeRows.due}
           takeFocus={state.returning}
           onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "due", row }); }}

@@ -5,9 +5,10 @@ import { beforeUse } from "../due/before-use";
 import { DecisionChip } from "../shared/Chip";
 import { useDecisionTints } from "../shared/shade";
 import { kindOf, nameOf } from "../words";
+import { rowHeight, type TypeSize } from "./type-size";
 
-/** Pixels; room for the name line and three lines of the sentence. */
-export const ITEM_ROW_HEIGHT = 90;
+/** Room for the name line and three lines of the sentence. */
+export const itemRowHeight = (_: ItemResult, type: TypeSize): number => rowHeight(type, 3);
 
 const useStyles = makeStyles({
   row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "3px" },

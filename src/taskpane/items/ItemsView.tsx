@@ -8,7 +8,7 @@ import type { PaneState } from "../state";
 import { showNumber } from "../words";
 import { DecisionButtons } from "./DecisionButtons";
 import { EmptyFilter } from "./EmptyFilter";
-import { ItemRow, ITEM_ROW_HEIGHT } from "./ItemRow";
+import { ItemRow, itemRowHeight } from "./ItemRow";
 import { WindowedList } from "./WindowedList";
 
 const useStyles = makeStyles({
@@ -54,7 +54,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           name="items"
           label="Items, worst first"
           entries={entries}
-          rowHeight={ITEM_ROW_HEIGHT}
+          heightOf={itemRowHeight}
           activeRow={state.activeRows.items}
           takeFocus={state.returning}
           onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "items", row }); }}

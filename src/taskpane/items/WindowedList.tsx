@@ -8,9 +8,15 @@ import type { ItemResult } from "../../engine/model";
 import { ScrollMemory } from "../scroll";
 import type { Entry } from "../select";
 import type { ListName } from "../state";
+import { USUAL, type TypeSize } from "./type-size";
 import { layOut, linesBetween, nextItem } from "./window";
 
-const HEADING_HEIGHT = 30;
+/** Above and below the line of a heading. */
+const AROUND_HEADING = 10;
+/** Pixels beside the text of a row. */
+const BESIDE = 24;
+/** What the small type is measured by: as many wide and narrow letters as the texts of the rows have. */
+const SAMPLE = "\"02/03/2026\": day and month can be read both ways; write 2 Mar 2026";
 
 const useStyles = makeStyles({
   list: {
@@ -22,6 +28,9 @@ const useStyles = makeStyles({
     outlineStyle: "none",
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
   },
+  probe: { position: "absolute", top: 0, left: 0, visibility: "hidden", pointerEvents: "none", whiteSpace: "nowrap", width: "max-content" },
+  name: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  small: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   space: { position: "relative", width: "100%" },
   line: { position: "absolute", left: 0, right: 0, boxSizing: "border-box", overflow: "hidden" },
   item: { cursor: "pointer", borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover } },
@@ -45,7 +54,7 @@ interface Props {
   name: ListName;
   label: string;
   entries: readonly Entry[];
-  rowHeight: number;
+  heightOf: (item: ItemResult, type: TypeSize) => number;
   activeRow: number | null;
   /** Take the focus when the list appears, with the active row in sight. Else it opens where it was left, and follows rows that are selected later. */
   takeFocus: boolean;
@@ -54,14 +63,16 @@ interface Props {
   children: (item: ItemResult, group: string) => ReactNode;
 }
 
-export function WindowedList({ name, label, entries, rowHeight, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
+export function WindowedList({ name, label, entries, heightOf, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
   const [scroll, setScroll] = useState({ top: 0, height: 600 });
+  const probe = useRef<HTMLDivElement>(null);
+  const [type, setType] = useState(USUAL);
   const [focused, setFocused] = useState(false);
   const memory = useContext(ScrollMemory);
   const followed = useRef(takeFocus ? null : activeRow);
-  const layout = useMemo(() => layOut(entries, rowHeight, HEADING_HEIGHT), [entries, rowHeight]);
+  const layout = useMemo(() => layOut(entries, (item) => heightOf(item, type), type.name + AROUND_HEADING), [entries, heightOf, type]);
   const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
   const active = found ?? layout.items[0] ?? -1;
   const activeEntry = entries[active];
@@ -70,10 +81,17 @@ export function WindowedList({ name, label, entries, rowHeight, activeRow, takeF
     const box = list.current;
     if (box === null) return;
     box.scrollTop = memory.get(name) ?? 0;
-    const measure = (): void => { setScroll({ top: box.scrollTop, height: box.clientHeight || 600 }); };
+    const measure = (): void => {
+      setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
+      setType((before) => {
+        const now = typeSize(probe.current, box.clientWidth);
+        return now === null || (now.name === before.name && now.line === before.line && now.letters === before.letters) ? before : now;
+      });
+    };
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(box);
+    if (probe.current !== null) observer.observe(probe.current);
     return () => { observer.disconnect(); };
   }, [memory, name]);
 
@@ -92,7 +110,7 @@ export function WindowedList({ name, label, entries, rowHeight, activeRow, takeF
       onOpen(activeEntry.item.row);
       return;
     }
-    const page = Math.max(1, Math.floor(scroll.height / rowHeight) - 1);
+    const page = Math.max(1, Math.floor((scroll.height * entries.length) / layout.height) - 1);
     const to = nextItem(layout.items, active, event.key, page);
     const target = to === null ? undefined : entries[to];
     if (target?.kind !== "item") return;
@@ -116,6 +134,12 @@ export function WindowedList({ name, label, entries, rowHeight, activeRow, takeF
       onFocus={() => { setFocused(true); }}
       onBlur={() => { setFocused(false); }}
     >
+      <div ref={probe} aria-hidden="true" className={styles.probe}>
+        <div className={styles.name}>{SAMPLE}</div>
+        <div className={styles.small}>
+          <span>{SAMPLE}</span>
+        </div>
+      </div>
       <div className={styles.space} role="presentation" style={{ height: layout.height }}>
         {linesBetween(layout, scroll.top, scroll.top + scroll.height, active).map((index) => {
           const entry = entries[index];
@@ -148,6 +172,14 @@ export function WindowedList({ name, label, entries, rowHeight, activeRow, takeF
       </div>
     </div>
   );
+}
+
+/** Null where nothing is drawn. */
+function typeSize(probe: HTMLElement | null, width: number): TypeSize | null {
+  const [name, small] = [...(probe?.children ?? [])] as HTMLElement[];
+  const sample = small?.firstElementChild?.getBoundingClientRect().width ?? 0;
+  if (name === undefined || small === undefined || name.offsetHeight === 0 || sample === 0) return null;
+  return { name: name.offsetHeight, line: small.offsetHeight, letters: Math.max(8, Math.floor((((width - BESIDE) * SAMPLE.length) / sample) * 0.97)) };
 }
 
 function bringIntoSight(box: HTMLElement, top: number, bottom: number): void {

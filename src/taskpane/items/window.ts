@@ -1,4 +1,5 @@
 /** Where the lines of a long list stand, and which of them are in sight. Pure. */
+import type { ItemResult } from "../../engine/model";
 import type { Entry } from "../select";
 
 export interface Layout {
@@ -15,14 +16,14 @@ export interface Layout {
 /** Lines drawn above and below the ones in sight, so that scrolling shows no gap. */
 const SPARE = 4;
 
-export function layOut(entries: readonly Entry[], rowHeight: number, headingHeight: number): Layout {
+export function layOut(entries: readonly Entry[], heightOf: (item: ItemResult) => number, headingHeight: number): Layout {
   const tops: number[] = [0];
   const items: number[] = [];
   const position = new Map<number, number>();
   const lineOfRow = new Map<number, number>();
   let top = 0;
   entries.forEach((entry, index) => {
-    top += entry.kind === "item" ? rowHeight : headingHeight;
+    top += entry.kind === "item" ? heightOf(entry.item) : headingHeight;
     tops.push(top);
     if (entry.kind === "heading") return;
     position.set(index, items.length);

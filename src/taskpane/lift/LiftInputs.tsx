@@ -1,11 +1,12 @@
 /** The lift itself: load, legs, angle, hitch, heat. */
-import { Checkbox, Field, Input, makeStyles, Select } from "@fluentui/react-components";
+import { Checkbox, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { TWO_LEGS_ADVISED } from "../../engine/hookup";
 import { LOAD_UNITS } from "../../engine/load";
 import type { LiftChange, LiftForm, LiftInputs as Inputs } from "./form";
 
 const useStyles = makeStyles({
-  rows: { display: "grid", gridTemplateColumns: "minmax(0, 1fr) minmax(0, 1fr)", gap: "6px 8px", alignItems: "start" },
+  // Two columns where the longest choice fits into each.
+  rows: { display: "grid", fontSize: tokens.fontSizeBase200, gridTemplateColumns: "repeat(auto-fit, minmax(min(100%, 12.5em), 1fr))", gap: "6px 8px", alignItems: "start" },
   narrow: { minWidth: 0, width: "100%" },
   wide: { gridColumn: "1 / -1" },
 });

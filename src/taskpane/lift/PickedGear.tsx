@@ -11,10 +11,12 @@ import type { LiftChange, LiftForm, Picked } from "./form";
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "6px" },
   item: { padding: "6px 8px", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium, display: "flex", flexDirection: "column", gap: "4px" },
-  head: { display: "flex", alignItems: "center", gap: "6px" },
-  name: { flexGrow: 1, minWidth: 0, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
+  // The choice goes under the name where both do not fit.
+  head: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "4px 6px", fontSize: tokens.fontSizeBase200 },
+  name: { flex: "1 1 calc(8em + 36px)", minWidth: 0, fontSize: tokens.fontSizeBase300, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
   kind: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
-  place: { flexShrink: 0, width: "136px", minWidth: 0 },
+  place: { flex: "1 0 11.5em", minWidth: 0 },
+  drop: { marginLeft: "auto" },
   narrow: { minWidth: 0, width: "100%" },
 });
 

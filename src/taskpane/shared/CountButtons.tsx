@@ -4,14 +4,16 @@ import type { Tint } from "../decision-colors";
 import { showNumber } from "../words";
 
 const useStyles = makeStyles({
-  group: { display: "grid", gap: "6px" },
+  // Their widths are counted in the size of their words.
+  group: { display: "grid", gap: "6px", fontSize: tokens.fontSizeBase200 },
   button: {
     display: "flex",
     flexDirection: "column",
     alignItems: "flex-start",
     minHeight: "48px",
     padding: "4px 5px 5px 6px",
-    font: "inherit",
+    fontFamily: "inherit",
+    fontSize: "inherit",
     textAlign: "left",
     color: tokens.colorNeutralForeground1,
     backgroundColor: tokens.colorNeutralBackground1,
@@ -35,7 +37,7 @@ const useStyles = makeStyles({
     fontWeight: tokens.fontWeightSemibold,
     fontVariantNumeric: "tabular-nums",
   },
-  word: { fontSize: "11px", lineHeight: "14px", fontWeight: tokens.fontWeightSemibold, whiteSpace: "nowrap" },
+  word: { fontSize: "0.92em", lineHeight: "1.27", fontWeight: tokens.fontWeightSemibold },
 });
 
 export interface CountButton<Key extends string> {
@@ -45,6 +47,19 @@ export interface CountButton<Key extends string> {
   readonly word: string;
   readonly tint: Tint;
   readonly title?: string;
+}
+
+/** Beside the word of a button, in pixels; and between two buttons. */
+const BESIDE = 18;
+const GAP = 6;
+
+/** So many columns where the longest word fits each, else two. */
+function columnsOf(columns: number, words: readonly string[]): string {
+  const longest = Math.max(...words.flatMap((word) => word.split(" ")).map((word) => word.length));
+  const gaps = GAP * (columns - 1);
+  // A letter is 0.6 of the size at most, on average over a word.
+  const needed = `${String(columns * longest * 0.6)}em + ${String(columns * BESIDE + gaps)}px`;
+  return `repeat(auto-fit, minmax(min((100% - ${String(GAP)}px) / 2, max((100% - ${String(gaps)}px) / ${String(columns)} - 0.1px, (${needed} - 100%) * 999)), 1fr))`;
 }
 
 interface Props<Key extends string> {
@@ -58,7 +73,7 @@ interface Props<Key extends string> {
 export function CountButtons<Key extends string>({ label, columns, buttons, pressed, onPress }: Props<Key>) {
   const styles = useStyles();
   return (
-    <div role="group" aria-label={label} className={styles.group} style={{ gridTemplateColumns: `repeat(${String(columns)}, minmax(0, 1fr))` }}>
+    <div role="group" aria-label={label} className={styles.group} style={{ gridTemplateColumns: columnsOf(columns, buttons.map(({ word }) => word)) }}>
       {buttons.map(({ key, count, symbol, word, tint, title }) => {
         const on = pressed.includes(key);
         return (
