@@ -55,7 +55,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   },
   {
     heading: "Flag",
-    formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?")))))))))`,
+    formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@[Due state]]<>"CURRENT","! NO DATE",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))))`,
     format: "General", width: 92, note: "What needs doing first, as a symbol and a word. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
   },
   { heading: "Verdict", formula: `=GEAR.VERDICT(${args(whole)})`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
@@ -63,7 +63,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
   { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
   { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}]),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },
-  { heading: "Due state", formula: `=IF(AND(ISNUMBER([@[Next due]]),N([@${name("inspected")}])<=${AS_OF_CELL}),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
+  { heading: "Due state", formula: `=IF(AND(ISNUMBER([@[Next due]]),ISNUMBER(${AS_OF_CELL}),N([@${name("inspected")}])<=${AS_OF_CELL}),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
 ];
 
 /** A worked-out column's formula; `rules` is the cell or the range that it hands over as the rule sets. */

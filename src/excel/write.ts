@@ -210,6 +210,8 @@ function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, co
   sign("WATCH");
   sign("DRESS");
   tint(body, due, "DUE SOON", SHEET_COLORS["DUE SOON"]);
+  // Gear without a date is no better than gear that is late.
+  tint(body, due, "NO DATE", SHEET_COLORS.OVERDUE);
   tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
   tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
   sign("NO VERDICT");

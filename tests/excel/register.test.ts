@@ -46,6 +46,22 @@ describe("building a register", () => {
     expect(register(made).map((r) => [r["Flag"], r["Due state"]])).toEqual([["✔ KEEP", "CURRENT"], ["? DATE AHEAD", "NO DATE"], ["✖ REMOVE", "NO DATE"]]);
   });
 
+  it("flags gear without a date of inspection, with an unknown service or without a day to judge by, as not current, and tints its row as overdue", async () => {
+    const special = hookRow("H-4", "2").map((cell) => (cell === "normal" ? "special" : cell));
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2"), hookRow("H-2", "2", { inspected: null }), hookRow("H-3", "2", { inspected: "last spring" }), special, hookRow("H-5", "2.15", { inspected: null }), hookRow("H-6", "2.09", { inspected: null })] });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    await build();
+    const flags = (): unknown[] => register(made).map((r) => r["Flag"]);
+    expect(flags()).toEqual(["✔ KEEP", "! NO DATE", "! NO DATE", "! NO DATE", "✖ REMOVE", "! NO DATE"]);
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const [noDate, overdue] = ["NO DATE", "OVERDUE"].map((word) => sheet.rules.find((rule) => rule.formula.endsWith(`="${word}"`)));
+    expect(noDate).toMatchObject({ fill: overdue!.fill, color: overdue!.color });
+    Object.assign(sheet.at(1, 3), { value: "some day", formula: undefined });
+    await calc.recalculate(made);
+    expect(flags()).toEqual(["! NO DATE", "! NO DATE", "! NO DATE", "! NO DATE", "✖ REMOVE", "! NO DATE"]);
+  });
+
   it("follows a reading that is typed in the register", async () => {
     const made = book({ "Gear log": hookLog(2) });
     const calc = calculator();
@@ -156,7 +172,7 @@ describe("building a register", () => {
     await build();
     // The first rule that holds wins, in the order in which the flag names what needs doing first.
     const words = made.sheet(REGISTER_SHEET)!.rules.map((rule) => /="([A-Z ]+)"$/.exec(rule.formula)?.[1]);
-    expect(words).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "DUE SOON", "DRESS", "WATCH"]);
+    expect(words).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "NO DATE", "DUE SOON", "DRESS", "WATCH"]);
   });
 
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
