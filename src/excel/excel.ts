@@ -9,7 +9,9 @@ import { reportOn } from "../engine/report";
 import { asGrid } from "../engine/sheet";
 import { withoutSheet } from "./address";
 import { asWorkbookError, inWorkbook } from "./host";
-import { HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
+import { againstLog, countedAnew, withNote } from "./against-log";
+import { copiedFrom, loadCopied, NOTHING_COPIED, type Copied } from "./copied";
+import { HEADING_ROW, HOUSE_SHEET, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
 import { writeLift } from "./lift-write";
@@ -21,6 +23,9 @@ interface Standing {
   readonly sheet: boolean;
   readonly notes: boolean;
   readonly table: (OldRegister & { readonly rows: number; readonly columns: number; readonly row: number; readonly column: number }) | null;
+  readonly copied: Copied;
+  /** True when there is a sheet for what was copied. */
+  readonly keeps: boolean;
   readonly why: string;
 }
 
@@ -39,15 +44,18 @@ async function standing(context: Excel.RequestContext): Promise<Standing> {
   const house = context.workbook.worksheets.getItemOrNullObject(HOUSE_SHEET);
   house.load("name");
   house.protection.load("protected");
+  const copying = loadCopied(context);
   await context.sync();
+  const copied = copiedFrom(copying);
+  const keeps = !copying.sheet.isNullObject;
   if (!notes.isNullObject && notes.protection.protected) throw new WorkbookError("protected", `The sheet "${NOTES_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
   if (!house.isNullObject && house.protection.protected) throw new WorkbookError("protected", `The sheet "${HOUSE_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
   if (sheet.isNullObject) {
     if (!elsewhere.isNullObject) throw otherShape(`a table named "${REGISTER_TABLE}" stands on another sheet`);
-    return { sheet: false, notes: !notes.isNullObject, table: null, why: "" };
+    return { sheet: false, notes: !notes.isNullObject, copied: NOTHING_COPIED, keeps, table: null, why: "" };
   }
   if (sheet.protection.protected) throw new WorkbookError("protected", `The sheet "${REGISTER_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
-  if (table.isNullObject) return { sheet: true, notes: !notes.isNullObject, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
+  if (table.isNullObject) return { sheet: true, notes: !notes.isNullObject, copied, keeps, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
   const range = table.getRange();
   range.load("rowIndex,columnIndex,rowCount,columnCount");
   const first = table.getHeaderRowRange();
@@ -56,7 +64,7 @@ async function standing(context: Excel.RequestContext): Promise<Standing> {
   const headings = ((first.values as CellValue[][])[0] ?? []).map(readText);
   const { columns, formulas } = await readColumns(context, table, headings);
   return {
-    sheet: true, notes: !notes.isNullObject, why: "",
+    sheet: true, notes: !notes.isNullObject, copied, keeps, why: "",
     table: { headings, values: columns, formulas, rows: range.rowCount - 1, columns: range.columnCount, row: range.rowIndex, column: range.columnIndex },
   };
 }
@@ -64,8 +72,8 @@ async function standing(context: Excel.RequestContext): Promise<Standing> {
 const RESULTS = new Set(RESULT_HEADINGS.map(key));
 
 /**
- * The typed columns of the register: values of the input columns, formulas of those that people added. The worked-out
- * columns hold long sentences and are not read.
+ * The typed columns of the register: values of the input columns, formulas of those that people added, and where the log
+ * differs. The worked-out columns hold long sentences and are not read.
  */
 async function readColumns(context: Excel.RequestContext, table: Excel.Table, headings: readonly string[]): Promise<{ columns: CellValue[][]; formulas: CellValue[][] }> {
   const body = table.getDataBodyRange();
@@ -91,7 +99,7 @@ async function readColumns(context: Excel.RequestContext, table: Excel.Table, he
 function typedRuns(headings: readonly string[]): readonly { readonly from: number; readonly count: number }[] {
   const runs: { from: number; count: number }[] = [];
   headings.forEach((heading, column) => {
-    if (RESULTS.has(key(heading))) return;
+    if (RESULTS.has(key(heading)) && key(heading) !== key(LOG_DIFFERS)) return;
     const last = runs.at(-1);
     if (last && last.from + last.count === column) last.count += 1;
     else runs.push({ from: column, count: 1 });
@@ -111,18 +119,18 @@ async function build(log: ReadLog, onProgress: (progress: Progress) => void, sig
       if (!shape.ok) throw otherShape(shape.why);
       if (now.table.row !== HEADING_ROW - 1 || now.table.column !== 0) throw otherShape(`its headings do not stand in row ${String(HEADING_ROW)} from column A on`);
     }
-    const plan = planRegister(log.report, now.table);
+    const plan = planRegister(log.report, log.place.sheet, { register: now.table, copied: now.copied });
     if (signal.aborted) throw new WorkbookError("stopped", "Stopped before anything was written.");
     const today = Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440) + 25569;
     await writeRegister(context, plan, {
-      basis: log.report.basis, asOf: log.report.asOf === today ? null : log.report.asOf, exists: now.table !== null, notesExist: now.notes,
+      basis: log.report.basis, asOf: log.report.asOf === today ? null : log.report.asOf, exists: now.table !== null, notesExist: now.notes, copiedExist: now.keeps,
       oldRows: now.table?.rows ?? 0, oldColumns: now.table?.columns ?? 0, onProgress,
     });
     return { sheet: REGISTER_SHEET, items: plan.rows.length, added: plan.added, kept: plan.kept, differing: plan.differing, onlyInRegister: plan.onlyInRegister, sentences: plan.sentences };
   });
 }
 
-async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnType<WorkbookPort["checkRegister"]> {
+async function checkRegister(basis: readonly BasisId[], asOf: number, other: ReadLog | null = null): ReturnType<WorkbookPort["checkRegister"]> {
   return inWorkbook(async (context) => {
     const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
     const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
@@ -142,21 +150,29 @@ async function checkRegister(basis: readonly BasisId[], asOf: number): ReturnTyp
     // The formulas of one row tell what the whole register reads; a cell that was typed over does not change that.
     const row = table.getDataBodyRange().getRow(0);
     row.load("formulas");
+    const copying = loadCopied(context);
     await context.sync();
     const readsHouse = (row.formulas as CellValue[][]).flat().some((cell) => readText(cell).includes(`'${HOUSE_SHEET}'!`));
-    const { columns } = await readColumns(context, table, headings);
+    const { columns, formulas } = await readColumns(context, table, headings);
     const grid = asGrid([headings, ...columns]);
     const house = await readHouseSheet(context);
     const report = reportOn(grid, withHouse({ basis, asOf }, house));
     if (report === null) return null;
-    const cells = report.items.map((item) => ({ item, says: readText((verdicts.values as CellValue[][])[item.row - 1]?.[0]) }));
+    const noted = headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS));
+    const own = report.items.map((item) => withNote(item, readText(columns[item.row - 1]?.[noted])));
+    const saysOf = (row: number): string => readText((verdicts.values as CellValue[][])[row - 1]?.[0]);
+    const log = other === null || other.place.sheet === REGISTER_SHEET ? null : other;
+    const { items, apart } = log === null ? { items: own, apart: [] } : againstLog(own, log.report, planRegister(log.report, log.place.sheet, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes);
     const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
-    const disagree = cells.filter(({ item, says }) => says !== item.verdict.decision && !says.startsWith("#"));
+    // A cell is right when it says what the register's own rows say, with the log as it was when they were built.
+    const disagree = own.filter((item) => saysOf(item.row) !== item.verdict.decision && !saysOf(item.row).startsWith("#"));
+    const shown = items.map((item) => (saysOf(item.row) === item.verdict.decision ? item : { ...item, cellSays: saysOf(item.row) }));
     return {
-      log: { place, refusedLimits: refusedLimits(house), report: { ...report, items: cells.map(({ item, says }) => (says === item.verdict.decision ? item : { ...item, cellSays: says })) } },
+      log: { place, refusedLimits: refusedLimits(house), report: countedAnew(report, shown) },
       check: {
-        disagreeing: disagree.map(({ item, says }) => ({ id: item.id, cell: says, judged: item.verdict.decision })),
-        functionsMissing: cells.some(({ says }) => says.startsWith("#NAME")),
+        disagreeing: disagree.map((item) => ({ id: item.id, cell: saysOf(item.row), judged: item.verdict.decision })),
+        apart,
+        functionsMissing: report.items.some((item) => saysOf(item.row).startsWith("#NAME")),
         withoutHouse: house !== null && !readsHouse,
       },
     };

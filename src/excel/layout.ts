@@ -1,10 +1,13 @@
 /** Names and places of the add-in's own sheets. Nothing outside them is ever written. */
 import { field, type FieldId } from "../engine/fields";
 import { LEAD_DAYS } from "../engine/schedule";
+import { DECISIONS } from "../engine/verdict";
 
 export const REGISTER_SHEET = "Gear register";
 export const NOTES_SHEET = "Gear notes";
 export const REGISTER_TABLE = "Gear";
+/** What was copied from the log at the last build; very hidden. */
+export const COPIED_SHEET = "Gear copied";
 /** The house's own limits; people write in it, the add-in only makes it. */
 export const HOUSE_SHEET = "House limits";
 
@@ -36,6 +39,16 @@ const typed = block(name("id"), name("remarks"));
 const whole = block(name("id"), name("overload"));
 const args = (over: typeof typed): string => `${over.headings},${over.row},${BASIS_CELL}`;
 
+/** Filled by the build where register and log were both changed: the log's decision, a colon, and the cells. */
+export const LOG_DIFFERS = "Log differs";
+
+/** The worse of a decision and the one that the log gave; in the order below, the worse stands first. */
+function noBetterThanLog(own: string): string {
+  const log = `LEFT([@[${LOG_DIFFERS}]],FIND(":",[@[${LOG_DIFFERS}]])-1)`;
+  const order = `"${DECISIONS.join("|")}"`;
+  return `IF([@[${LOG_DIFFERS}]]="",${own},IF(FIND(${log},${order})<FIND(${own},${order}),${log},${own}))`;
+}
+
 /**
  * Columns that are worked out, in order. The first two carry an overload found in one part to the rest of its assembly;
  * the verdict reads them together with the input columns. Blank cells are guarded, because some hosts hand them to
@@ -53,13 +66,14 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],"undated",[${name("id")}],"<>"&[@${name("id")}])>0,"undated",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}]))))`,
     format: "yyyy-mm-dd", width: 62, note: field("overload").takes,
   },
+  { heading: LOG_DIFFERS, formula: "", format: "@", width: 160, note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt." },
   {
     heading: "Flag",
     formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@[Due state]]<>"CURRENT","! NO DATE",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))))`,
     format: "General", width: 92, note: "What needs doing first, as a symbol and a word. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
   },
-  { heading: "Verdict", formula: `=GEAR.VERDICT(${args(whole)})`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
-  { heading: "Reason", formula: `=GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
+  { heading: "Verdict", formula: `=${noBetterThanLog(`GEAR.VERDICT(${args(whole)})`)}`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
+  { heading: "Reason", formula: `=IF([@[${LOG_DIFFERS}]]="","",[@[${LOG_DIFFERS}]]&" ")&GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
   { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
   { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}]),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },

@@ -8,12 +8,14 @@ import { toNumber } from "../engine/exact";
 import { key } from "../engine/headings";
 import { otherRating } from "../engine/hookup-parts";
 import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
-import type { CellValue, HeadingMatch, Report } from "../engine/model";
+import type { CellValue, HeadingMatch, ItemResult, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
 import { readTorque, torqueUnitOfHeading } from "../engine/torque";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
-import { CAUTION, inputFormat, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
+import { NOTHING_COPIED, type Copied } from "./copied";
+import { CAUTION, inputFormat, LOG_DIFFERS, REGISTER_SHEET, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
+import { mergeCell } from "./merge";
 
 /** A cell to write; text begins with an apostrophe where the column is not a text column. */
 export type Written = string | number | boolean;
@@ -32,6 +34,20 @@ export interface RegisterPlan {
   readonly differing: readonly { readonly id: string; readonly heading: string; readonly register: string; readonly log: string }[];
   readonly onlyInRegister: readonly string[];
   readonly sentences: readonly string[];
+  /** For each row, what its cell "Log differs" holds. */
+  readonly logDiffers: readonly string[];
+  /** Rows where the log says what the register does not: new in the log, or changed in both. By id in small letters. */
+  readonly changes: ReadonlyMap<string, LogChange>;
+  /** What the log says now, for the next build. */
+  readonly copied: Copied;
+}
+
+/** What the log says of an item that the register does not say. */
+export interface LogChange {
+  /** Cells in words: "Cracks: register none, log crack". */
+  readonly cells: readonly string[];
+  /** True when some cell was changed in both, or was emptied in the log: a build does not settle that. */
+  readonly both: boolean;
 }
 
 /** The register as it stands: headings, values, and formulas where they differ. */
@@ -117,8 +133,16 @@ function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly He
   return units.size === 1 ? ([...units][0] ?? null) : null;
 }
 
-/** Ids and inspection state from a log into register rows; what people typed in the register stays. */
-export function planRegister(report: Report, old: OldRegister | null): RegisterPlan {
+/** Service of an item of which nothing is said: no rule allows a longer interval. */
+const NORMAL = "normal";
+
+export interface Before {
+  readonly register: OldRegister | null;
+  readonly copied: Copied;
+}
+
+/** Ids and inspection state from the log on a sheet into register rows; what people typed in the register stays. */
+export function planRegister(report: Report, source: string, { register: old, copied: lastCopied }: Before): RegisterPlan {
   const shape = old === null ? null : shapeOf(old);
   const oldColumns = shape?.ok === true ? shape.columns : new Map<FieldId, number>();
   const extras = shape?.ok === true ? shape.extras : [];
@@ -139,6 +163,14 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
 
   const rows: Written[][] = [];
   const extraRows: Written[][] = [];
+  const logDiffers: string[] = [];
+  const changes = new Map<string, LogChange>();
+  // What was copied from another sheet tells nothing about this one: where they differ, both stand.
+  const own = source === REGISTER_SHEET;
+  const known = lastCopied.source === source ? lastCopied : NOTHING_COPIED;
+  const copied = new Map<string, ReadonlyMap<FieldId, string>>();
+  const saidBefore = (index: number | undefined): string => readText(old?.values[index ?? -1]?.[old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS))]);
+  let followed = 0;
   const differing: RegisterPlan["differing"][number][] = [];
   let added = 0, kept = 0, normal = 0;
   const taken = new Set<string>();
@@ -150,21 +182,37 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
     if (before === undefined) added += 1;
     else kept += 1;
     taken.add(item.id.toLowerCase());
-    const rowUnit = before === undefined ? rowUnitOf(item.cells, report.headings) : (namedUnit(readText(before[oldColumns.get("unit") ?? -1]))?.unit ?? rowUnitOf(item.cells, report.headings));
+    const cells = new Map<FieldId, string>();
+    const said: { readonly how: "taken" | "apart"; readonly words: string }[] = [];
+    const merged = (id: FieldId, log: Written): Written => {
+      const last = known.rows.get(item.id.toLowerCase())?.get(id) ?? "";
+      const stands = before === undefined ? null : registerCell(id, before[oldColumns.get(id) ?? -1]);
+      // Where the log says nothing of the service, the build itself wrote "normal".
+      const mine = id === "service" && last === "" && stands === NORMAL ? "" : stands;
+      const merge = mergeCell(id, log, mine, last);
+      if (merge.copied !== "") cells.set(id, merge.copied);
+      if (mine === null || merge.how === "same") return merge.value;
+      const both = { register: shown(id, mine), log: shown(id, log) };
+      if (merge.how !== "typed") said.push({ how: merge.how, words: `${field(id).heading}: register ${both.register}, log ${both.log === "" ? "blank" : both.log}` });
+      if (merge.how === "taken") followed += 1;
+      else if (both.log !== "" || merge.how === "apart") differing.push({ id: item.id, heading: field(id).heading, ...both });
+      return merge.value;
+    };
+    const logUnit = rowUnitOf(item.cells, report.headings);
+    const unit = merged("unit", readText(item.cells.get("unit")) === "" ? (logUnit ?? "") : written("unit", item.cells.get("unit"), null, null));
+    const rowUnit = namedUnit(readText(unit))?.unit ?? logUnit;
     const line = fields.map((id): Written => {
-      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit, headingOf(id)) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : id === "unit" && readText(item.cells.get("unit")) === "" ? (rowUnit ?? "") : written(id, item.cells.get(id), columnUnits.get(id) ?? rowUnit, rowUnit);
-      const mine = before === undefined || !oldColumns.has(id) ? "" : registerCell(id, before[oldColumns.get(id) ?? -1]);
-      if (mine === "") {
-        if (id === "service" && log === "") {
-          normal += 1;
-          return "normal";
-        }
-        return log;
-      }
-      if (log !== "" && String(log).replace(/^'/, "") !== String(mine).replace(/^'/, ""))
-        differing.push({ id: item.id, heading: field(id).heading, register: shown(id, mine), log: shown(id, log) });
-      return mine;
+      if (id === "unit") return unit;
+      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit, headingOf(id)) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : written(id, item.cells.get(id), columnUnits.get(id) ?? logUnit, rowUnit);
+      const value = merged(id, log);
+      if (id !== "service" || value !== "") return value;
+      if (readText(before?.[oldColumns.get(id) ?? -1]) === "") normal += 1;
+      return NORMAL;
     });
+    copied.set(item.id.toLowerCase(), cells.set("id", item.id));
+    if (said.length > 0) changes.set(item.id.toLowerCase(), { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
+    // The register read as its own log cannot settle what the log said.
+    logDiffers.push(own ? saidBefore(index) : said.some(({ how }) => how === "apart") ? differsText(item, said.filter(({ how }) => how === "apart").map(({ words }) => words)) : "");
     rows.push(line);
     extraRows.push(keepExtra(index));
   }
@@ -173,15 +221,46 @@ export function planRegister(report: Report, old: OldRegister | null): RegisterP
     const id = readText(line[oldColumns.get("id") ?? -1]);
     if (taken.has(id.toLowerCase()) || line.every((cell, column) => ![...oldColumns.values()].includes(column) || readText(cell) === "")) return;
     if (id !== "") onlyInRegister.push(id);
+    const last = known.rows.get(id.toLowerCase());
+    if (last) copied.set(id.toLowerCase(), last);
+    logDiffers.push(saidBefore(index));
     rows.push(fields.map((f) => (oldColumns.has(f) ? registerCell(f, line[oldColumns.get(f) ?? -1]) : "")));
     extraRows.push(keepExtra(index));
   });
+  const stated = own ? logDiffers : partsOfAssemblies(report, changes, logDiffers);
+  const both = [...changes].filter(([, change]) => change.both).map(([id]) => report.items.find((item) => item.id.toLowerCase() === id)?.id ?? id);
   return {
+    logDiffers: stated, changes, copied: own ? lastCopied : { source, rows: copied },
     fields, extras: extras.map((e) => e.heading), rows, extraRows, notes: notesFor(fields, report.basis), added, kept, differing, onlyInRegister,
     sentences: [
       ...(normal === 0 ? [] : [`Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),
+      ...(followed === 0 ? [] : [`${followed.toLocaleString("en-US")} ${followed === 1 ? "cell that nobody had changed in the register took its" : "cells that nobody had changed in the register took their"} new value from the log.`]),
+      ...(both.length === 0 ? [] : [`Changed both in the register and in the log: ${some(both)}. The worse verdict of the two counts until both say the same and the register is rebuilt.`]),
     ],
   };
+}
+
+/** As many as are read at a glance. */
+const some = (list: readonly string[], joint = ", "): string => (list.length > 3 ? `${list.slice(0, 3).join(joint)} and ${(list.length - 3).toLocaleString("en-US")} more` : list.join(joint));
+
+/** The log's decision first: the register's formula reads it there. */
+function differsText(item: ItemResult, cells: readonly string[]): string {
+  return `${item.verdict.decision}: so says the log, which differs from the register (${some(cells, "; ")}); the worse of the two counts until both agree.`;
+}
+
+/** An overload that only the log tells of reaches the other parts of its assembly as well. */
+function partsOfAssemblies(report: Report, changes: ReadonlyMap<string, LogChange>, texts: readonly string[]): readonly string[] {
+  const reached = overloadedWith(report, (id) => changes.get(id)?.both === true);
+  return texts.map((text, index) => {
+    const item = report.items[index];
+    return text === "" && item !== undefined && reached.has(item.id.toLowerCase()) ? differsText(item, ["another part of its assembly"]) : text;
+  });
+}
+
+/** Ids, in small letters, of items that the log finds overloaded together with one of those asked for. */
+export function overloadedWith(report: Report, asked: (id: string) => boolean): ReadonlySet<string> {
+  const assemblies = new Set(report.items.filter((item) => asked(item.id.toLowerCase())).map((item) => item.assembly.toLowerCase()));
+  return new Set(report.items.filter((item) => item.assembly !== "" && assemblies.has(item.assembly.toLowerCase()) && item.verdict.findings.some(({ check }) => check === "assembly")).map((item) => item.id.toLowerCase()));
 }
 
 const plain = (cell: CellValue): Written => (cell === null || cell === undefined ? "" : isDateCell(cell) ? cell.serial : cell);
@@ -210,6 +289,8 @@ function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readon
     ["", ""],
     ["Decision", "What to do"],
     ...DECISIONS.map((d) => [`${SYMBOLS[d]} ${d}`, ACTIONS[d]]),
+    ["", ""],
+    ["Rebuilding", "A cell that nobody changed here follows the log when the register is rebuilt; what the log said last is kept on a hidden sheet of the add-in. What was typed here stays. A blank in the log clears nothing here."],
     ["", ""],
     ["Printing", "Id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
     ["", ""],

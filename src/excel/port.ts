@@ -3,6 +3,7 @@ import type { BasisId } from "../engine/bases";
 import type { FieldId } from "../engine/fields";
 import type { HookupRequest, HookupResult } from "../engine/hookup";
 import type { Report } from "../engine/model";
+import type { AgainstLog } from "./against-log";
 
 /** Where a log stands. */
 export interface LogPlace {
@@ -64,6 +65,8 @@ export interface BuildResult {
 export interface RegisterCheck {
   /** Rows of the register whose verdict cell says something else than the readings do. */
   readonly disagreeing: readonly { readonly id: string; readonly cell: string; readonly judged: string }[];
+  /** Items of which the log says what the register does not; the worse of the two verdicts counts. */
+  readonly apart: readonly AgainstLog[];
   /** True when the verdict cells show #NAME?: the functions are not loaded. */
   readonly functionsMissing: boolean;
   /** True when the workbook has house limits and the register's formulas do not read them. */
@@ -88,8 +91,8 @@ export interface WorkbookPort {
   read(request: ReadRequest): Promise<ReadLog>;
   /** Builds or rebuilds the register from a log that was read; `signal` stops it before anything is written. */
   build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult>;
-  /** Judges the register's own rows; null when there is no register. */
-  checkRegister(basis: readonly BasisId[], asOf: number): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
+  /** Judges the register's own rows, none better than the log judges it where that was changed since; null when there is no register. */
+  checkRegister(basis: readonly BasisId[], asOf: number, log?: ReadLog | null): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
   /** Filters the register to the decisions given; an empty list shows all rows. */
   filterRegister(decisions: readonly string[]): Promise<void>;
   /** Selects the row of an item in the sheet; `row` counts inside the place. */

@@ -6,7 +6,7 @@ import { areaAddress, withoutSheet } from "./address";
 import type { HouseLimits } from "../engine/house";
 import { inWorkbook } from "./host";
 import { readHouseSheet } from "./house-sheet";
-import { HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET } from "./layout";
+import { COPIED_SHEET, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET } from "./layout";
 import { WorkbookError, type LogPlace, type ReadLog, type ReadRequest } from "./port";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
@@ -54,7 +54,7 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
   await context.sync();
 
   const used = sheets.items
-    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && sheet.name !== NOTES_SHEET && sheet.name !== HOUSE_SHEET)
+    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && ![NOTES_SHEET, HOUSE_SHEET, COPIED_SHEET].includes(sheet.name))
     .map((sheet) => {
       const range = sheet.getUsedRangeOrNullObject(true);
       range.load("address,rowIndex,columnIndex,rowCount,columnCount");

@@ -2,7 +2,8 @@
 import { columnLetters, areaAddress } from "./address";
 import { fittingChoices } from "./choices";
 import { SHEET_COLORS, SIGN_COLORS } from "./colors";
-import { AS_OF_CELL, BASIS_CELL, CAUTION, formulaOf, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
+import { copiedRows } from "./copied";
+import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, formulaOf, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
 import { followRegister, HOUSE_RANGE } from "./house-sheet";
 import type { RegisterPlan, Written } from "./plan";
 import { WorkbookError, type Progress } from "./port";
@@ -19,6 +20,7 @@ export interface WriteOptions {
   readonly asOf: number | null;
   readonly exists: boolean;
   readonly notesExist: boolean;
+  readonly copiedExist: boolean;
   /** Rows of the register before, to clear what is left over. */
   readonly oldRows: number;
   readonly oldColumns: number;
@@ -37,6 +39,9 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
   };
 
   say(0, "Setting up the sheet");
+  // In the first request, so that a workbook that takes no new sheets refuses before anything is written.
+  const keep = options.copiedExist ? sheets.getItem(COPIED_SHEET) : sheets.add(COPIED_SHEET);
+  keep.visibility = Excel.SheetVisibility.veryHidden;
   writeTop(sheet, options);
   prepareColumns(sheet, plan, count);
   const table = placeTable(sheet, plan, options, width, count);
@@ -53,6 +58,8 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
   sheet.activate();
   sheet.getRange(`A${String(HEADING_ROW)}`).select();
   await context.sync();
+  // Last: if this were written and the rows were not, old readings would pass for what people typed.
+  await writeInParts(context, keep, copiedRows(plan.copied));
   say(plan.rows.length, "Done");
 }
 
@@ -123,6 +130,23 @@ async function writeBody(context: Excel.RequestContext, sheet: Excel.Worksheet, 
   }
 }
 
+/** Text cells from A1 on; the sheet held the same sort of cells before. */
+async function writeInParts(context: Excel.RequestContext, sheet: Excel.Worksheet, rows: readonly (readonly string[])[]): Promise<void> {
+  sheet.getRange().clear();
+  const width = rows[0]?.length ?? 1;
+  sheet.getRangeByIndexes(0, 0, rows.length, width).numberFormat = "@" as unknown as string[][];
+  let start = 0;
+  while (start < rows.length) {
+    let size = 0, end = start;
+    while (end < rows.length && size < REQUEST_SIZE) size += sizeOf(rows[end++] ?? []);
+    sheet.getRangeByIndexes(start, 0, end - start, width).values = rows.slice(start, end) as string[][];
+    // As for the rows of the register.
+    // eslint-disable-next-line office-addins/no-context-sync-in-loop
+    await context.sync();
+    start = end;
+  }
+}
+
 const sizeOf = (row: readonly Written[]): number => row.reduce((sum: number, cell) => sum + (typeof cell === "string" ? cell.length + 3 : 8), 2);
 
 function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): void {
@@ -136,7 +160,8 @@ function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string,
   RESULT_COLUMNS.forEach((result, index) => {
     const column = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + index, count, 1);
     column.numberFormat = result.format as unknown as string[][];
-    column.formulas = formulaOf(result, rules) as unknown as string[][];
+    if (result.heading !== LOG_DIFFERS) column.formulas = formulaOf(result, rules) as unknown as string[][];
+    else if (plan.rows.length > 0) column.values = plan.logDiffers.map((text) => [text]);
     column.format.columnWidth = result.width;
     column.format.horizontalAlignment = "Left";
   });

@@ -16,7 +16,34 @@ const useStyles = makeStyles({
   summary: { cursor: "pointer" },
 });
 
+/** What the log says of the register's items, then what is wrong with the register's cells. */
 export function RegisterNotices({ check, intentions }: { check: RegisterCheck; intentions: Intentions }) {
+  return (
+    <>
+      <LogNotice check={check} intentions={intentions} />
+      <CellNotice check={check} intentions={intentions} />
+    </>
+  );
+}
+
+function LogNotice({ check: { apart }, intentions }: { check: RegisterCheck; intentions: Intentions }) {
+  const styles = useStyles();
+  if (apart.length === 0) return null;
+  const both = apart.filter((row) => row.both);
+  return (
+    <Notice intent="warning" title="The log says something that the register does not." action={{ label: "Rebuild register", onClick: () => void intentions.rebuild() }}>
+      {namesOf(apart)}. The worse of the two counts here.
+      {both.length < apart.length && " Rebuild to take over what was typed in the log."}
+      {both.length > 0 && ` Changed in both, or emptied in the log: ${namesOf(both)}; make them agree, then rebuild.`}
+      <details className={styles.cells}>
+        <summary className={styles.summary}>What they say</summary>
+        <CappedList label="Where log and register differ" entries={apart} render={(row) => `${row.id}: register ${row.register}, log ${row.log}. ${row.cells.join("; ")}`} />
+      </details>
+    </Notice>
+  );
+}
+
+function CellNotice({ check, intentions }: { check: RegisterCheck; intentions: Intentions }) {
   if (check.functionsMissing) {
     return (
       <Notice intent="error" title="The verdict cells read #NAME? instead of a word." action={{ label: "Read again", onClick: () => void intentions.readAgain() }}>
@@ -44,7 +71,7 @@ export function RegisterNotices({ check, intentions }: { check: RegisterCheck; i
   );
 }
 
-function namesOf(rows: readonly Row[]): string {
+function namesOf(rows: readonly { readonly id: string }[]): string {
   const named = rows.slice(0, NAMED).map(({ id }) => id).join(", ");
   return rows.length > NAMED ? `${named} and ${showNumber(rows.length - NAMED)} more` : named;
 }

@@ -45,8 +45,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const readRegister = async (mine: number, quiet: boolean): Promise<void> => {
-    const { basis, asOf } = get();
-    const found = await port.checkRegister(basis, asOf);
+    const { basis, asOf, log } = get();
+    const found = await port.checkRegister(basis, asOf, log);
     if (mine === turn) tell({ kind: "register read", found, quiet });
   };
 
@@ -102,7 +102,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     const isOver = (place: LogPlace): boolean => sheets.has(place.sheet) || sheets.has(HOUSE_SHEET);
     try {
       if (log !== null && isOver(log.place)) await readLog(log.place, mine, true);
-      if (register !== null && isOver(register.log.place) && mine === turn) await readRegister(mine, true);
+      // Where the log was changed, the register's items are judged no better than the log.
+      if (register !== null && (isOver(register.log.place) || (log !== null && isOver(log.place))) && mine === turn) await readRegister(mine, true);
       if (mine !== turn) return;
       underWay = [];
       tell({ kind: "waiting", on: false });

@@ -83,7 +83,7 @@ describe("building a register", () => {
     await excelPort.build(log, () => undefined, new AbortController().signal);
     expect(register(made).map((r) => r["Verdict"])).toEqual(["REMOVE", "EXAMINE", "KEEP", "KEEP"]);
     const checked = await excelPort.checkRegister(DEFAULT_BASIS, AS_OF);
-    expect(checked?.check).toEqual({ disagreeing: [], functionsMissing: false, withoutHouse: false });
+    expect(checked?.check).toEqual({ disagreeing: [], apart: [], functionsMissing: false, withoutHouse: false });
   });
 
   it("built before there were house limits is told from one that reads them, whatever stands in its first verdict cell", async () => {

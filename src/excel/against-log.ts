@@ -1,0 +1,57 @@
+/** The register's items, none judged better than the log judges it where the log says what the register does not. Pure. */
+import type { DueState, ItemResult, ItemVerdict, Report } from "../engine/model";
+import { DECISIONS, isDecision, rank, type Decision } from "../engine/verdict";
+import { overloadedWith, type LogChange } from "./plan";
+
+export interface AgainstLog {
+  readonly id: string;
+  readonly cells: readonly string[];
+  readonly register: Decision;
+  readonly log: Decision;
+  /** True when a rebuild does not settle it. */
+  readonly both: boolean;
+}
+
+/** The decision that a cell "Log differs" begins with; one that cannot be read is none. */
+export function decisionIn(text: string): Decision | null {
+  if (text === "") return null;
+  const word = text.slice(0, Math.max(0, text.indexOf(":")));
+  return isDecision(word) ? word : "NO VERDICT";
+}
+
+/** An item whose register row carries the log's decision from the last build. */
+export function withNote(item: ItemResult, text: string): ItemResult {
+  const log = decisionIn(text);
+  if (log === null) return item;
+  const decision = rank(log) < rank(item.verdict.decision) ? log : item.verdict.decision;
+  return { ...item, verdict: { ...item.verdict, decision, reason: `${text} ${item.verdict.reason}` } };
+}
+
+export function againstLog(register: readonly ItemResult[], log: Report, changes: ReadonlyMap<string, LogChange>): { readonly items: readonly ItemResult[]; readonly apart: readonly AgainstLog[] } {
+  const byId = new Map(log.items.map((item) => [item.id.toLowerCase(), item]));
+  const reached = overloadedWith(log, (id) => changes.has(id));
+  const apart: AgainstLog[] = [];
+  const items = register.map((item) => {
+    const id = item.id.toLowerCase();
+    const change = changes.get(id) ?? (reached.has(id) ? { cells: ["another part of its assembly was found overloaded"], both: false } : undefined);
+    const other = byId.get(id);
+    if (change === undefined || other === undefined) return item;
+    apart.push({ id: item.id, cells: change.cells, register: item.verdict.decision, log: other.verdict.decision, both: change.both });
+    return worseOf(item, other, change.cells);
+  });
+  return { items, apart };
+}
+
+function worseOf(item: ItemResult, log: ItemResult, cells: readonly string[]): ItemResult {
+  const note = `Log and register differ (${cells.join("; ")}), and the worse counts.`;
+  const worse: ItemVerdict = rank(log.verdict.decision) < rank(item.verdict.decision) ? log.verdict : item.verdict;
+  const due = item.nextDue === null || (log.nextDue !== null && item.nextDue <= log.nextDue) ? item : log;
+  return { ...item, tagged: item.tagged || log.tagged, verdict: { ...worse, reason: `${note} ${worse.reason}` }, nextDue: due.nextDue, dueState: due.dueState, dueNote: due.dueNote };
+}
+
+/** A report over other items, counted anew. */
+export function countedAnew(report: Report, items: readonly ItemResult[]): Report {
+  const counts = Object.fromEntries(DECISIONS.map((decision) => [decision, items.filter((item) => item.verdict.decision === decision).length])) as Record<Decision, number>;
+  const due = Object.fromEntries(Object.keys(report.due).map((state) => [state, items.filter((item) => item.dueState === state).length])) as Record<DueState, number>;
+  return { ...report, items, counts, due };
+}
