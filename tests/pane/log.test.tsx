@@ -8,7 +8,7 @@ import "./still";
 import { FakeWorkbook, HEADINGS, ITEMS, LOG_PLACE, report } from "./sample";
 
 const user = userEvent.setup();
-const DATED: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "Last insp.", field: "inspected", unit: null, chosen: false }];
+const DATED: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "Last insp.", field: "inspected", also: null, unit: null, chosen: false }];
 let book: FakeWorkbook;
 
 beforeEach(() => {
@@ -36,7 +36,7 @@ describe("the headings", () => {
   });
 
   it.each([
-    ["two are read as the same", [...DATED, { column: 9, heading: "Gap", field: "throatNow", unit: null, chosen: false }]],
+    ["two are read as the same", [...DATED, { column: 9, heading: "Gap", field: "throatNow", also: null, unit: null, chosen: false }]],
     ["none is the date of the last inspection", HEADINGS],
     ["none is the id", DATED.filter(({ field }) => field !== "id")],
     ["none is read", DATED.map((heading) => ({ ...heading, field: null }))],
