@@ -6,48 +6,16 @@ import { isHouse, readHouse, type HouseLimits } from "./house";
 import type { CellValue } from "./model";
 
 export const BASES = {
-  law: {
-    name: "Law",
-    holds: "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires",
-  },
-  standard: {
-    name: "Standard",
-    holds:
-      "Consensus standards as adopted in public law: throat opening more than 5 % or 1/4 in (6 mm), any visible twist, 10 % wear, the newer chain table",
-  },
-  practice: {
-    name: "Practice",
-    holds:
-      "Common practice without a published source: 10 % wear, 5 % in highly stressed areas and where wear runs in two directions, dressing, swivel clearance",
-  },
-  strict: {
-    name: "Strict",
-    holds: "Practice, and any measurable throat opening is a removal",
-  },
-  alberta: {
-    name: "Alberta",
-    holds: "Alberta OHS Code: hooks at 15 % throat opening, 10 degrees twist, 10 % of the section's area",
-  },
-  queensland: {
-    name: "Queensland",
-    holds: "Queensland guide for doggers: hooks at 5 % throat opening and 10 % wear, chain at 10 % wear",
-  },
-  germany: {
-    name: "Germany",
-    holds: "German discard list for load hooks: 10 % mouth widening, 5 % wear in the saddle",
-  },
-  ships: {
-    name: "Ships",
-    holds: "ISO 16855 for ships' loose gear: 10 % wastage, 6 % on pins, any crack or permanent deformation",
-  },
-  iso: {
-    name: "ISO",
-    holds: "ISO 4309: broken wires of crane ropes in 6 and 30 rope diameters, by rope category number, lay and drum; nothing else",
-  },
-  house: {
-    name: "House",
-    holds: "Limits on the workbook's own sheet; they only tighten, unless a row names the maker's written figure",
-  },
+  law: { name: "Law" },
+  standard: { name: "Standard" },
+  practice: { name: "Practice" },
+  strict: { name: "Strict" },
+  alberta: { name: "Alberta" },
+  queensland: { name: "Queensland" },
+  germany: { name: "Germany" },
+  ships: { name: "Ships" },
+  iso: { name: "ISO" },
+  house: { name: "House" },
 } as const;
 
 export type BasisId = keyof typeof BASES;

@@ -1,19 +1,15 @@
-/** A whole log judged: every item, the assemblies, the dates, the counts. */
+/** A whole log judged: every item, the counts, what the log lacks and what must be put right. */
 import { inForce, type BasisId } from "./bases";
 import { inUse } from "./check/situation";
-import { readDate, readText } from "./cell";
 import { FIELD_IDS, type FieldId } from "./fields";
-import { GEAR } from "./gear/index";
-import { matchKind } from "./gear/match";
 import { fieldsOf } from "./gear/fields-of";
-import { judgeItem, tagState, type Judging } from "./item";
-import type { CellValue, ItemResult, ItemVerdict, Report } from "./model";
-import { dueState, monthsOf, nextDue } from "./schedule";
-import { cellsOf, findLog, itemRows, type FoundLog, type Grid, type ItemRow } from "./sheet";
+import { GEAR } from "./gear/index";
+import { judgeItems, type LogJudging } from "./log-items";
+import type { ItemResult, Report } from "./model";
+import { findLog, type FoundLog, type Grid } from "./sheet";
 import { DECISIONS } from "./verdict";
 
-export interface ReportRequest extends Judging {
-  readonly asOf: number;
+export interface ReportRequest extends LogJudging {
   readonly choices?: Readonly<Record<string, FieldId | null>>;
 }
 
@@ -23,11 +19,8 @@ export function reportOn(grid: Grid, request: ReportRequest): Report | null {
   return found === null ? null : reportWith(grid, found, request);
 }
 
-/** The same for a grid whose headings are known. */
-export function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report {
-  const { items: rows, passedOver } = itemRows(grid, found);
-  const overloads = overloadDates(rows, found, request);
-  const items = rows.map((row) => judgeRow(row, found, request, overloads.get(row.row) ?? null));
+function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report {
+  const { items, passedOver } = judgeItems(grid, found, request);
   return {
     items,
     counts: countBy(DECISIONS, items.map((item) => item.verdict.decision)),
@@ -45,68 +38,6 @@ function countBy<K extends string>(keys: readonly K[], values: readonly K[]): Re
   const counts = Object.fromEntries(keys.map((k) => [k, 0])) as Record<K, number>;
   for (const value of values) counts[value] += 1;
   return counts;
-}
-
-/** Verdict of one row on its own, without the rest of its assembly. */
-export function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, judging: Judging): ItemVerdict {
-  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), judging);
-}
-
-/**
- * A part found stretched means that its whole assembly was overloaded. For each other part of that assembly: the day on
- * which the overload was found (the inspection's date, else the day of judging).
- */
-function overloadDates(rows: readonly ItemRow[], found: FoundLog, request: ReportRequest): ReadonlyMap<number, number> {
-  const assemblies = new Map<string, ItemRow[]>();
-  for (const row of rows) {
-    const name = readText(row.cells.get("assembly")).toLowerCase();
-    if (name !== "") assemblies.set(name, [...(assemblies.get(name) ?? []), row]);
-  }
-  const dates = new Map<number, number>();
-  for (const parts of assemblies.values()) {
-    if (parts.length < 2) continue;
-    const signs = parts.filter((row) => verdictOfRow(row, found, request).findings.some((f) => f.overload));
-    for (const sign of signs) {
-      const seen = readDate(sign.cells.get("inspected"));
-      const day = seen.kind === "value" ? seen.value : request.asOf;
-      for (const other of parts) if (other !== sign) dates.set(other.row, Math.max(day, dates.get(other.row) ?? 0));
-    }
-  }
-  return dates;
-}
-
-function judgeRow(row: ItemRow, found: FoundLog, request: ReportRequest, overload: number | null): ItemResult {
-  const values: ReadonlyMap<FieldId, CellValue> = overload === null ? row.cells : new Map(row.cells).set("overload", { serial: overload });
-  const cells = cellsOf(values, found.headings);
-  const gearText = readText(row.cells.get("gear"));
-  const match = matchKind(gearText);
-  const due = match.ok ? dueOf(row.cells, request.asOf) : { day: null, note: "the gear kind is not known" };
-  return {
-    row: row.row,
-    id: readText(row.cells.get("id")),
-    gear: match.ok ? match.kind.id : null,
-    gearText,
-    place: readText(row.cells.get("place")),
-    assembly: readText(row.cells.get("assembly")),
-    tagged: tagState(cells, request.asOf).out,
-    verdict: judgeItem(row.cells.get("gear"), cells, request),
-    nextDue: due.day,
-    dueState: dueState(due.day, request.asOf),
-    dueNote: due.note,
-    cells: row.cells,
-  };
-}
-
-/** Next inspection of a row: last inspection and service class; a blank service counts as normal, the longest any rule allows. */
-export function dueOf(cells: ReadonlyMap<FieldId, CellValue>, asOf: number): { readonly day: number | null; readonly note: string } {
-  const last = readDate(cells.get("inspected"));
-  if (last.kind === "missing") return { day: null, note: "no date of the last inspection" };
-  if (last.kind === "refused") return { day: null, note: `"${last.text}": ${last.why}` };
-  if (last.value > asOf) return { day: null, note: `the inspection date ${last.text} is later than the day of judging` };
-  const service = readText(cells.get("service"));
-  const months = monthsOf(service === "" ? "normal" : service);
-  if (typeof months !== "number") return { day: null, note: months.why };
-  return { day: nextDue(last.value, months), note: service === "" ? "service not recorded, counted as normal" : "" };
 }
 
 function doubledIds(items: readonly ItemResult[]): readonly string[] {

@@ -3,7 +3,7 @@ import { readBasis } from "./bases";
 import { matchHeadings, type Headings } from "./headings";
 import { cellsOf, findLog, type FoundLog, type Grid } from "./sheet";
 import { judgeItem } from "./item";
-import { reportWith } from "./report";
+import { judgeItems } from "./log-items";
 import { rowCells } from "./row-cells";
 import type { CellValue, ItemVerdict } from "./model";
 
@@ -62,8 +62,8 @@ export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly
   if (odd) return rows.map(() => unjudged(widths(headings, odd)));
   const log: Grid = [headings.matches.map((m) => m.heading), ...rows];
   const found: FoundLog = { headings, headingRow: 0, headingRows: 1, score: headings.columns.size };
-  const report = reportWith(log, found, { basis: choice.ids, asOf: NO_DAY, house: choice.house });
-  const byRow = new Map(report.items.map((item) => [item.row, item.verdict]));
-  const passed = new Map(report.passedOver.map((p) => [p.row, p.why]));
+  const { items, passedOver } = judgeItems(log, found, { basis: choice.ids, asOf: NO_DAY, house: choice.house });
+  const byRow = new Map(items.map((item) => [item.row, item.verdict]));
+  const passed = new Map(passedOver.map((p) => [p.row, p.why]));
   return rows.map((_, index) => byRow.get(index + 1) ?? unjudged(passed.has(index + 1) ? `Not an item: ${passed.get(index + 1) ?? ""}.` : "Blank row."));
 }

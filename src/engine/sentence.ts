@@ -77,8 +77,8 @@ export function tellUnruled(label: string, said: string): string {
   return `${capital(label)}: "${said}" was found and no rule in force names it; a competent person decides.`;
 }
 
-export function tellMissing(label: string, heading: string, takes: string): string {
-  return `${capital(label)}: nothing is recorded; fill "${heading}" (${takes.replace(/\.$/, "")}).`;
+export function tellMissing(label: string, heading: string): string {
+  return `${capital(label)}: nothing is recorded; fill "${heading}".`;
 }
 
 export function tellRefused(label: string, heading: string, text: string, why: string): string {

@@ -1,6 +1,7 @@
 /** Names and places of the add-in's own sheets. Nothing outside them is ever written. */
 import { field, type FieldId } from "../engine/fields";
 import { LEAD_DAYS } from "../engine/schedule";
+import { TAKES } from "../engine/takes";
 import { DECISIONS } from "../engine/verdict";
 
 export const REGISTER_SHEET = "Gear register";
@@ -64,7 +65,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   {
     heading: name("overload"),
     formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],"undated",[${name("id")}],"<>"&[@${name("id")}])>0,"undated",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}]))))`,
-    format: "yyyy-mm-dd", width: 62, note: field("overload").takes,
+    format: "yyyy-mm-dd", width: 62, note: TAKES.overload,
   },
   { heading: LOG_DIFFERS, formula: "", format: "@", width: 160, note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt." },
   {

@@ -1,4 +1,5 @@
 /** What a register will hold, as plain data. Pure: no workbook, no clock. */
+import { HOLDS } from "../engine/about";
 import { BASES, type BasisId } from "../engine/bases";
 import { isDateCell, readCount, readDate, readDegrees, readLength, readText } from "../engine/cell";
 import { showDate } from "../engine/dates";
@@ -10,6 +11,7 @@ import { otherRating } from "../engine/hookup-parts";
 import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
 import type { CellValue, HeadingMatch, ItemResult, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
+import { TAKES } from "../engine/takes";
 import { readTorque, torqueUnitOfHeading } from "../engine/torque";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
@@ -285,7 +287,7 @@ function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readon
     [CAUTION, ""],
     ["", ""],
     ["Rules in force", ""],
-    ...basis.map((id) => [BASES[id].name, BASES[id].holds]),
+    ...basis.map((id) => [BASES[id].name, HOLDS[id]]),
     ["", ""],
     ["Decision", "What to do"],
     ...DECISIONS.map((d) => [`${SYMBOLS[d]} ${d}`, ACTIONS[d]]),
@@ -295,7 +297,7 @@ function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readon
     ["Printing", "Id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
     ["", ""],
     ["Column", "What it takes"],
-    ...fields.map((id) => [field(id).heading, field(id).takes]),
+    ...fields.map((id) => [field(id).heading, TAKES[id]]),
     ...RESULT_COLUMNS.map((c) => [c.heading, c.note]),
   ];
 }

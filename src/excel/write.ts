@@ -10,6 +10,7 @@ import { WorkbookError, type Progress } from "./port";
 import { field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
 import { matchKind } from "../engine/gear/match";
+import { TAKES } from "../engine/takes";
 
 /** Characters of cell text in one request: well below the 5 MB limit of the web host. */
 const REQUEST_SIZE = 2_500_000;
@@ -212,7 +213,7 @@ function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; 
   column.dataValidation.clear();
   if (!choices) return;
   column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
-  column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: field(id).takes };
+  column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: TAKES[id] };
 }
 
 function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {

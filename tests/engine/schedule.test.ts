@@ -2,7 +2,8 @@ import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
 import { readDateText, showDate } from "../../src/engine/dates";
-import { dueOf, reportOn } from "../../src/engine/report";
+import { dueOf } from "../../src/engine/log-items";
+import { reportOn } from "../../src/engine/report";
 import { dueState, INTERVALS, monthsOf, nextDue } from "../../src/engine/schedule";
 
 const serial = (text: string): number => {

@@ -3,7 +3,8 @@ import { BASIS_IDS } from "../../src/engine/bases";
 import { FIELDS } from "../../src/engine/fields";
 import { GEAR } from "../../src/engine/gear/index";
 import { fieldsOf } from "../../src/engine/gear/fields-of";
-import { cite, SOURCES } from "../../src/engine/sources";
+import { ABOUT } from "../../src/engine/about";
+import { cite, SOURCES, type SourceKey } from "../../src/engine/sources";
 import { limitInWords, listSources } from "../../src/engine/sources-list";
 import { DECISIONS } from "../../src/engine/verdict";
 import { good, judged } from "./helpers";
@@ -99,7 +100,7 @@ describe("the documents", () => {
   it("each has a name and says what it is; all but practice and the house have an edition", () => {
     for (const [key, source] of Object.entries(SOURCES)) {
       expect(source.name, key).toMatch(/\w/);
-      expect(source.about, key).toMatch(/\w/);
+      expect(ABOUT[key as SourceKey], key).toMatch(/\w/);
       if (key !== "practice" && key !== "house") expect(source.edition, key).toMatch(/\w/);
     }
   });

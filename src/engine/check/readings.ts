@@ -1,7 +1,7 @@
 /** What a check's cells say: readings with their unit, pairs that fit, and the findings where they do not. */
 import { type Length, type Read, readLength, tidy } from "../cell";
 import { type Exact, exact, ZERO } from "../exact";
-import { field, type FieldId } from "../fields";
+import type { FieldId } from "../fields";
 import type { Check } from "../gear/kind";
 import { fitOf } from "../judge";
 import type { CellValue, Finding } from "../model";
@@ -31,7 +31,7 @@ export function plain(check: Check, decision: Decision, sentence: string, more: 
 }
 
 export function missingFinding(check: Check, cells: Cells, id: FieldId): Finding {
-  return plain(check, "NO VERDICT", tellMissing(check.name, cells.heading(id), field(id).takes));
+  return plain(check, "NO VERDICT", tellMissing(check.name, cells.heading(id)));
 }
 
 export function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { readonly text: string; readonly why: string }): Finding {

@@ -2,6 +2,7 @@
 import { makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { FIELD_IDS, field, type FieldId } from "../../engine/fields";
+import { TAKES } from "../../engine/takes";
 import type { HeadingMatch, Report } from "../../engine/model";
 import type { HeadingChoices } from "../../excel/port";
 import { doubled } from "../select";
@@ -67,7 +68,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
                   aria-label={`${heading.heading} is read as`}
                   disabled={disabled}
                   value={heading.field ?? "not used"}
-                  title={heading.field === null ? "Not used" : field(heading.field).takes}
+                  title={heading.field === null ? "Not used" : TAKES[heading.field]}
                   onChange={(_, data) => { onChoose(heading.heading, chosen(data.value)); }}
                 >
                   <Choices heading={heading} changed={heading.chosen || heading.heading.toLowerCase() in choices} />

@@ -1,6 +1,7 @@
 /** The documents behind the limits, rule set by rule set; then what is left out and what nobody read. */
 import { makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
+import { HOLDS } from "../../engine/about";
 import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
 import { LEFT_OUT, unconfirmed, type LeftOut } from "../../engine/left-out";
 import { listSources } from "../../engine/sources-list";
@@ -44,7 +45,7 @@ export function SourcesView({ basis }: { basis: readonly BasisId[] }) {
         const inForce = basis.includes(id);
         return (
           <Folded key={`${id}-${String(searched)}-${String(inForce)}`} title={BASES[id].name} aside={`${count(lines.length, "limit")}, ${inForce ? "in force" : "not in force"}`} open={inForce || searched}>
-            <p className={styles.text}>{BASES[id].holds}.</p>
+            <p className={styles.text}>{HOLDS[id]}.</p>
             <DocumentLines lines={lines.map((line) => ({ document: line.document, text: `${line.gear}, ${line.check}: ${figureWords(line.figure)}`, remark: [line.clause, statusWord(line.status)].filter((text) => text !== "").join(". ") }))} />
           </Folded>
         );

@@ -1,5 +1,6 @@
 /** Chooses the rule sets in force; at least one stays. */
 import { Button, Checkbox, makeStyles, tokens } from "@fluentui/react-components";
+import { HOLDS } from "../../engine/about";
 import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
 
 const useStyles = makeStyles({
@@ -31,12 +32,12 @@ export function RulesControl({ basis, house, onChange, onHouse }: Props) {
             onChange={(_, data) => { onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one)))); }}
           />
           <p id={`holds-${id}`} className={`${styles.text} ${styles.holds}`}>
-            {BASES[id].holds}.
+            {HOLDS[id]}.
           </p>
         </div>
       ))}
       <p className={styles.text}>
-        {house ? `House limits are in force from the sheet House limits. ${BASES.house.holds}.` : "Your own limits can stand beside these, on a sheet of their own."}
+        {house ? `House limits are in force from the sheet House limits. ${HOLDS.house}.` : "Your own limits can stand beside these, on a sheet of their own."}
       </p>
       {!house && <Button onClick={onHouse}>Make a sheet for house limits</Button>}
       <p className={styles.text}>
