@@ -6,7 +6,7 @@ import type { GearKind } from "./kind";
 export const block: GearKind = {
   id: "block",
   plural: "rigging blocks",
-  names: ["block", "snatch blk", "blk", "rigging block", "snatch block", "pulley block", "sheave block", "lead block", "tail block", "single sheave block", "double sheave block", "pulley", "fibre rope block", "fiber rope block", "wire rope block"],
+  names: ["block", "blk", "snatch block", "pulley block", "sheave block", "pulley", "fibre rope block", "fiber rope block"],
   parts: { shell: "moderate", pin: "moderate", sheave: "moderate", body: "moderate" },
   partNames: { cheek: "shell", "side plate": "shell", axle: "pin", "center pin": "pin", "centre pin": "pin" },
   checks: [

@@ -11,7 +11,7 @@ const federal = (check: string): readonly Criterion[] => removedOnSight("chain-s
 export const chainSling: GearKind = {
   id: "chain sling",
   plural: "alloy chain slings",
-  names: ["chain sling", "chain", "alloy chain sling", "alloy chain", "alloy steel chain sling", "lifting chain", "chain leg", "single leg chain sling", "double leg chain sling", "two leg chain sling"],
+  names: ["chain sling", "chain", "alloy chain", "chain leg"],
   parts: { link: "moderate", "master link": "moderate", body: "moderate" },
   partNames: { links: "link", crown: "link", interlink: "link" },
   checks: [

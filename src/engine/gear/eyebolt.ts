@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const eyebolt: GearKind = {
   id: "eyebolt",
   plural: "eyebolts",
-  names: ["eyebolt", "eye bolt", "shoulder eyebolt", "shoulder eye bolt", "machinery eyebolt", "collar eyebolt"],
+  names: ["eyebolt", "eye bolt", "shoulder eyebolt"],
   parts: { eye: "moderate", shank: "moderate", body: "moderate" },
   partNames: { ring: "eye", thread: "shank", shoulder: "shank" },
   checks: [

@@ -12,8 +12,8 @@ export const hook: GearKind = {
   id: "hook",
   plural: "hooks",
   names: [
-    "hook", "eye hook", "shank hook", "clevis hook", "sling hook", "crane hook", "hoist hook", "load hook", "lifting hook", "rigging hook",
-    "swivel hook", "self locking hook", "self closing hook", "safety hook", "latch hook", "grab hook", "choker hook", "foundry hook", "sorting hook", "barrel hook",
+    "hook", "eye hook", "clevis hook", "sling hook", "hoist hook",
+    "swivel hook", "self locking hook", "safety hook", "grab hook",
   ],
   parts: { saddle: "high", throat: "high", eye: "high", shank: "moderate", body: "moderate", tip: "low" },
   partNames: { bowl: "saddle", base: "saddle", bite: "saddle", "throat section": "throat", neck: "shank", point: "tip", back: "body" },

@@ -106,7 +106,7 @@ export interface GearKind {
   readonly id: string;
   /** Plural, for headings in the pane and README. */
   readonly plural: string;
-  /** Names under which the trade knows it, matched as sets of words. */
+  /** Names under which the trade knows it, matched as sets of words. A name with a further word of no other kind needs none of its own. */
   readonly names: readonly string[];
   /** Parts with their stress class; the first is the part where a bare "section" is read. */
   readonly parts: Readonly<Record<string, StressClass>>;

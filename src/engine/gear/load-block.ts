@@ -27,7 +27,7 @@ const FROM_BLOCK = ["pin wear", "sheave", "fasteners", "deformation", "identific
 export const loadBlock: GearKind = {
   id: "load block",
   plural: "load blocks",
-  names: ["load block", "hook block", "tackle block", "lower block", "bottom block", "crane block", "crane hook block", "load hook block", "swivel hook block", "headache ball", "ball hook"],
+  names: ["load block", "hook block", "tackle block", "lower block", "bottom block", "crane block", "crane hook block", "swivel hook block", "headache ball", "ball hook"],
   parts: { saddle: "high", throat: "high", pin: "moderate", sheave: "moderate", shell: "moderate", body: "moderate" },
   partNames: { bowl: "saddle", cheek: "shell", axle: "pin" },
   checks: [

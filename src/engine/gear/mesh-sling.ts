@@ -18,7 +18,7 @@ const bothOnSight = (check: string): readonly Criterion[] =>
 export const meshSling: GearKind = {
   id: "mesh sling",
   plural: "metal mesh slings",
-  names: ["mesh sling", "metal mesh sling", "wire mesh sling", "chain mesh sling", "steel mesh sling"],
+  names: ["mesh sling", "wire mesh sling", "chain mesh sling"],
   parts: { mesh: "moderate", fitting: "moderate", handle: "moderate", body: "moderate" },
   partNames: { wire: "mesh", spiral: "mesh", "end fitting": "fitting" },
   checks: [

@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const plateClamp: GearKind = {
   id: "plate clamp",
   plural: "plate clamps",
-  names: ["plate clamp", "lifting clamp", "plate lifting clamp", "vertical plate clamp", "horizontal plate clamp"],
+  names: ["plate clamp", "lifting clamp"],
   parts: { tooth: "moderate", frame: "moderate", pin: "moderate", body: "moderate" },
   partNames: { teeth: "tooth", cam: "tooth", pad: "tooth", shackle: "frame" },
   checks: [

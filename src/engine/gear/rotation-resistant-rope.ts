@@ -5,7 +5,7 @@ import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common"
 export const rotationResistantRope: GearKind = {
   id: "rotation resistant rope",
   plural: "rotation-resistant ropes",
-  names: ["rotation resistant rope", "rotation resistant", "non rotating rope", "low rotation rope", "rotation resistant wire rope", "rotation resistant hoist rope"],
+  names: ["rotation resistant rope", "rotation resistant"],
   parts: PARTS,
   checks: [
     { kind: "count", name: "broken wires in 6 diameters", part: "body", measured: "broken6d", required: true },

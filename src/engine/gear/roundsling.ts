@@ -11,7 +11,7 @@ const AS_WEB = ["WAC 55820", "applied to roundslings"] as const;
 export const roundsling: GearKind = {
   id: "roundsling",
   plural: "roundslings",
-  names: ["roundsling", "rnd sling", "round sling", "endless roundsling", "endless round sling", "synthetic roundsling", "polyester roundsling", "polyester round sling", "synthetic round sling"],
+  names: ["roundsling", "rnd sling", "round sling", "polyester round sling", "synthetic round sling"],
   parts: { cover: "moderate", core: "high", body: "moderate", fitting: "moderate" },
   partNames: { jacket: "cover", "end fitting": "fitting" },
   checks: [

@@ -13,7 +13,7 @@ const byCategory = (check: string): Criterion => ({
 export const runningRope: GearKind = {
   id: "running rope",
   plural: "running ropes",
-  names: ["running rope", "hoist rope", "crane rope", "load line", "hoist line", "boom hoist rope", "running wire rope", "winch rope", "load rope"],
+  names: ["running rope", "hoist rope", "crane rope", "load line", "hoist line", "winch rope", "load rope"],
   parts: { ...PARTS, "outer wire": "moderate" },
   variants: NOT_RESISTANT,
   checks: [

@@ -6,7 +6,7 @@ import type { GearKind } from "./kind";
 export const shackle: GearKind = {
   id: "shackle",
   plural: "shackles",
-  names: ["shackle", "shkl", "shackel", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "d shackle", "screw pin shackle", "bolt type shackle", "safety shackle", "round pin shackle"],
+  names: ["shackle", "shkl", "shackel", "anchor shackle", "bow shackle", "chain shackle", "dee shackle", "bolt type shackle"],
   parts: { bow: "moderate", pin: "moderate", ear: "moderate", body: "moderate" },
   partNames: { crown: "bow", bolt: "pin", ears: "ear", eye: "ear", jaw: "ear" },
   asNew: [{ column: "sectionNew", part: "body", when: "sectionNow" }, { column: "acrossNew", part: "body", when: "acrossNow" }, { column: "pinNew", part: "pin", when: "pinNow" }],

@@ -5,7 +5,7 @@ import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from 
 export const standingRope: GearKind = {
   id: "standing rope",
   plural: "standing ropes",
-  names: ["standing rope", "pendant", "pendant rope", "guy rope", "guy line", "stay rope", "standing wire rope"],
+  names: ["standing rope", "pendant", "guy rope", "guy line", "stay rope"],
   parts: PARTS,
   variants: NOT_RESISTANT,
   checks: [

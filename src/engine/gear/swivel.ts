@@ -6,7 +6,7 @@ import type { GearKind } from "./kind";
 export const swivel: GearKind = {
   id: "swivel",
   plural: "swivels",
-  names: ["swivel", "eye swivel", "jaw swivel", "jaw eye swivel", "eye eye swivel", "ball bearing swivel", "chain swivel"],
+  names: ["swivel", "eye swivel", "jaw swivel", "chain swivel"],
   parts: { eye: "moderate", case: "moderate", body: "moderate", jaw: "moderate" },
   partNames: { housing: "case", shoulder: "case" },
   checks: [

@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const turnbuckle: GearKind = {
   id: "turnbuckle",
   plural: "turnbuckles",
-  names: ["turnbuckle", "rigging screw", "bottle screw", "hook turnbuckle", "jaw turnbuckle", "eye turnbuckle", "hook eye turnbuckle", "jaw jaw turnbuckle", "jaw eye turnbuckle"],
+  names: ["turnbuckle", "rigging screw", "bottle screw", "hook turnbuckle", "hook eye turnbuckle"],
   parts: { "end fitting": "moderate", pin: "moderate", frame: "moderate", body: "moderate" },
   partNames: { jaw: "end fitting", eye: "end fitting", thread: "frame" },
   checks: [

@@ -10,7 +10,7 @@ const federal = (check: string): readonly Criterion[] => removedOnSight("web-sli
 export const webSling: GearKind = {
   id: "web sling",
   plural: "synthetic web slings",
-  names: ["web sling", "webbing sling", "synthetic web sling", "synthetic sling", "flat web sling", "flat sling", "nylon sling", "polyester sling", "polyester web sling", "nylon web sling", "synthetic webbing sling", "webbing"],
+  names: ["web sling", "webbing sling", "synthetic sling", "flat sling", "nylon sling", "polyester sling", "webbing"],
   parts: { body: "moderate", eye: "moderate", fitting: "moderate" },
   partNames: { stitching: "body", webbing: "body", "end fitting": "fitting" },
   checks: [

@@ -5,7 +5,7 @@ import type { GearKind } from "./kind";
 export const wedgeSocket: GearKind = {
   id: "wedge socket",
   plural: "wedge sockets",
-  names: ["wedge socket", "wedge rope socket", "becket wedge socket"],
+  names: ["wedge socket", "wedge rope socket"],
   parts: { socket: "moderate", pin: "moderate", wedge: "moderate", body: "moderate" },
   partNames: { basket: "socket", ear: "socket" },
   checks: [

@@ -34,7 +34,7 @@ const F5 = "(f)(5)";
 export const wireRopeSling: GearKind = {
   id: "wire rope sling",
   plural: "wire rope slings",
-  names: ["wire rope sling", "w r sling", "wr sling", "cable laid wire rope sling", "wire sling", "wire rope sling leg", "cable sling", "cable laid sling", "braided wire rope sling", "steel wire rope sling", "wire strop", "wire rope strop", "wire rope bridle"],
+  names: ["wire rope sling", "w r sling", "wr sling", "wire sling", "cable sling", "wire strop", "wire rope strop", "wire rope bridle"],
   parts: { body: "moderate", "outer wire": "moderate", "end fitting": "moderate", eye: "moderate" },
   partNames: { rope: "body", splice: "end fitting", ferrule: "end fitting", thimble: "eye" },
   variants: {
