@@ -119,7 +119,7 @@ async function build(log: ReadLog, onProgress: (progress: Progress) => void, sig
       if (!shape.ok) throw otherShape(shape.why);
       if (now.table.row !== HEADING_ROW - 1 || now.table.column !== 0) throw otherShape(`its headings do not stand in row ${String(HEADING_ROW)} from column A on`);
     }
-    const plan = planRegister(log.report, log.place.sheet, { register: now.table, copied: now.copied });
+    const plan = planRegister(log.report, log.place, { register: now.table, copied: now.copied });
     if (signal.aborted) throw new WorkbookError("stopped", "Stopped before anything was written.");
     const today = Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440) + 25569;
     await writeRegister(context, plan, {
@@ -134,7 +134,7 @@ async function checkRegister(basis: readonly BasisId[], asOf: number, other: Rea
   return inWorkbook(async (context) => {
     const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
     const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
-    sheet.load("name");
+    sheet.load("id,name");
     table.load("name");
     await context.sync();
     if (sheet.isNullObject || table.isNullObject) return null;
@@ -162,8 +162,8 @@ async function checkRegister(basis: readonly BasisId[], asOf: number, other: Rea
     const own = report.items.map((item) => withNote(item, readText(columns[item.row - 1]?.[noted])));
     const saysOf = (row: number): string => readText((verdicts.values as CellValue[][])[row - 1]?.[0]);
     const log = other === null || other.place.sheet === REGISTER_SHEET ? null : other;
-    const { items, apart } = log === null ? { items: own, apart: [] } : againstLog(own, log.report, planRegister(log.report, log.place.sheet, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes);
-    const place: LogPlace = { sheet: REGISTER_SHEET, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
+    const { items, apart } = log === null ? { items: own, apart: [] } : againstLog(own, log.report, planRegister(log.report, log.place, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes);
+    const place: LogPlace = { sheet: REGISTER_SHEET, sheetId: sheet.id, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
     // A cell is right when it says what the register's own rows say, with the log as it was when they were built.
     const disagree = own.filter((item) => saysOf(item.row) !== item.verdict.decision && !saysOf(item.row).startsWith("#"));
     const shown = items.map((item) => (saysOf(item.row) === item.verdict.decision ? item : { ...item, cellSays: saysOf(item.row) }));
@@ -195,7 +195,7 @@ async function filterRegister(decisions: readonly string[]): Promise<void> {
 
 async function show(place: LogPlace, row: number): Promise<void> {
   await inWorkbook(async (context) => {
-    const sheet = context.workbook.worksheets.getItem(place.sheet);
+    const sheet = context.workbook.worksheets.getItem(place.sheetId ?? place.sheet);
     sheet.activate();
     sheet.getRange(place.address).getRow(row).select();
     await context.sync();
@@ -207,7 +207,7 @@ const SETTING = "gearVerdicts";
 const SAVED = z.object({
   basis: z.array(z.enum(BASIS_IDS as [BasisId, ...BasisId[]])),
   choices: z.record(z.string(), z.union([z.enum(FIELD_IDS as [FieldId, ...FieldId[]]), z.null()])),
-  place: z.union([z.object({ sheet: z.string(), address: z.string(), how: z.enum(["table", "selection", "found", "register"]), table: z.string() }), z.null()]),
+  place: z.union([z.object({ sheet: z.string(), address: z.string(), how: z.enum(["table", "selection", "found", "register"]), table: z.string(), sheetId: z.optional(z.string()) }), z.null()]),
 });
 
 const FRESH: SavedState = { basis: DEFAULT_BASIS, choices: {}, place: null };
@@ -236,9 +236,9 @@ async function selectedRow(): Promise<WorkbookEvent | null> {
       const cell = context.workbook.getActiveCell();
       cell.load("rowIndex");
       const sheet = context.workbook.worksheets.getActiveWorksheet();
-      sheet.load("name");
+      sheet.load("id,name");
       await context.sync();
-      return { kind: "selected", sheet: sheet.name, row: cell.rowIndex };
+      return { kind: "selected", sheet: sheet.name, sheetId: sheet.id, row: cell.rowIndex };
     });
   } catch (fault) {
     if (asWorkbookError(fault).kind === "editing") return null;
@@ -257,9 +257,9 @@ function changeTeller(listener: (event: WorkbookEvent) => void): (sheetId: strin
     waiting.clear();
     await Excel.run(async (context) => {
       const sheets = ids.map(([id, remote]) => ({ sheet: context.workbook.worksheets.getItemOrNullObject(id), remote }));
-      for (const { sheet } of sheets) sheet.load("name");
+      for (const { sheet } of sheets) sheet.load("id,name");
       await context.sync();
-      for (const { sheet, remote } of sheets) if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name });
+      for (const { sheet, remote } of sheets) if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name, sheetId: sheet.id });
     }).catch((fault: unknown) => {
       // While a cell is edited the workbook does not answer; the burst is looked up again.
       if (asWorkbookError(fault).kind !== "editing") throw fault;
@@ -281,6 +281,11 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
       tell(event.worksheetId, event.source === Excel.EventSource.remote);
       return Promise.resolve();
     });
+    // A sheet that is gone has no name any more, and nobody has to be asked before it is missed.
+    const deleted = workbook.worksheets.onDeleted.add((event) => {
+      listener({ kind: "changed", remote: false, sheet: "", sheetId: event.worksheetId });
+      return Promise.resolve();
+    });
     const selected = workbook.onSelectionChanged.add(async () => {
       const event = await selectedRow();
       if (event !== null) listener(event);
@@ -289,6 +294,7 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
     return async () => {
       await Excel.run(changed.context, async (own) => {
         changed.remove();
+        deleted.remove();
         await own.sync();
       });
       await Excel.run(selected.context, async (own) => {

@@ -15,9 +15,10 @@ import { TAKES } from "../engine/takes";
 import { readTorque, torqueUnitOfHeading } from "../engine/torque";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
-import { NOTHING_COPIED, type Copied } from "./copied";
+import { copiedOf, NOTHING_COPIED, type Copied } from "./copied";
 import { CAUTION, inputFormat, LOG_DIFFERS, REGISTER_SHEET, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
 import { mergeCell } from "./merge";
+import type { LogPlace } from "./port";
 
 /** A cell to write; text begins with an apostrophe where the column is not a text column. */
 export type Written = string | number | boolean;
@@ -144,7 +145,7 @@ export interface Before {
 }
 
 /** Ids and inspection state from the log on a sheet into register rows; what people typed in the register stays. */
-export function planRegister(report: Report, source: string, { register: old, copied: lastCopied }: Before): RegisterPlan {
+export function planRegister(report: Report, place: LogPlace, { register: old, copied: lastCopied }: Before): RegisterPlan {
   const shape = old === null ? null : shapeOf(old);
   const oldColumns = shape?.ok === true ? shape.columns : new Map<FieldId, number>();
   const extras = shape?.ok === true ? shape.extras : [];
@@ -168,8 +169,8 @@ export function planRegister(report: Report, source: string, { register: old, co
   const logDiffers: string[] = [];
   const changes = new Map<string, LogChange>();
   // What was copied from another sheet tells nothing about this one: where they differ, both stand.
-  const own = source === REGISTER_SHEET;
-  const known = lastCopied.source === source ? lastCopied : NOTHING_COPIED;
+  const own = place.sheet === REGISTER_SHEET;
+  const known = copiedOf(lastCopied, place) ? lastCopied : NOTHING_COPIED;
   const copied = new Map<string, ReadonlyMap<FieldId, string>>();
   const saidBefore = (index: number | undefined): string => readText(old?.values[index ?? -1]?.[old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS))]);
   let followed = 0;
@@ -232,7 +233,7 @@ export function planRegister(report: Report, source: string, { register: old, co
   const stated = own ? logDiffers : partsOfAssemblies(report, changes, logDiffers);
   const both = [...changes].filter(([, change]) => change.both).map(([id]) => report.items.find((item) => item.id.toLowerCase() === id)?.id ?? id);
   return {
-    logDiffers: stated, changes, copied: own ? lastCopied : { source, rows: copied },
+    logDiffers: stated, changes, copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
     fields, extras: extras.map((e) => e.heading), rows, extraRows, notes: notesFor(fields, report.basis), added, kept, differing, onlyInRegister,
     sentences: [
       ...(normal === 0 ? [] : [`Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),

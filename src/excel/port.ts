@@ -8,6 +8,8 @@ import type { AgainstLog } from "./against-log";
 /** Where a log stands. */
 export interface LogPlace {
   readonly sheet: string;
+  /** The sheet's own id, which stays when it is renamed; not known in what earlier versions saved. */
+  readonly sheetId?: string | undefined;
   /** Address inside the sheet, such as A4:R96. */
   readonly address: string;
   readonly how: "table" | "selection" | "found" | "register";
@@ -85,7 +87,8 @@ export interface LiftToWrite {
   readonly result: HookupResult;
 }
 
-export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string } | { readonly kind: "selected"; readonly sheet: string; readonly row: number };
+/** "changed" carries the sheet's name now, or its id alone when it was deleted. */
+export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string; readonly sheetId?: string } | { readonly kind: "selected"; readonly sheet: string; readonly sheetId?: string; readonly row: number };
 
 export interface WorkbookPort {
   read(request: ReadRequest): Promise<ReadLog>;

@@ -16,6 +16,7 @@ const NO_LOG = "No gear log was found. Select the log with its headings, then pr
 
 interface Candidate {
   readonly sheet: string;
+  readonly sheetId: string;
   readonly address: string;
   readonly row: number;
   readonly column: number;
@@ -48,7 +49,7 @@ export function refusedLimits(house: HouseLimits | null): readonly string[] {
 /** The sheet whose top looks most like a log; sheets of the add-in itself only when there is no other. */
 async function findPlace(context: Excel.RequestContext, request: ReadRequest): Promise<LogPlace> {
   const sheets = context.workbook.worksheets;
-  sheets.load("items/name,items/visibility");
+  sheets.load("items/id,items/name,items/visibility");
   const tables = context.workbook.tables;
   tables.load("items/name");
   await context.sync();
@@ -73,7 +74,7 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
     .map(({ name, sheet, range }) => {
       const head = sheet.getRangeByIndexes(range.rowIndex, range.columnIndex, Math.min(HEAD, range.rowCount), range.columnCount);
       head.load("values");
-      return { candidate: { sheet: name, address: withoutSheet(range.address), row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount } satisfies Candidate, head };
+      return { candidate: { sheet: name, sheetId: sheet.id, address: withoutSheet(range.address), row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount } satisfies Candidate, head };
     });
   await context.sync();
 
@@ -86,20 +87,22 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
   const headingRow = best.candidate.row + best.found.headingRow;
   const table = tableRanges.find(({ table: t, range }) => t.worksheet.name === best.candidate.sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount);
   const isRegister = best.candidate.sheet === REGISTER_SHEET;
-  if (table) return { sheet: best.candidate.sheet, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name };
-  return { sheet: best.candidate.sheet, address: best.candidate.address, how: isRegister ? "register" : "found", table: "" };
+  const { sheet, sheetId } = best.candidate;
+  if (table) return { sheet, sheetId, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name };
+  return { sheet, sheetId, address: best.candidate.address, how: isRegister ? "register" : "found", table: "" };
 }
 
-/** A place that was read before, as far as the log reaches now: rows are added at its end, tables grow and move. */
-async function grownPlace(context: Excel.RequestContext, place: LogPlace): Promise<LogPlace> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(place.sheet);
-  sheet.load("name");
+/** A place that was read before, under the name that its sheet has now and as far as the log reaches: rows are added at its end, tables grow and move. */
+async function grownPlace(context: Excel.RequestContext, before: LogPlace): Promise<LogPlace> {
+  const sheet = await sheetOf(context, before);
+  if (sheet === null) throw gone(before);
   const used = sheet.getUsedRangeOrNullObject(true);
   used.load("address,rowIndex,rowCount");
-  const table = sheet.tables.getItemOrNullObject(place.table === "" ? "-" : place.table);
+  const table = sheet.tables.getItemOrNullObject(before.table === "" ? "-" : before.table);
   table.load("name");
   await context.sync();
-  if (sheet.isNullObject || used.isNullObject) throw new WorkbookError("no log", `The sheet ${place.sheet} with the log is gone or empty. Find the log again, or select it and press Use selection.`);
+  if (used.isNullObject) throw gone(before);
+  const place: LogPlace = { ...before, sheet: sheet.name, sheetId: sheet.id };
   if (place.how === "found") return { ...place, address: withoutSheet(used.address) };
   const range = table.isNullObject ? sheet.getRange(place.address) : table.getRange();
   range.load("address,rowIndex,columnIndex,rowCount,columnCount");
@@ -109,13 +112,28 @@ async function grownPlace(context: Excel.RequestContext, place: LogPlace): Promi
   return { ...place, address: areaAddress(range.rowIndex, range.columnIndex, bottom - range.rowIndex, range.columnCount) };
 }
 
+/** The sheet of a place: by its id, which a new name does not change; by its name where an earlier version or another program gave the ids. */
+async function sheetOf(context: Excel.RequestContext, { sheet, sheetId }: LogPlace): Promise<Excel.Worksheet | null> {
+  const { worksheets } = context.workbook;
+  const byId = worksheets.getItemOrNullObject(sheetId ?? sheet);
+  const byName = worksheets.getItemOrNullObject(sheet);
+  byId.load("id,name");
+  byName.load("id,name");
+  await context.sync();
+  return !byId.isNullObject ? byId : byName.isNullObject ? null : byName;
+}
+
+function gone(place: LogPlace): WorkbookError {
+  return new WorkbookError("no log", `The sheet ${place.sheet} with the log is gone or empty. Find the log again, or select it and press Use selection.`);
+}
+
 /** The selected range; a single cell stands for the table around it, else for all that its sheet holds. */
 async function selectionPlace(context: Excel.RequestContext): Promise<LogPlace> {
   const selected = context.workbook.getSelectedRange();
   selected.load("address,cellCount,rowCount,rowIndex,columnIndex");
   // A selection is always on the active sheet.
   const active = context.workbook.worksheets.getActiveWorksheet();
-  active.load("name");
+  active.load("id,name");
   const used = active.getUsedRangeOrNullObject(true);
   used.load("address,rowIndex,rowCount");
   const { tables } = context.workbook.worksheets.getActiveWorksheet();
@@ -130,12 +148,12 @@ async function selectionPlace(context: Excel.RequestContext): Promise<LogPlace> 
   trimmed?.load("address");
   await context.sync();
 
-  const sheet = active.name;
+  const { name: sheet, id: sheetId } = active;
   if (used.isNullObject || trimmed === null) throw new WorkbookError("no log", "The sheet is empty. Open or type the log first, then select it.");
   const around = ranges.find(({ range }) => selected.rowIndex >= range.rowIndex && selected.rowIndex < range.rowIndex + range.rowCount && selected.columnIndex >= range.columnIndex && selected.columnIndex < range.columnIndex + range.columnCount);
-  if (selected.rowCount > 1 && !trimmed.isNullObject) return { sheet, address: withoutSheet(trimmed.address), how: "selection", table: "" };
-  if (around) return { sheet, address: withoutSheet(around.range.address), how: "table", table: around.name };
-  return { sheet, address: withoutSheet(used.address), how: "selection", table: "" };
+  if (selected.rowCount > 1 && !trimmed.isNullObject) return { sheet, sheetId, address: withoutSheet(trimmed.address), how: "selection", table: "" };
+  if (around) return { sheet, sheetId, address: withoutSheet(around.range.address), how: "table", table: around.name };
+  return { sheet, sheetId, address: withoutSheet(used.address), how: "selection", table: "" };
 }
 
 /** Days from 1930 to 2059: numbers that may be dates by their format. */

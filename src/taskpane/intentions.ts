@@ -3,7 +3,8 @@ import type { BasisId } from "../engine/bases";
 import type { FieldId } from "../engine/fields";
 import { DECISIONS, type Decision } from "../engine/verdict";
 import { HOUSE_SHEET } from "../excel/layout";
-import type { LiftToWrite, WorkbookPort } from "../excel/port";
+import { WorkbookError, type LiftToWrite, type WorkbookPort } from "../excel/port";
+import { askLift, outcomeOf } from "./lift/ask";
 import { createReading, type Held } from "./reading";
 import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
 
@@ -45,21 +46,26 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const useSelection = (): Promise<boolean> => reading.read("selection", "selection");
   const readAgain = (): Promise<boolean> => reading.read(get().log?.place ?? get().savedPlace ?? "auto", "again");
 
-  const build = async (): Promise<boolean> => {
+  /** Writes the register from the log as it stands now; `read` when it was read just before. */
+  const write = async (read: boolean): Promise<boolean> => {
     const { log, work } = get();
     if (log === null || work.kind === "building" || log.report.problems.length > 0) return false;
     const { signal } = (stopper = new AbortController());
     tell({ kind: "building" });
     try {
-      await reading.registerAfter(async () => { tell({ kind: "built", result: await port.build(log, (progress) => { tell({ kind: "progress", progress }); }, signal) }); });
+      await reading.registerAfter(async () => {
+        const now = read ? log : await reading.logNow(log.place);
+        tell({ kind: "built", result: await port.build(now, (progress) => { tell({ kind: "progress", progress }); }, signal) });
+      });
       tell({ kind: "rest" });
       return true;
     } catch (error) {
-      return reading.fail(error, "build");
+      return reading.fail(error, get().log === null ? "find" : "build");
     } finally {
       stopper = null;
     }
   };
+  const build = (): Promise<boolean> => write(false);
 
   const filterRegister = async (decisions: readonly Decision[]): Promise<void> => {
     lastFilter = DECISIONS.filter((decision) => decisions.includes(decision));
@@ -85,8 +91,14 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const writeLift = async (lift: LiftToWrite): Promise<void> => {
     if (get().work.kind !== "idle") return;
     lastLift = lift;
+    const before = outcomeOf(get().lift, lift.result);
+    await reading.read(get().log?.place ?? get().savedPlace ?? "auto", "lift");
+    const shown = shownLog(get());
+    if (get().failure?.retry === "lift" || shown === null) return;
+    const now = askLift(get().lift, shown.report);
     try {
-      const { sheet } = await port.writeLift(lift);
+      if (outcomeOf(get().lift, now.result) !== before) throw new WorkbookError("no log", "The sheets were changed, and this lift comes out otherwise now. Look at it again; nothing was written.");
+      const { sheet } = await port.writeLift(now);
       tell({ kind: "lift", change: { kind: "written", sheet } });
     } catch (error) {
       reading.fail(error, "lift");
@@ -125,7 +137,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     if (get().work.kind === "building") return false;
     if (!(await readAgain())) return false;
     tell({ kind: "go", place: "log" });
-    return build();
+    return write(true);
   };
 
   const retries: Record<Retry, () => Promise<unknown>> = {

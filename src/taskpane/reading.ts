@@ -1,6 +1,6 @@
 /** Reading the log and the register: on request, and quietly when cells change. */
 import { HOUSE_SHEET } from "../excel/layout";
-import { WorkbookError, type LogPlace, type ReadRequest, type WorkbookEvent, type WorkbookPort } from "../excel/port";
+import { WorkbookError, type LogPlace, type ReadLog, type ReadRequest, type WorkbookEvent, type WorkbookPort } from "../excel/port";
 import type { Failure, PaneEvent, PaneState, Retry } from "./state";
 
 /** Cells often change in bursts: wait for the burst to end before reading again. */
@@ -20,6 +20,8 @@ export interface Reading {
   readonly read: (from: ReadRequest["from"], retry: Retry) => Promise<boolean>;
   /** Reads the register after it was written; earlier readings under way no longer count. */
   readonly registerAfter: (work: () => Promise<void>) => Promise<void>;
+  /** The log as it stands now, before something is made of it; throws when it is gone. */
+  readonly logNow: (place: LogPlace) => Promise<ReadLog>;
   readonly save: () => Promise<void>;
   readonly watch: () => Promise<void>;
   readonly fail: (error: unknown, retry: Retry) => false;
@@ -32,7 +34,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   let turn = 0;
   let ended = false;
   let timer: ReturnType<typeof setTimeout> | null = null;
-  /** Sheets that changed and were not read again yet. */
+  /** Names and ids of sheets that changed and were not read again yet. */
   const changed = new Set<string>();
   /** Sheets that a quiet reading is about; when a later one takes its turn, they go over to that one. */
   let underWay: readonly string[] = [];
@@ -50,10 +52,14 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     if (mine === turn) tell({ kind: "register read", found, quiet });
   };
 
-  const readLog = async (from: ReadRequest["from"], mine: number, quiet: boolean): Promise<void> => {
+  const ask = (from: ReadRequest["from"]): Promise<ReadLog> => {
     if (!get().asOfChosen && get().asOf !== today()) tell({ kind: "as of", asOf: today(), chosen: false });
     const { basis, asOf, choices } = get();
-    const log = await port.read({ from, basis, asOf, choices });
+    return port.read({ from, basis, asOf, choices });
+  };
+
+  const readLog = async (from: ReadRequest["from"], mine: number, quiet: boolean): Promise<void> => {
+    const log = await ask(from);
     if (mine === turn) tell({ kind: "read", log, quiet });
   };
 
@@ -99,9 +105,13 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     underWay = [...sheets];
     changed.clear();
     // The house limits judge the log and the register, so an edit of them is an edit of both.
-    const isOver = (place: LogPlace): boolean => sheets.has(place.sheet) || sheets.has(HOUSE_SHEET);
+    const isOver = (place: LogPlace): boolean => sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET);
     try {
-      if (log !== null && isOver(log.place)) await readLog(log.place, mine, true);
+      if (log !== null && isOver(log.place))
+        await readLog(log.place, mine, true).catch((error: unknown) => {
+          if (!isNoLog(error, log.place)) throw error;
+          if (mine === turn) tell({ kind: "no log", why: error.message });
+        });
       // Where the log was changed, the register's items are judged no better than the log.
       if (register !== null && (isOver(register.log.place) || (log !== null && isOver(log.place))) && mine === turn) await readRegister(mine, true);
       if (mine !== turn) return;
@@ -125,15 +135,19 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const onWorkbook = (event: WorkbookEvent): void => {
-    if (event.kind === "selected") { tell(event); return; }
     const { log, register } = get();
-    const judges = event.sheet === HOUSE_SHEET && (log !== null || register !== null);
-    if (!judges && event.sheet !== log?.place.sheet && event.sheet !== register?.log.place.sheet) return;
-    if (event.remote) {
+    const isOn = (place: LogPlace | undefined): boolean => place !== undefined && (event.sheet === place.sheet || (event.sheetId !== undefined && event.sheetId === place.sheetId));
+    // A new name alone is told by no event: it shows when the selection moves on the sheet.
+    const renamed = isOn(log?.place) && event.sheet !== "" && event.sheet !== log?.place.sheet;
+    if (event.kind === "selected") tell(event);
+    else if (event.sheet !== HOUSE_SHEET && !isOn(log?.place) && !isOn(register?.log.place)) return;
+    else if (log === null && register === null) return;
+    else if (event.remote) {
       tell({ kind: "changed elsewhere", sheet: event.sheet });
       return;
     }
-    changed.add(event.sheet);
+    if (event.kind === "selected" && !renamed) return;
+    changed.add(event.sheetId ?? event.sheet).add(event.sheet);
     settle(SETTLE_MS);
   };
 
@@ -155,6 +169,14 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
       const mine = ++turn;
       await work();
       await readRegister(mine, false);
+    },
+    logNow: async (place) => {
+      const log = await ask(place).catch((error: unknown) => {
+        if (isNoLog(error, place)) tell({ kind: "no log", why: error.message });
+        throw error;
+      });
+      tell({ kind: "read", log, quiet: true });
+      return log;
     },
     save,
     watch,

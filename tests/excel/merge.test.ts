@@ -6,7 +6,7 @@ import { COPIED_SHEET, HEADING_ROW, REGISTER_SHEET } from "../../src/excel/layou
 import type { BuildResult, ReadLog, RegisterCheck } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
 import { openBook } from "../setup-excel";
-import { AS_OF, book, calculator, HOOK_HEADINGS, hookRow, records, type Value } from "./books";
+import { AS_OF, book, calculator, fill, HOOK_HEADINGS, hookRow, records, type Value } from "./books";
 
 const read = (): Promise<ReadLog> => excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
 const build = async (): Promise<BuildResult> => excelPort.build(await read(), () => undefined, new AbortController().signal);
@@ -126,15 +126,28 @@ describe("a cell that was changed in the register and in the log", () => {
   });
 
   it("is assumed wherever register and log differ and nothing tells what was copied, or it came from another sheet", async () => {
-    for (const unknown of [(made: Book) => made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1), (made: Book) => { made.sheet("Gear log")!.name = "Log of 2027"; }]) {
+    const another = (made: Book): void => {
+      made.sheets.splice(made.sheets.indexOf(made.sheet("Gear log")!), 1);
+      fill(made.addSheet("Log of 2027"), [[...HOOK_HEADINGS], hookRow("H-1", "2.01"), hookRow("H-2", "2.01")]);
+    };
+    const forgotten = (made: Book): void => { made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1); };
+    for (const unknown of [another, forgotten]) {
       const made = await built();
       unknown(made);
-      typeIn(made, made.sheet("Gear log") ? "Gear log" : "Log of 2027", "H-2", "Cracks", "hairline");
+      typeIn(made, unknown === another ? "Log of 2027" : "Gear log", "H-2", "Cracks", "hairline");
       expect((await pane()).decisions).toEqual({ "H-1": "KEEP", "H-2": "REMOVE" });
       await build();
       expect(row(made, "H-2")).toMatchObject({ Cracks: "none", Verdict: "REMOVE" });
       expect(row(made, "H-1")).toMatchObject({ Verdict: "KEEP", "Log differs": null });
     }
+  });
+
+  it("is not assumed for a log whose sheet was only renamed", async () => {
+    const made = await built();
+    made.sheet("Gear log")!.name = "Log of 2027";
+    typeIn(made, "Log of 2027", "H-2", "Cracks", "hairline");
+    await build();
+    expect(row(made, "H-2")).toMatchObject({ Cracks: "hairline", Verdict: "REMOVE", "Log differs": null });
   });
 });
 

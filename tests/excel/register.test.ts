@@ -358,6 +358,35 @@ describe("finding the log", () => {
     await expect(excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} })).rejects.toMatchObject({ kind: "no log", message: expect.stringContaining("gone") });
   });
 
+  it("follows a sheet that was renamed, by its id, and says so when it was deleted, though another takes its name", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    const host = openBook(made);
+    const { place } = await read();
+    const again = (): Promise<ReadLog> => excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    const heard: unknown[] = [];
+    const stop = await excelPort.watch((event) => heard.push(event));
+    await Excel.run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.getItem("Gear log").name = "Log 2026";
+      worksheets.add("Gear log");
+      await context.sync();
+    });
+    fill(made.sheet("Log 2026")!, [hookRow("H-9", "2.2")], 4);
+    const renamed = await again();
+    expect([renamed.place.sheet, renamed.place.sheetId, renamed.report.items.length]).toEqual(["Log 2026", place.sheetId, 4]);
+    await excelPort.show(place, 1);
+    expect(made.active.name).toBe("Log 2026");
+    await host.type("Log 2026", "A1", "Id");
+    await expect.poll(() => heard).toContainEqual({ kind: "changed", remote: false, sheet: "Log 2026", sheetId: place.sheetId });
+    await Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Log 2026").delete();
+      await context.sync();
+    });
+    await expect.poll(() => heard).toContainEqual({ kind: "changed", remote: false, sheet: "", sheetId: place.sheetId });
+    await expect(again()).rejects.toMatchObject({ kind: "no log", message: expect.stringContaining("gone or empty") });
+    await stop();
+  });
+
   it("hears of changes on a sheet that was made after it began to listen, by its name now", async () => {
     const made = book({ "Gear log": hookLog(2) });
     const host = openBook(made);
@@ -365,7 +394,7 @@ describe("finding the log", () => {
     const stop = await excelPort.watch((event) => heard.push(event));
     made.addSheet("Later");
     await host.type("Later", "A1", "x", "coauthor");
-    await expect.poll(() => heard).toContainEqual({ kind: "changed", remote: true, sheet: "Later" });
+    await expect.poll(() => heard).toContainEqual({ kind: "changed", remote: true, sheet: "Later", sheetId: made.sheet("Later")!.id });
     await stop();
   });
 

@@ -1,10 +1,13 @@
 /** The pane's work with the workbook, without a page. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import type { Decision } from "../../src/engine/verdict";
 import { HOUSE_SHEET } from "../../src/excel/layout";
 import { WorkbookError, type ReadLog } from "../../src/excel/port";
+import { askLift } from "../../src/taskpane/lift/ask";
+import type { LiftChange } from "../../src/taskpane/lift/form";
 import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/reading";
 import { createPane, type PaneStore } from "../../src/taskpane/usePane";
-import { FakeWorkbook, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
+import { FakeWorkbook, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
 
 let book: FakeWorkbook;
 let pane: PaneStore;
@@ -164,6 +167,38 @@ describe("changes in the sheet", () => {
     expect(checks).toHaveBeenCalledTimes(2);
   });
 
+  it("follows the log under a new name, told by the selection or by a change", async () => {
+    const place = { ...LOG_PLACE, sheetId: "{7}" };
+    book.log = { place, report: report() };
+    await pane.intentions.start();
+    book.log = { place: { ...place, sheet: "Hooks 2026" }, report: report() };
+    book.fire({ kind: "selected", sheet: "Hooks 2026", sheetId: "{7}", row: 0 });
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get().log?.place.sheet).toBe("Hooks 2026");
+    book.log = { place: { ...place, sheet: "Hooks 2027" }, report: report(ITEMS.slice(1)) };
+    book.fire({ kind: "changed", remote: false, sheet: "Hooks 2027", sheetId: "{7}" });
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get().log).toMatchObject({ place: { sheet: "Hooks 2027" }, report: { items: { length: 4 } } });
+  });
+
+  it("has no log any more when its sheet was deleted, and says so in one sentence", async () => {
+    book.log = { place: { ...LOG_PLACE, sheetId: "{7}" }, report: report() };
+    await pane.intentions.start();
+    book.log = new WorkbookError("no log", "The sheet Hook log with the log is gone or empty.");
+    book.fire({ kind: "changed", remote: false, sheet: "", sheetId: "{7}" });
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get()).toMatchObject({ log: null, noLog: "The sheet Hook log with the log is gone or empty.", failure: null });
+  });
+
+  it("compares the register with the log again when the log was changed", async () => {
+    book.withRegister();
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    changed("Hook log");
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(checks.mock.calls.map((call) => (call as unknown[])[2])).toEqual([book.log, book.log]);
+  });
+
   it("asks before it reads what someone else changed", async () => {
     await pane.intentions.start();
     changed("Hook log", true);
@@ -235,11 +270,25 @@ describe("building", () => {
         signal.addEventListener("abort", () => reject(new WorkbookError("stopped", "Nothing was written.")));
       });
     const built = pane.intentions.build();
+    await vi.advanceTimersByTimeAsync(0);
     expect(pane.get().work).toMatchObject({ kind: "building", progress: { done: 1, of: 10 } });
     pane.intentions.stop();
     expect(pane.get().work).toMatchObject({ stopping: true });
     expect(await built).toBe(false);
     expect(pane.get()).toMatchObject({ work: { kind: "idle" }, failure: { kind: "stopped", retry: "build" }, result: null });
+  });
+
+  it("reads the log anew first, writes nothing when it is gone, and empties the pane", async () => {
+    await pane.intentions.start();
+    const fresh: ReadLog = { place: LOG_PLACE, report: report(ITEMS.slice(0, 2)) };
+    book.log = fresh;
+    const building = vi.spyOn(book, "build");
+    expect(await pane.intentions.build()).toBe(true);
+    expect(building.mock.calls[0]?.[0]).toBe(fresh);
+    book.log = new WorkbookError("no log", "The sheet Hook log with the log is gone or empty.");
+    expect(await pane.intentions.build()).toBe(false);
+    expect(building).toHaveBeenCalledTimes(1);
+    expect(pane.get()).toMatchObject({ log: null, noLog: "The sheet Hook log with the log is gone or empty.", failure: { kind: "no log", retry: "find" } });
   });
 
   it("is what the ribbon asks for: find, write, show the result", async () => {
@@ -277,5 +326,28 @@ describe("the register and the sheet", () => {
     await pane.intentions.open(2, "due");
     expect(book.shown).toMatchObject([{ place: { sheet: "Gear register" }, row: 2 }]);
     expect(pane.get()).toMatchObject({ card: { row: 2, from: "due" }, failure: { kind: "unknown", message: "gone", retry: "show" } });
+  });
+});
+
+describe("putting a lift on a sheet", () => {
+  it("reads the log anew first, and writes nothing when the lift comes out otherwise", async () => {
+    const hook = (decision: Decision): ReadLog => ({ place: LOG_PLACE, report: report([{ ...item(1, { id: "TP-1", decision }), cells: new Map([["ratedLoad", "5 t"]]) }]) });
+    book.log = hook("KEEP");
+    await pane.intentions.start();
+    const tell = (change: LiftChange): void => { pane.intentions.tell({ kind: "lift", change }); };
+    tell({ kind: "pick", id: "TP-1", place: "top" });
+    for (const [name, value] of [["load", "1"], ["loadUnit", "t"], ["hitch", "vertical"], ["legs", "1"]] as const) tell({ kind: "set", name, value });
+    const asked = askLift(pane.get().lift, report(hook("KEEP").report.items));
+    expect(asked.result).toMatchObject({ ok: true, refusals: [] });
+    await pane.intentions.writeLift(asked);
+    expect([book.reads.length, book.lifts.length]).toEqual([2, 1]);
+    book.log = hook("REMOVE");
+    await pane.intentions.writeLift(asked);
+    expect([book.reads.length, book.lifts.length]).toEqual([3, 1]);
+    expect(pane.get()).toMatchObject({ log: book.log, failure: { retry: "lift", message: expect.stringContaining("comes out otherwise now") } });
+    book.log = new WorkbookError("no log", "The sheet Hook log with the log is gone or empty.");
+    await pane.intentions.writeLift(asked);
+    expect(book.lifts).toHaveLength(1);
+    expect(pane.get()).toMatchObject({ log: null, noLog: "The sheet Hook log with the log is gone or empty." });
   });
 });
