@@ -1,19 +1,19 @@
 /** The workbook as the pane sees it, through the spreadsheet's client library. */
 import * as z from "zod/mini";
-import { BASIS_IDS, DEFAULT_BASIS, type BasisId } from "../engine/bases";
+import { BASIS_IDS, DEFAULT_BASIS, readBasis, type BasisId } from "../engine/bases";
 import { readText } from "../engine/cell";
 import { FIELD_IDS, type FieldId } from "../engine/fields";
 import { key } from "../engine/headings";
-import type { CellValue } from "../engine/model";
+import type { CellValue, Report } from "../engine/model";
 import { reportOn } from "../engine/report";
 import { asGrid } from "../engine/sheet";
 import { withoutSheet } from "./address";
 import { asWorkbookError, inWorkbook } from "./host";
 import { againstLog, countedAnew, withNote } from "./against-log";
 import { copiedFrom, loadCopied, NOTHING_COPIED, type Copied } from "./copied";
-import { HEADING_ROW, HOUSE_SHEET, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
+import { AS_OF_CELL, BASIS_CELL, HEADING_ROW, HOUSE_SHEET, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
-import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
+import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type RegisterCheck, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
 import { writeLift } from "./lift-write";
 import { makeHouseSheet, readHouseSheet } from "./house-sheet";
 import { readLog, refusedLimits, withHouse } from "./read";
@@ -107,6 +107,9 @@ function typedRuns(headings: readonly string[]): readonly { readonly from: numbe
   return runs;
 }
 
+/** Serial day on the user's clock, as TODAY() counts it. */
+const today = (): number => Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440) + 25569;
+
 async function build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult> {
   if (log.report.items.length === 0) throw new WorkbookError("no log", `The log on ${log.place.sheet} has headings and no items under them. Fill in a row, then read it again; nothing was written.`);
   if (log.report.problems.length > 0) throw new WorkbookError("duplicate", `${log.report.problems.join(" ")} Put that right, then build again; nothing was written.`);
@@ -121,9 +124,8 @@ async function build(log: ReadLog, onProgress: (progress: Progress) => void, sig
     }
     const plan = planRegister(log.report, log.place, { register: now.table, copied: now.copied });
     if (signal.aborted) throw new WorkbookError("stopped", "Stopped before anything was written.");
-    const today = Math.floor(Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440) + 25569;
     await writeRegister(context, plan, {
-      basis: log.report.basis, asOf: log.report.asOf === today ? null : log.report.asOf, exists: now.table !== null, notesExist: now.notes, copiedExist: now.keeps,
+      basis: log.report.basis, asOf: log.report.asOf === today() ? null : log.report.asOf, exists: now.table !== null, notesExist: now.notes, copiedExist: now.keeps,
       oldRows: now.table?.rows ?? 0, oldColumns: now.table?.columns ?? 0, onProgress,
     });
     return { sheet: REGISTER_SHEET, items: plan.rows.length, added: plan.added, kept: plan.kept, differing: plan.differing, onlyInRegister: plan.onlyInRegister, sentences: plan.sentences };
@@ -151,6 +153,10 @@ async function checkRegister(basis: readonly BasisId[], asOf: number, other: Rea
     const row = table.getDataBodyRange().getRow(0);
     row.load("formulas");
     const copying = loadCopied(context);
+    const rules = sheet.getRange(BASIS_CELL);
+    rules.load("values");
+    const day = sheet.getRange(AS_OF_CELL);
+    day.load("values,formulas");
     await context.sync();
     const readsHouse = (row.formulas as CellValue[][]).flat().some((cell) => readText(cell).includes(`'${HOUSE_SHEET}'!`));
     const { columns, formulas } = await readColumns(context, table, headings);
@@ -172,11 +178,25 @@ async function checkRegister(basis: readonly BasisId[], asOf: number, other: Rea
       check: {
         disagreeing: disagree.map((item) => ({ id: item.id, cell: saysOf(item.row), judged: item.verdict.decision })),
         apart,
+        builtUnder: builtUnder(report, { rules: rules.values as CellValue[][], day: day.values as CellValue[][], formula: day.formulas as CellValue[][] }, house !== null && !readsHouse),
         functionsMissing: report.items.some((item) => saysOf(item.row).startsWith("#NAME")),
         withoutHouse: house !== null && !readsHouse,
       },
     };
   });
+}
+
+/** What the register names where it is not what it is judged by here. House limits that it does not read are told apart. */
+function builtUnder({ basis, asOf }: Report, cells: Readonly<Record<"rules" | "day" | "formula", readonly (readonly CellValue[])[]>>, withoutHouse: boolean): RegisterCheck["builtUnder"] {
+  const named = readBasis(cells.rules[0]?.[0]);
+  const rules = named.ok ? named.ids : null;
+  const day = cells.day[0]?.[0];
+  const serial = typeof day === "number" ? Math.floor(day) : null;
+  const here = basis.filter((id) => !(withoutHouse && id === "house"));
+  const sameRules = rules !== null && rules.length === here.length && rules.every((id) => here.includes(id));
+  // A workbook that stayed open overnight works TODAY() out with the next edit.
+  const sameDay = serial === asOf || (asOf === today() && /TODAY\(\)/i.test(readText(cells.formula[0]?.[0])));
+  return sameRules && sameDay ? null : { rules, asOf: serial };
 }
 
 async function filterRegister(decisions: readonly string[]): Promise<void> {

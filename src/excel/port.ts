@@ -69,6 +69,8 @@ export interface RegisterCheck {
   readonly disagreeing: readonly { readonly id: string; readonly cell: string; readonly judged: string }[];
   /** Items of which the log says what the register does not; the worse of the two verdicts counts. */
   readonly apart: readonly AgainstLog[];
+  /** Rules and day that the register names where they are not those of the pane; null where they are. What it names wrongly is null as well. */
+  readonly builtUnder: { readonly rules: readonly BasisId[] | null; readonly asOf: number | null } | null;
   /** True when the verdict cells show #NAME?: the functions are not loaded. */
   readonly functionsMissing: boolean;
   /** True when the workbook has house limits and the register's formulas do not read them. */

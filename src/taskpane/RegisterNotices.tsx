@@ -1,10 +1,11 @@
 /** What is wrong with the register's verdict cells: functions not loaded, built without the house limits, or cells that say something else than the readings. */
 import { makeStyles } from "@fluentui/react-components";
 import type { RegisterCheck } from "../excel/port";
+import { showDay } from "./days";
 import type { Intentions } from "./intentions";
 import { CappedList } from "./shared/CappedList";
 import { Notice } from "./shared/Notice";
-import { showNumber } from "./words";
+import { showBasis, showNumber } from "./words";
 
 /** Ids named at once; the rest is folded, so that the list below stays in sight. */
 const NAMED = 3;
@@ -59,6 +60,14 @@ function CellNotice({ check, intentions }: { check: RegisterCheck; intentions: I
       <Notice intent="warning" title="The register was built without the house limits." action={rebuild}>
         Rebuild it. {rows.length > 0 && `Other under the limits: ${namesOf(rows)}.`}
         <Cells rows={rows} />
+      </Notice>
+    );
+  }
+  if (check.builtUnder !== null) {
+    const { rules, asOf } = check.builtUnder;
+    return (
+      <Notice intent="warning" title={`The register was built under ${rules === null ? "rules that cannot be read" : showBasis(rules)} as of ${asOf === null ? "no day" : showDay(asOf)}.`} action={rebuild}>
+        Rebuild it: this pane judges by what its top line says.
       </Notice>
     );
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { DEFAULT_BASIS, type BasisId } from "../../src/engine/bases";
 import { readLength } from "../../src/engine/cell";
 import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
@@ -83,7 +83,23 @@ describe("building a register", () => {
     await excelPort.build(log, () => undefined, new AbortController().signal);
     expect(register(made).map((r) => r["Verdict"])).toEqual(["REMOVE", "EXAMINE", "KEEP", "KEEP"]);
     const checked = await excelPort.checkRegister(DEFAULT_BASIS, AS_OF);
-    expect(checked?.check).toEqual({ disagreeing: [], apart: [], functionsMissing: false, withoutHouse: false });
+    expect(checked?.check).toEqual({ disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false });
+  });
+
+  it("says under which rules and for which day it was built where the pane has others", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    openBook(made, { calculator: calculator() });
+    await build();
+    const under = async (basis: readonly BasisId[], asOf: number): Promise<unknown> => (await excelPort.checkRegister(basis, asOf))?.check.builtUnder;
+    expect(await under(DEFAULT_BASIS, AS_OF)).toBeNull();
+    expect(await under(["practice", "standard"], AS_OF)).toBeNull();
+    const built = { rules: ["standard", "practice"], asOf: AS_OF };
+    expect(await under(["law"], AS_OF)).toEqual(built);
+    expect(await under(["standard"], AS_OF)).toEqual(built);
+    expect(await under(DEFAULT_BASIS, AS_OF + 30)).toEqual(built);
+    Object.assign(made.sheet(REGISTER_SHEET)!.at(1, 3), { value: "some day", formula: undefined });
+    made.sheet(REGISTER_SHEET)!.at(1, 1).value = "my rules";
+    expect(await under(DEFAULT_BASIS, AS_OF)).toEqual({ rules: null, asOf: null });
   });
 
   it("built before there were house limits is told from one that reads them, whatever stands in its first verdict cell", async () => {

@@ -282,6 +282,23 @@ describe("failures are one sentence and a next step", () => {
     expect(screen.getByRole("button", { name: "Rebuild register", description: "" })).toBeVisible();
   });
 
+  it("a register built under other rules or for another day is said to be so, not to disagree", async () => {
+    book.withRegister({ builtUnder: { rules: ["law", "strict"], asOf: 46351 }, disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
+    await open();
+    expect(await screen.findByText(/^The register was built under .+ \+ .+ as of 25 Nov 2026\.$/)).toBeVisible();
+    expect(screen.queryByText(/disagree/)).toBeNull();
+    expect(screen.getByRole("button", { name: "Rebuild register", description: "" })).toBeVisible();
+  });
+
+  it("items of which the log says another thing are named, with what a rebuild settles", async () => {
+    const row = (id: string, both: boolean) => ({ id, cells: ["Cracks: register none, log hairline"], register: "KEEP", log: "REMOVE", both }) as const;
+    book.withRegister({ apart: [row("TP-1", false), row("TP-2", true)] });
+    await open();
+    expect(await screen.findByText("The log says something that the register does not.")).toBeVisible();
+    expect(screen.getByText(/^TP-1, TP-2\. The worse/)).toHaveTextContent("TP-1, TP-2. The worse of the two counts here. Rebuild to take over what was typed in the log. Changed in both, or emptied in the log: TP-2; make them agree, then rebuild.");
+    expect(screen.getByText("TP-1: register KEEP, log REMOVE. Cracks: register none, log hairline")).toBeInTheDocument();
+  });
+
   it("a register built before there were house limits is said to be so, and rebuilt", async () => {
     book.withRegister({ withoutHouse: true, disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
     await open();

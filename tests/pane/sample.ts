@@ -113,7 +113,7 @@ export class FakeWorkbook implements WorkbookPort {
   private listener: ((event: WorkbookEvent) => void) | null = null;
 
   withRegister(check: Partial<RegisterCheck> = {}, items: readonly ItemResult[] = ITEMS): this {
-    this.register = { log: { place: REGISTER_PLACE, report: report(items) }, check: { disagreeing: [], apart: [], functionsMissing: false, withoutHouse: false, ...check } };
+    this.register = { log: { place: REGISTER_PLACE, report: report(items) }, check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false, ...check } };
     return this;
   }
 

@@ -6,7 +6,7 @@ import { ITEMS, LOG_PLACE, REGISTER_PLACE, report, RESULT, TODAY } from "./sampl
 const run = (...events: PaneEvent[]): PaneState => events.reduce(reduce, firstState(TODAY));
 
 const read: PaneEvent = { kind: "read", log: { place: LOG_PLACE, report: report() }, quiet: false };
-const registerRead: PaneEvent = { kind: "register read", found: { log: { place: REGISTER_PLACE, report: report() }, check: { disagreeing: [], apart: [], functionsMissing: false, withoutHouse: false } }, quiet: false };
+const registerRead: PaneEvent = { kind: "register read", found: { log: { place: REGISTER_PLACE, report: report() }, check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false } }, quiet: false };
 
 describe("what the pane knows", () => {
   it("keeps the default rules when the workbook holds none", () => {
