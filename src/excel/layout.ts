@@ -51,7 +51,7 @@ function noBetterThanLog(own: string): string {
 }
 
 /**
- * Columns that are worked out, in order. The first two carry an overload found in one part to the rest of its assembly;
+ * Columns that are worked out behind the input columns, in order. The first two carry an overload found in one part to the rest of its assembly;
  * the verdict reads them together with the input columns. Blank cells are guarded, because some hosts hand them to
  * functions as 0. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
  * opened, and what depends on it would lose its last value where the add-in is not there.
@@ -68,11 +68,6 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     format: "yyyy-mm-dd", width: 62, note: TAKES.overload,
   },
   { heading: LOG_DIFFERS, formula: "", format: "@", width: 160, note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt." },
-  {
-    heading: "Flag",
-    formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@[Due state]]<>"CURRENT","! NO DATE",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))))`,
-    format: "General", width: 92, note: "What needs doing first, as a symbol and a word. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
-  },
   { heading: "Verdict", formula: `=${noBetterThanLog(`GEAR.VERDICT(${args(whole)})`)}`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
   { heading: "Reason", formula: `=IF([@[${LOG_DIFFERS}]]="","",[@[${LOG_DIFFERS}]]&" ")&GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
@@ -81,16 +76,31 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   { heading: "Due state", formula: `=IF(AND(ISNUMBER([@[Next due]]),ISNUMBER(${AS_OF_CELL}),N([@${name("inspected")}])<=${AS_OF_CELL}),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`, format: "General", width: 68, note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE." },
 ];
 
+/**
+ * Stands before the input columns, so that it is in sight with the id wherever the sheet is scrolled to. The block that
+ * the verdict reads begins with the id: the flag follows the verdict and must not be part of it.
+ */
+export const FRONT_COLUMNS: readonly ResultColumn[] = [
+  {
+    heading: "Flag",
+    formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@[Due state]]<>"CURRENT","! NO DATE",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))))`,
+    format: "General", width: 92, note: "What needs doing first, as a symbol and a word. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
+  },
+];
+
 /** A worked-out column's formula; `rules` is the cell or the range that it hands over as the rule sets. */
 export function formulaOf(column: ResultColumn, rules: string): string {
   return column.formula.replaceAll(BASIS_CELL, rules);
 }
 
-export const RESULT_HEADINGS: readonly string[] = RESULT_COLUMNS.map((c) => c.heading);
+export const RESULT_HEADINGS: readonly string[] = [...FRONT_COLUMNS, ...RESULT_COLUMNS].map((c) => c.heading);
+
+/** Columns that stay in sight: the flag, id and gear. */
+export const FROZEN_COLUMNS = FRONT_COLUMNS.length + 2;
 
 /** Width in points of an input column. */
 export function inputWidth(id: FieldId): number {
-  if (id === "id") return 72;
+  if (id === "id") return 92;
   if (id === "gear") return 92;
   if (id === "remarks") return 160;
   if (id === "assembly" || id === "inspector" || id === "releasedBy") return 112;

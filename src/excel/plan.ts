@@ -16,7 +16,7 @@ import { readTorque, torqueUnitOfHeading } from "../engine/torque";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../engine/verdict";
 import { namedUnit, type Unit } from "../engine/units";
 import { copiedOf, NOTHING_COPIED, type Copied } from "./copied";
-import { CAUTION, inputFormat, LOG_DIFFERS, REGISTER_SHEET, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
+import { CAUTION, FRONT_COLUMNS, inputFormat, LOG_DIFFERS, REGISTER_SHEET, RESULT_COLUMNS, RESULT_HEADINGS } from "./layout";
 import { mergeCell } from "./merge";
 import type { LogPlace } from "./port";
 
@@ -295,9 +295,10 @@ function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]): readon
     ["", ""],
     ["Rebuilding", "A cell that nobody changed here follows the log when the register is rebuilt; what the log said last is kept on a hidden sheet of the add-in. What was typed here stays. A blank in the log clears nothing here."],
     ["", ""],
-    ["Printing", "Id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
+    ["Printing", "Flag, id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
     ["", ""],
     ["Column", "What it takes"],
+    ...FRONT_COLUMNS.map((c) => [c.heading, c.note]),
     ...fields.map((id) => [field(id).heading, TAKES[id]]),
     ...RESULT_COLUMNS.map((c) => [c.heading, c.note]),
   ];

@@ -3,7 +3,7 @@ import { columnLetters, areaAddress } from "./address";
 import { fittingChoices } from "./choices";
 import { SHEET_COLORS, SIGN_COLORS } from "./colors";
 import { copiedRows } from "./copied";
-import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, formulaOf, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS } from "./layout";
+import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, formulaOf, FRONT_COLUMNS, FROZEN_COLUMNS, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS, type ResultColumn } from "./layout";
 import { followRegister, HOUSE_RANGE } from "./house-sheet";
 import type { RegisterPlan, Written } from "./plan";
 import { WorkbookError, type Progress } from "./port";
@@ -29,11 +29,21 @@ export interface WriteOptions {
 }
 
 const HEAD = HEADING_ROW - 1;
+/** First input column. */
+const INPUTS = FRONT_COLUMNS.length;
+/** First of the columns that are worked out behind the input columns. */
+const resultsAt = (plan: RegisterPlan): number => INPUTS + plan.fields.length;
+const extrasAt = (plan: RegisterPlan): number => resultsAt(plan) + RESULT_COLUMNS.length;
+/** Place of a worked-out column. */
+function columnAt(plan: RegisterPlan, heading: string): number {
+  const front = FRONT_COLUMNS.findIndex((c) => c.heading === heading);
+  return front >= 0 ? front : resultsAt(plan) + RESULT_COLUMNS.findIndex((c) => c.heading === heading);
+}
 
 export async function writeRegister(context: Excel.RequestContext, plan: RegisterPlan, options: WriteOptions): Promise<void> {
   const sheets = context.workbook.worksheets;
   const sheet = options.exists ? sheets.getItem(REGISTER_SHEET) : sheets.add(REGISTER_SHEET);
-  const width = plan.fields.length + RESULT_COLUMNS.length + plan.extras.length;
+  const width = extrasAt(plan) + plan.extras.length;
   const count = Math.max(1, plan.rows.length);
   const say = (done: number, step: string): void => {
     options.onProgress({ done, of: plan.rows.length, step });
@@ -81,16 +91,16 @@ function writeTop(sheet: Excel.Worksheet, options: WriteOptions): void {
 /** Formats come before values, so that no text turns into a date or a formula. */
 function prepareColumns(sheet: Excel.Worksheet, plan: RegisterPlan, count: number): void {
   plan.fields.forEach((id, index) => {
-    const column = sheet.getRangeByIndexes(HEAD + 1, index, count, 1);
+    const column = sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1);
     column.numberFormat = inputFormat(id) as unknown as string[][];
     const { type } = field(id);
     column.format.horizontalAlignment = type === "length" || type === "count" || type === "angle" || type === "torque" ? "Right" : "Left";
   });
-  sheet.getRangeByIndexes(HEAD, 0, 1, plan.fields.length + RESULT_COLUMNS.length + plan.extras.length).numberFormat = "@" as unknown as string[][];
+  sheet.getRangeByIndexes(HEAD, 0, 1, extrasAt(plan) + plan.extras.length).numberFormat = "@" as unknown as string[][];
 }
 
 function headingsOf(plan: RegisterPlan): string[] {
-  return [...plan.fields.map((id) => field(id).heading), ...RESULT_COLUMNS.map((c) => c.heading), ...plan.extras];
+  return [...FRONT_COLUMNS.map((c) => c.heading), ...plan.fields.map((id) => field(id).heading), ...RESULT_COLUMNS.map((c) => c.heading), ...plan.extras];
 }
 
 function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): Excel.Table {
@@ -107,6 +117,8 @@ function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOp
   if (Office.context.requirements.isSetSupported("ExcelApi", "1.13")) {
     // Keeps the table itself, and with it references that people made to it.
     table.resize(area);
+    // Headings that change places would for a moment stand twice, and a table gives the second a name of its own.
+    headings.values = [headingsOf(plan).map((_, index) => `Column ${String(index + 1)} of the add-in`)];
     headings.values = [headingsOf(plan)];
     return table;
   }
@@ -122,7 +134,7 @@ async function writeBody(context: Excel.RequestContext, sheet: Excel.Worksheet, 
   while (start < plan.rows.length) {
     let size = 0, end = start;
     while (end < plan.rows.length && size < REQUEST_SIZE) size += sizeOf(plan.rows[end++] ?? []);
-    sheet.getRangeByIndexes(HEAD + 1 + start, 0, end - start, plan.fields.length).values = plan.rows.slice(start, end) as Written[][];
+    sheet.getRangeByIndexes(HEAD + 1 + start, INPUTS, end - start, plan.fields.length).values = plan.rows.slice(start, end) as Written[][];
     // One request for every few megabytes: the number does not depend on the rows of any log below that size.
     // eslint-disable-next-line office-addins/no-context-sync-in-loop
     await context.sync();
@@ -153,19 +165,21 @@ const sizeOf = (row: readonly Written[]): number => row.reduce((sum: number, cel
 function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): void {
   if (options.oldRows > count) sheet.getRangeByIndexes(HEAD + 1 + count, 0, options.oldRows - count, Math.max(width, options.oldColumns)).clear();
   if (options.oldColumns > width) sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
-  if (plan.extras.length > 0 && plan.rows.length > 0) sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + RESULT_COLUMNS.length, plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
+  if (plan.extras.length > 0 && plan.rows.length > 0) sheet.getRangeByIndexes(HEAD + 1, extrasAt(plan), plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
 }
 
 /** One formula for a whole column: structured references read the row they stand in. */
 function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string, count: number): void {
-  RESULT_COLUMNS.forEach((result, index) => {
-    const column = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + index, count, 1);
+  const write = (result: ResultColumn, at: number): void => {
+    const column = sheet.getRangeByIndexes(HEAD + 1, at, count, 1);
     column.numberFormat = result.format as unknown as string[][];
     if (result.heading !== LOG_DIFFERS) column.formulas = formulaOf(result, rules) as unknown as string[][];
     else if (plan.rows.length > 0) column.values = plan.logDiffers.map((text) => [text]);
     column.format.columnWidth = result.width;
     column.format.horizontalAlignment = "Left";
-  });
+  };
+  RESULT_COLUMNS.forEach((result, index) => { write(result, resultsAt(plan) + index); });
+  FRONT_COLUMNS.forEach(write);
 }
 
 function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly string[], width: number, count: number): void {
@@ -176,20 +190,24 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   headings.format.rowHeight = 45;
   headings.format.fill.color = "#D9E2EC";
   headings.format.font.color = "#102A43";
-  sheet.getRangeByIndexes(HEAD, plan.fields.length, 1, RESULT_COLUMNS.length).format.fill.color = "#BCCCDC";
+  sheet.getRangeByIndexes(HEAD, resultsAt(plan), 1, RESULT_COLUMNS.length).format.fill.color = "#BCCCDC";
+  sheet.getRangeByIndexes(HEAD, 0, 1, INPUTS).format.fill.color = "#BCCCDC";
+  // A register that was built before had its columns elsewhere.
+  const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
+  body.dataValidation.clear();
+  body.format.font.bold = false;
   plan.fields.forEach((id, index) => {
-    sheet.getRangeByIndexes(HEAD, index, 1, 1).format.columnWidth = inputWidth(id);
-    dropDown(sheet.getRangeByIndexes(HEAD + 1, index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: field(id).choices });
+    sheet.getRangeByIndexes(HEAD, INPUTS + index, 1, 1).format.columnWidth = inputWidth(id);
+    dropDown(sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: field(id).choices });
   });
   highlight(sheet, plan, width, count);
-  sheet.freezePanes.freezeAt(sheet.getRange(`A1:A${String(HEADING_ROW)}`));
+  sheet.freezePanes.freezeAt(sheet.getRange(`A1:${columnLetters(FROZEN_COLUMNS - 1)}${String(HEADING_ROW)}`));
   const page = sheet.pageLayout;
   page.orientation = Excel.PageOrientation.landscape;
   page.zoom = { horizontalFitToPages: 1 };
-  // All columns on one page would be too small to read: the list that is printed has id and gear, then what was worked out.
-  const flag = plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag");
-  page.setPrintArea(`${columnLetters(flag)}:${columnLetters(width - 1)}`);
-  page.setPrintTitleColumns("$A:$B");
+  // All columns on one page would be too small to read: the list that is printed has flag, id and gear, then what was worked out.
+  page.setPrintArea(`${columnLetters(columnAt(plan, "Verdict"))}:${columnLetters(width - 1)}`);
+  page.setPrintTitleColumns(`$A:$${columnLetters(FROZEN_COLUMNS - 1)}`);
   page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
   const foot = page.headersFooters.defaultForAllPages;
   foot.leftFooter = `${SMALL}Gear register\nRules in force: ${basis.join(", ")}`;
@@ -210,7 +228,6 @@ const SMALL = "&8";
 
 /** Drop-downs offer words and do not refuse others: the engine reads more than the list holds. */
 function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; readonly choices: readonly string[] | undefined }): void {
-  column.dataValidation.clear();
   if (!choices) return;
   column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
   column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: TAKES[id] };
@@ -218,20 +235,23 @@ function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; 
 
 function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
   const first = String(HEADING_ROW + 1);
-  const letter = (heading: string): string => columnLetters(plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === heading));
+  const letter = (heading: string): string => columnLetters(columnAt(plan, heading));
   const verdict = `$${letter("Verdict")}${first}`;
   const due = `$${letter("Due state")}${first}`;
   const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
   body.conditionalFormats.clearAll();
-  const signs = sheet.getRangeByIndexes(HEAD + 1, plan.fields.length + RESULT_COLUMNS.findIndex((c) => c.heading === "Flag"), count, 2);
-  signs.format.font.bold = true;
+  // Flag, id and gear, which stay in sight, and the verdict itself.
+  const signs = [sheet.getRangeByIndexes(HEAD + 1, 0, count, FROZEN_COLUMNS), sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, "Verdict"), count, 1)];
+  for (const heading of ["Flag", "Verdict"]) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.font.bold = true;
   const tint = (range: Excel.Range, cell: string, word: string, color: { readonly fill: string; readonly font: string }): void => {
     const rule = range.conditionalFormats.add(Excel.ConditionalFormatType.custom);
     rule.custom.rule.formula = `=${cell}="${word}"`;
     rule.custom.format.fill.color = color.fill;
     rule.custom.format.font.color = color.font;
   };
-  const sign = (word: keyof typeof SIGN_COLORS): void => { tint(signs, verdict, word, SIGN_COLORS[word]); };
+  const sign = (word: keyof typeof SIGN_COLORS): void => {
+    for (const part of signs) tint(part, verdict, word, SIGN_COLORS[word]);
+  };
   // A rule that is added comes before those already there, so the one that must win comes last; the order is that of the flag.
   sign("WATCH");
   sign("DRESS");

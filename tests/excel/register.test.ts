@@ -3,7 +3,7 @@ import { DEFAULT_BASIS, type BasisId } from "../../src/engine/bases";
 import { readLength } from "../../src/engine/cell";
 import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
-import { AS_OF_CELL, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
+import { AS_OF_CELL, COPIED_SHEET, FRONT_COLUMNS, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
 import { written } from "../../src/excel/plan";
 import type { BuildResult, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
@@ -145,7 +145,7 @@ describe("building a register", () => {
     await excelPort.build(log, () => undefined, new AbortController().signal);
     expect(register(made).map((r) => r["Due state"])).toEqual(log.report.items.map((i) => i.dueState));
     expect(new Set(log.report.items.map((i) => i.dueState))).toEqual(new Set(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"]));
-    for (const { formula } of RESULT_COLUMNS) if (formula.includes("GEAR.")) expect(formula).not.toContain(AS_OF_CELL);
+    for (const { formula } of [...FRONT_COLUMNS, ...RESULT_COLUMNS]) if (formula.includes("GEAR.")) expect(formula).not.toContain(AS_OF_CELL);
   });
 
   it("an undated overload holds for the whole assembly", async () => {
@@ -161,7 +161,7 @@ describe("building a register", () => {
     await build();
     const sheet = made.sheet(REGISTER_SHEET)!;
     expect(register(made).map((r) => [r["Id"], r["Remarks"]])).toEqual(["=1+1", "3/4", "1-2", "@x"].map((id) => [id, `${id} see file`]));
-    for (let row = 0; row < 4; row += 1) expect(sheet.cell(HEADING_ROW + row, 0)?.formula).toBeUndefined();
+    for (let row = 0; row < 4; row += 1) expect(sheet.cell(HEADING_ROW + row, 1)?.formula).toBeUndefined();
   });
 
   it("keeps the unit of a heading with each figure where rows have different units", async () => {
@@ -187,8 +187,12 @@ describe("building a register", () => {
     openBook(made);
     await build();
     // The first rule that holds wins, in the order in which the flag names what needs doing first.
-    const words = made.sheet(REGISTER_SHEET)!.rules.map((rule) => /="([A-Z ]+)"$/.exec(rule.formula)?.[1]);
-    expect(words).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "NO DATE", "DUE SOON", "DRESS", "WATCH"]);
+    const rules = made.sheet(REGISTER_SHEET)!.rules.map((rule) => ({ word: /="([A-Z ]+)"$/.exec(rule.formula)?.[1], box: rule.box }));
+    expect([...new Set(rules.map(({ word }) => word))]).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "NO DATE", "DUE SOON", "DRESS", "WATCH"]);
+    // Flag, id and gear, which stay in sight, are tinted by every rule.
+    expect(rules.filter(({ box }) => box.column === 0).map(({ word, box }) => [word, box.columns > 3 ? "row" : box.columns])).toEqual([
+      ["EXAMINE", 3], ["NO VERDICT", 3], ["REMOVE", "row"], ["OVERDUE", "row"], ["NO DATE", "row"], ["DUE SOON", "row"], ["DRESS", 3], ["WATCH", 3],
+    ]);
   });
 
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
@@ -197,13 +201,14 @@ describe("building a register", () => {
     await build();
     const sheet = made.sheet(REGISTER_SHEET)!;
     expect(sheet.rules.map((r) => r.formula)).toEqual(expect.arrayContaining([expect.stringMatching(/="REMOVE"$/), expect.stringMatching(/="OVERDUE"$/), expect.stringMatching(/="DUE SOON"$/)]));
-    expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([HEADING_ROW, 1]);
+    expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([HEADING_ROW, 3]);
+    expect([0, 1, 2].map((c) => sheet.cell(HEADING_ROW - 1, c)?.value)).toEqual(["Flag", "Id", "Gear"]);
     expect(sheet.validations.length).toBeGreaterThan(3);
     expect(sheet.page).toMatchObject({ orientation: "Landscape", fitWide: 1, titleRows: "$1:$4" });
-    // What is printed is wide enough to read: id and gear, then the worked-out columns from the flag on.
-    const flag = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Flag");
+    // What is printed is wide enough to read: flag, id and gear, then the worked-out columns from the verdict on.
+    const verdict = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Verdict");
     const last = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Due state");
-    expect(sheet.page).toMatchObject({ printArea: `${columnLetters(flag)}:${columnLetters(last)}`, titleColumns: "$A:$B" });
+    expect(sheet.page).toMatchObject({ printArea: `${columnLetters(verdict)}:${columnLetters(last)}`, titleColumns: "$A:$C" });
     // The three parts of the footer do not run into each other: no line longer than its share of the page at 8 points.
     const foot = [sheet.page.leftFooter, sheet.page.centerFooter, sheet.page.rightFooter].map((part) => part?.replace("&8", "").split("\n") ?? []);
     expect(foot.map((lines) => Math.max(...lines.map((l) => l.length))).map((length, part) => length <= (part === 1 ? 90 : 50))).toEqual([true, true, true]);
@@ -253,6 +258,37 @@ describe.each(["1.12", "1.14"])("rebuilding a register where the workbook has Ex
     const rows = register(made);
     expect(rows.map((r) => r["Id"])).toEqual(["H-1", "H-2", "H-3"]);
     expect(rows[0]!["Crate"]).toBe("red");
+  });
+
+  it("knows a register whose flag still stood among the worked-out columns, and rebuilds it without loss", async () => {
+    const { made } = await typed();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const table = made.tables[0]!;
+    const extra = table.box.columns;
+    sheet.at(HEADING_ROW - 1, extra).value = "Crate";
+    sheet.at(HEADING_ROW, extra).value = "red";
+    table.box = { ...table.box, columns: extra + 1 };
+    sheet.at(HEADING_ROW + 1, at(made, "Remarks")).value = "seen on the bench";
+    sheet.at(HEADING_ROW + 1, at(made, "Throat now")).value = "2.2";
+    // As the earlier version had it: the flag before the verdict, and nothing copied.
+    const verdict = at(made, "Verdict");
+    for (const [, cells] of [...sheet.rows].filter(([r]) => r >= HEADING_ROW - 1)) {
+      const line = Array.from({ length: extra + 1 }, (_, c) => cells.get(c));
+      const [flag] = line.splice(0, 1);
+      line.splice(verdict - 1, 0, flag);
+      line.forEach((cell, c) => { if (cell) cells.set(c, cell); else cells.delete(c); });
+    }
+    expect(at(made, "Id")).toBe(0);
+    made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1);
+    expect(await build()).toMatchObject({ added: 0, kept: 3, onlyInRegister: [] });
+    const rows = register(made);
+    expect([at(made, "Flag"), at(made, "Id"), at(made, "Gear")]).toEqual([0, 1, 2]);
+    expect(rows.map((r) => [r["Id"], r["Flag"], r["Verdict"], r["Crate"] ?? null])).toEqual([["H-1", "✖ REMOVE", "REMOVE", "red"], ["H-2", "✖ REMOVE", "REMOVE", null], ["H-3", "✔ KEEP", "KEEP", null]]);
+    expect(rows[1]).toMatchObject({ Remarks: "seen on the bench", "Throat now": "2.2" });
+    const bold = Array.from({ length: extra + 1 }, (_, c) => c).filter((c) => sheet.cell(HEADING_ROW, c)?.style?.bold === true);
+    expect(bold).toEqual([at(made, "Flag"), at(made, "Verdict")]);
+    const gear = sheet.validations.filter((one) => JSON.stringify(one.rule).includes("shackle"));
+    expect(gear.map((one) => one.box.column)).toEqual([2]);
   });
 
   it("never touches another sheet", async () => {
