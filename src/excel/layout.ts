@@ -14,6 +14,13 @@ export const HOUSE_SHEET = "House limits";
 
 /** One-based row of the headings; above it stand the title, the rules in force with the day, and the caution. */
 export const HEADING_ROW = 4;
+/**
+ * Height of a row in points, three lines. Fixed: the sheet does not fit rows again when formulas come out otherwise, and
+ * right after the build they may not be worked out yet.
+ */
+export const ROW_HEIGHT = 46;
+/** Columns of sentences, which run over those lines. */
+export const WRAPPED: readonly string[] = ["Reason", "Comes out at", "Log differs"];
 /** Cells that the formulas read: rule sets in force and the day to judge by. */
 export const BASIS_CELL = "$B$2";
 export const AS_OF_CELL = "$D$2";
@@ -69,7 +76,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   },
   { heading: LOG_DIFFERS, formula: "", format: "@", width: 160, note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt." },
   { heading: "Verdict", formula: `=${noBetterThanLog(`GEAR.VERDICT(${args(whole)})`)}`, format: "General", width: 78, note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides." },
-  { heading: "Reason", formula: `=IF([@[${LOG_DIFFERS}]]="","",[@[${LOG_DIFFERS}]]&" ")&GEAR.REASON(${args(whole)})`, format: "General", width: 380, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
+  { heading: "Reason", formula: `=IF([@[${LOG_DIFFERS}]]="","",[@[${LOG_DIFFERS}]]&" ")&GEAR.REASON(${args(whole)})`, format: "General", width: 420, note: "Readings, limit, unit and source behind the verdict, and what is missing." },
   { heading: "Comes out at", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`, format: "General", width: 220, note: "The figure at which each part comes out." },
   { heading: "Used", formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`, format: "0%", width: 42, note: "Share of the allowance used: 100 % is at the limit." },
   { heading: "Next due", formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}]),"")`, format: "yyyy-mm-dd", width: 68, note: "Last inspection plus the interval of the service class." },

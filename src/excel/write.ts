@@ -3,7 +3,7 @@ import { columnLetters, areaAddress } from "./address";
 import { fittingChoices } from "./choices";
 import { SHEET_COLORS, SIGN_COLORS } from "./colors";
 import { copiedRows } from "./copied";
-import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, formulaOf, FRONT_COLUMNS, FROZEN_COLUMNS, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS, type ResultColumn } from "./layout";
+import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, formulaOf, FRONT_COLUMNS, FROZEN_COLUMNS, HEADING_ROW, HOUSE_SHEET, inputFormat, inputWidth, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_COLUMNS, ROW_HEIGHT, WRAPPED, type ResultColumn } from "./layout";
 import { followRegister, HOUSE_RANGE } from "./house-sheet";
 import type { RegisterPlan, Written } from "./plan";
 import { WorkbookError, type Progress } from "./port";
@@ -163,7 +163,13 @@ async function writeInParts(context: Excel.RequestContext, sheet: Excel.Workshee
 const sizeOf = (row: readonly Written[]): number => row.reduce((sum: number, cell) => sum + (typeof cell === "string" ? cell.length + 3 : 8), 2);
 
 function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): void {
-  if (options.oldRows > count) sheet.getRangeByIndexes(HEAD + 1 + count, 0, options.oldRows - count, Math.max(width, options.oldColumns)).clear();
+  // The rules are made anew for the register as it is now.
+  sheet.getRangeByIndexes(HEAD + 1, 0, Math.max(count, options.oldRows), Math.max(width, options.oldColumns)).conditionalFormats.clearAll();
+  if (options.oldRows > count) {
+    const below = sheet.getRangeByIndexes(HEAD + 1 + count, 0, options.oldRows - count, Math.max(width, options.oldColumns));
+    below.clear();
+    below.format.autofitRows();
+  }
   if (options.oldColumns > width) sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
   if (plan.extras.length > 0 && plan.rows.length > 0) sheet.getRangeByIndexes(HEAD + 1, extrasAt(plan), plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
 }
@@ -196,6 +202,10 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
   body.dataValidation.clear();
   body.format.font.bold = false;
+  body.format.wrapText = false;
+  body.format.verticalAlignment = "Top";
+  for (const heading of WRAPPED) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.wrapText = true;
+  body.format.rowHeight = ROW_HEIGHT;
   plan.fields.forEach((id, index) => {
     sheet.getRangeByIndexes(HEAD, INPUTS + index, 1, 1).format.columnWidth = inputWidth(id);
     dropDown(sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: field(id).choices });
@@ -239,7 +249,6 @@ function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, co
   const verdict = `$${letter("Verdict")}${first}`;
   const due = `$${letter("Due state")}${first}`;
   const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
-  body.conditionalFormats.clearAll();
   // Flag, id and gear, which stay in sight, and the verdict itself.
   const signs = [sheet.getRangeByIndexes(HEAD + 1, 0, count, FROZEN_COLUMNS), sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, "Verdict"), count, 1)];
   for (const heading of ["Flag", "Verdict"]) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.font.bold = true;

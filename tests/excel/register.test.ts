@@ -3,7 +3,7 @@ import { DEFAULT_BASIS, type BasisId } from "../../src/engine/bases";
 import { readLength } from "../../src/engine/cell";
 import { columnLetters } from "../../src/excel/address";
 import { excelPort } from "../../src/excel/excel";
-import { AS_OF_CELL, COPIED_SHEET, FRONT_COLUMNS, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS } from "../../src/excel/layout";
+import { AS_OF_CELL, COPIED_SHEET, FRONT_COLUMNS, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS, ROW_HEIGHT } from "../../src/excel/layout";
 import { written } from "../../src/excel/plan";
 import type { BuildResult, ReadLog } from "../../src/excel/port";
 import type { Book } from "../../src/trial/book";
@@ -193,6 +193,23 @@ describe("building a register", () => {
     expect(rules.filter(({ box }) => box.column === 0).map(({ word, box }) => [word, box.columns > 3 ? "row" : box.columns])).toEqual([
       ["EXAMINE", 3], ["NO VERDICT", 3], ["REMOVE", "row"], ["OVERDUE", "row"], ["NO DATE", "row"], ["DUE SOON", "row"], ["DRESS", 3], ["WATCH", 3],
     ]);
+  });
+
+  it("shows reasons over three lines, at the top of rows of one height", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    openBook(made, { calculator: calculator() });
+    await build();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const headings = Array.from({ length: 60 }, (_, c) => String(sheet.cell(HEADING_ROW - 1, c)?.value ?? "")).filter((h) => h !== "");
+    const style = (heading: string): unknown => sheet.cell(HEADING_ROW, headings.indexOf(heading))?.style;
+    expect(headings.filter((_, c) => sheet.cell(HEADING_ROW, c)?.style?.wrap === true)).toEqual(["Log differs", "Reason", "Comes out at"]);
+    for (const heading of ["Flag", "Throat now", "Reason"]) expect(style(heading), heading).toMatchObject({ valign: "Top" });
+    expect(sheet.columnWidths.get(headings.indexOf("Reason"))).toBe(420);
+    expect([HEADING_ROW, HEADING_ROW + 2].map((row) => sheet.rowHeights.get(row))).toEqual([ROW_HEIGHT, ROW_HEIGHT]);
+    made.sheet("Gear log")!.rows.delete(3);
+    made.sheet(REGISTER_SHEET)!.rows.delete(HEADING_ROW + 2);
+    await build();
+    expect([HEADING_ROW + 1, HEADING_ROW + 2].map((row) => sheet.rowHeights.get(row))).toEqual([ROW_HEIGHT, undefined]);
   });
 
   it("highlights rows, sets drop-downs, freezes the headings and sets up the print", async () => {
