@@ -33,6 +33,8 @@ export interface ReadLog {
   readonly report: Report;
   /** Rows of the house limits that cannot be used, each in a sentence. */
   readonly refusedLimits?: readonly string[];
+  /** Other sheets that look like a log as well and are not read, by name. Left out where they were not looked for. */
+  readonly others?: readonly string[];
 }
 
 /** A failure in one sentence with the next step; `kind` lets the pane design the state. */

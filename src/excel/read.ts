@@ -27,12 +27,14 @@ interface Candidate {
 /** Finds the log, reads it, judges it. */
 export async function readLog(request: ReadRequest): Promise<ReadLog> {
   return inWorkbook(async (context) => {
-    const place = request.from === "auto" ? await findPlace(context, request) : request.from === "selection" ? await selectionPlace(context) : await grownPlace(context, request.from);
+    const logs = await findLogs(context, request);
+    const place = request.from === "auto" ? logs[0]?.place : request.from === "selection" ? await selectionPlace(context) : await grownPlace(context, request.from);
+    if (place === undefined) throw new WorkbookError("no log", NO_LOG);
     const grid = await readGrid(context, place);
     const house = await readHouseSheet(context);
     const report = reportOn(grid, withHouse(request, house));
     if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
-    return { place, report, refusedLimits: refusedLimits(house) };
+    return { place, report, refusedLimits: refusedLimits(house), others: logs.map(({ place: { sheet } }) => sheet).filter((sheet) => sheet !== place.sheet && sheet !== REGISTER_SHEET) };
   });
 }
 
@@ -46,8 +48,8 @@ export function refusedLimits(house: HouseLimits | null): readonly string[] {
   return (house?.refused ?? []).map(({ sentence }) => sentence);
 }
 
-/** The sheet whose top looks most like a log; sheets of the add-in itself only when there is no other. */
-async function findPlace(context: Excel.RequestContext, request: ReadRequest): Promise<LogPlace> {
+/** Sheets whose tops look like a log, the likeliest first; the register only when there is no other. */
+async function findLogs(context: Excel.RequestContext, request: ReadRequest): Promise<readonly { readonly place: LogPlace }[]> {
   const sheets = context.workbook.worksheets;
   sheets.load("items/id,items/name,items/visibility");
   const tables = context.workbook.tables;
@@ -78,18 +80,20 @@ async function findPlace(context: Excel.RequestContext, request: ReadRequest): P
     });
   await context.sync();
 
-  const scored = heads
-    .map(({ candidate, head }) => ({ candidate, found: findLog(asGrid(head.values), request.choices) }))
-    .filter(({ found }) => found !== null)
-    .sort((a, b) => Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) || (b.found?.score ?? 0) - (a.found?.score ?? 0) || b.candidate.rows - a.candidate.rows);
-  const best = scored[0];
-  if (!best?.found) throw new WorkbookError("no log", NO_LOG);
-  const headingRow = best.candidate.row + best.found.headingRow;
-  const table = tableRanges.find(({ table: t, range }) => t.worksheet.name === best.candidate.sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount);
-  const isRegister = best.candidate.sheet === REGISTER_SHEET;
-  const { sheet, sheetId } = best.candidate;
-  if (table) return { sheet, sheetId, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name };
-  return { sheet, sheetId, address: best.candidate.address, how: isRegister ? "register" : "found", table: "" };
+  return heads
+    .flatMap(({ candidate, head }) => {
+      const found = findLog(asGrid(head.values), request.choices);
+      return found === null ? [] : [{ candidate, found }];
+    })
+    .sort((a, b) => Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) || b.found.score - a.found.score || b.candidate.rows - a.candidate.rows)
+    .map(({ candidate, found }) => {
+      const { sheet, sheetId, address } = candidate;
+      const headingRow = candidate.row + found.headingRow;
+      const table = tableRanges.find(({ table: t, range }) => t.worksheet.name === sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount);
+      const isRegister = sheet === REGISTER_SHEET;
+      if (table) return { place: { sheet, sheetId, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name } };
+      return { place: { sheet, sheetId, address, how: isRegister ? "register" : "found", table: "" } };
+    });
 }
 
 /** A place that was read before, under the name that its sheet has now and as far as the log reaches: rows are added at its end, tables grow and move. */

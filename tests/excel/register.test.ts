@@ -411,6 +411,18 @@ describe("finding the log", () => {
     expect((await read()).place).toMatchObject({ sheet: "Gear log", address: "A1:O4", how: "table", table: "Log" });
   });
 
+  it("names the other sheets that look like a log, whichever is read; its own sheets are none", async () => {
+    const made = book({ Shackles: hookLog(2), "Gear log": hookLog(5), Phones: [["Id", "Place"], ["1", "x"]], Hidden: hookLog(1) });
+    made.sheet("Hidden")!.visibility = "Hidden";
+    openBook(made);
+    await build();
+    await excelPort.makeHouseSheet();
+    const log = await read();
+    expect([log.place.sheet, log.others]).toEqual(["Gear log", ["Shackles"]]);
+    const other = await excelPort.read({ from: { ...log.place, sheet: "Shackles", sheetId: undefined, address: "A1:O3" }, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    expect(other.others).toEqual(["Gear log"]);
+  });
+
   it("reads a place again as far as the log reaches now: rows typed below, a table that grew", async () => {
     const made = book({ "Gear log": hookLog(3) });
     openBook(made);

@@ -311,6 +311,15 @@ describe("failures are one sentence and a next step", () => {
     expect(screen.queryByText("The register was built without the house limits.")).toBeNull();
   });
 
+  it.each([
+    [["Shackles"], "Sheet Shackles also looks like a log; it is not read."],
+    [["Shackles", "Hooks", "Old"], "Sheets Shackles, Hooks and Old also look like logs; they are not read."],
+  ])("other logs in the workbook are named: %j", async (others, line) => {
+    book.log = { place: LOG_PLACE, report: report(), others };
+    await open();
+    expect(await screen.findByText(line)).toBeVisible();
+  });
+
   it("rows of the house limits that cannot be used stand under Put right first and do not stop the building", async () => {
     book.log = { place: LOG_PLACE, report: report(), refusedLimits: ["House limits, row 9 (hook, latch): latch is looked at and has no figure to limit."] };
     await open();

@@ -33,7 +33,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       </>
     );
   }
-  const { report, refusedLimits = [] } = log;
+  const { report, refusedLimits = [], others = [] } = log;
   const used = report.headings.filter((heading) => heading.field !== null).length;
   const nothing = report.items.length === 0;
   return (
@@ -48,6 +48,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       )}
       <Section title="Log found" heading={found}>
         <p className={styles.text}>{showHow(log.place)}</p>
+        {others.length > 0 && <p className={styles.text}>{showOthers(others)}</p>}
         {!nothing && (
           <p className={styles.text}>
             {count(report.items.length, "item")}: {showCounts(report)}.
@@ -74,6 +75,12 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       )}
     </div>
   );
+}
+
+/** Sheets that are passed over are named: gear on them is judged nowhere. */
+function showOthers(others: readonly string[]): string {
+  const [last = "", ...first] = [...others].reverse();
+  return first.length === 0 ? `Sheet ${last} also looks like a log; it is not read.` : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs; they are not read.`;
 }
 
 /** The row's number as the sheet shows it. */
