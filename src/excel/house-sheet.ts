@@ -31,12 +31,18 @@ export async function readHouseSheet(context: Excel.RequestContext): Promise<Hou
 }
 
 const NOTES = [
-  "One limit in a row. It only tightens, since the strictest rule decides.",
-  "Maker's figure yes: the maker's written figure stands instead of the published limits for that check; Source must name it.",
-  "Gear and Check as the reasons name them, such as hook and throat opening.",
-  "Comes out: above (the limit itself stays in) or from (the limit itself comes out). Limit: the change allowed (growth or wear), not the size: 3 %, or a figure with its unit: in, mm; degrees and wires as counted.",
+  "Write one limit in each row below the headings. It can only make the rules stricter: the strictest rule decides. Only where Maker's figure says yes does it stand in place of the published limits for that check; Source must then name where the maker wrote it.",
+  "Gear and Check take the words that the reasons use, such as hook and throat opening. Comes out takes above (at the limit itself the part stays in) or from (at the limit itself it comes out).",
+  "Limit is the change that is allowed, growth or wear. It is not the size. Write a share such as 3 with the unit %, or a figure with its unit: in, mm, degrees, or wires as they are counted.",
+  "Example, which is not read as a limit: hook, throat opening, above, 3, %, Yard order 7. It takes a hook out once its throat opening has grown by more than 3 %.",
   CAUTION,
 ];
+
+/** Widths in points; together they are as wide as the notes above them. */
+const WIDTHS: Readonly<Record<(typeof HOUSE_HEADINGS)[number], number>> = { Gear: 100, Check: 130, "Comes out": 70, Limit: 120, Unit: 60, Source: 170, "Maker's figure": 70 };
+const LINE = 15;
+/** Characters that surely fit into one line of all columns. */
+const LINE_LENGTH = 115;
 
 /** Makes the sheet with its headings and drop-downs; an existing one is left alone. */
 export async function makeHouseSheet(): Promise<void> {
@@ -55,6 +61,13 @@ export async function makeHouseSheet(): Promise<void> {
     sheet.getRange("A1").values = [["House limits"]];
     sheet.getRange("A2:B2").values = [["Rules in force", ""]];
     sheet.getRange("A3:A7").values = NOTES.map((note) => [note]);
+    NOTES.forEach((note, index) => {
+      const line = sheet.getRangeByIndexes(2 + index, 0, 1, HOUSE_HEADINGS.length);
+      line.merge();
+      line.format.wrapText = true;
+      line.format.verticalAlignment = "Top";
+      line.format.rowHeight = LINE * Math.ceil(note.length / LINE_LENGTH) + 3;
+    });
     sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [HOUSE_HEADINGS.map((heading) => (heading === "Limit" ? LIMIT_HEADING : heading))];
     followRegister(sheet, !register.isNullObject);
     const title = sheet.getRange("A1");
@@ -64,10 +77,13 @@ export async function makeHouseSheet(): Promise<void> {
     headings.format.font.bold = true;
     headings.format.fill.color = "#D9E2EC";
     headings.format.font.color = "#102A43";
+    headings.format.wrapText = true;
+    headings.format.verticalAlignment = "Center";
+    headings.format.rowHeight = 2 * LINE + 3;
     const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = { Gear: fittingChoices(GEAR.map((kind) => kind.id)), "Comes out": ["above", "from"], Unit: ["%", "in", "mm", "degrees", "wires"], "Maker's figure": ["yes"] };
     HOUSE_HEADINGS.forEach((heading, index) => {
       const column = sheet.getRangeByIndexes(HEADINGS_AT, index, HOUSE_ROWS - HEADINGS_AT, 1);
-      column.format.columnWidth = heading === "Source" || heading === "Limit" ? 220 : heading === "Check" ? 140 : 90;
+      column.format.columnWidth = WIDTHS[heading];
       const list = choices[heading];
       if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
     });

@@ -37,6 +37,24 @@ describe("the sheet of house limits", () => {
     expect(sheet.cell(8, 0)?.value).toBe("hook");
   });
 
+  it("explains itself in wrapped lines no wider than its columns, with an example that is no limit", async () => {
+    const made = opened();
+    openBook(made);
+    await excelPort.makeHouseSheet();
+    const sheet = made.sheet(HOUSE_SHEET)!;
+    const widths = HOUSE_HEADINGS.map((_, column) => sheet.columnWidths.get(column) ?? 0);
+    expect(widths.reduce((sum, width) => sum + width, 0)).toBeLessThan(760);
+    for (let row = 2; row < 7; row += 1) {
+      const text = String(sheet.cell(row, 0)?.value);
+      expect(sheet.merges, text).toContainEqual({ row, column: 0, rows: 1, columns: 7 });
+      expect(sheet.cell(row, 0)?.style, text).toMatchObject({ wrap: true, valign: "Top" });
+      expect(sheet.rowHeights.get(row), text).toBeGreaterThanOrEqual(15 * Math.ceil(text.length / 130));
+    }
+    expect(sheet.cell(5, 0)?.value).toMatch(/^Example, which is not read as a limit: hook, throat opening/);
+    expect((await read()).refusedLimits).toEqual([]);
+    expect(decisions(await read())).toEqual(["KEEP", "KEEP"]);
+  });
+
   it("is in force as soon as it is there, and without limits changes nothing", async () => {
     const made = opened();
     openBook(made);
