@@ -41,6 +41,8 @@ async function open(): Promise<void> {
 }
 
 const pick = async (...ids: string[]): Promise<void> => {
+  const more = screen.queryByRole("button", { name: "Pick more" });
+  if (more !== null) await user.click(more);
   for (const id of ids) await user.click(screen.getByRole("checkbox", { name: new RegExp(`^${id} `) }));
 };
 
@@ -162,6 +164,28 @@ describe("before the lift", () => {
     expect(screen.getByRole("checkbox", { name: /^Count only two legs/ })).toHaveAccessibleDescription(/Navy handbook.*two-leg sling/);
   });
 
+  it("folds the picker once the lift is typed, opens it again on request, and keeps the answer in sight", async () => {
+    await open();
+    const answer = (): HTMLElement => document.querySelector<HTMLElement>("[data-outcome]")!;
+    expect(screen.queryByRole("button", { name: /Pick more|Done picking/ })).toBeNull();
+    await pick("HK-1");
+    expect(answer()).toHaveTextContent(/^…Not judged yet\. Still to give: the load/);
+    await user.click(screen.getByRole("button", { name: "Done picking" }));
+    expect(screen.queryByRole("searchbox")).toBeNull();
+    const more = screen.getByRole("button", { name: "Pick more" });
+    expect(more).toHaveFocus();
+    await user.click(more);
+    expect(screen.getByRole("searchbox", { name: "Search the gear" })).toHaveFocus();
+    await typeLift({ Load: "1", "Unit of the load": "t", Hitch: "vertical", Legs: "1" });
+    expect(screen.queryByRole("searchbox")).toBeNull();
+    expect(answer()).toHaveTextContent(/^✔CARRIES\. HK-1, 80 % left\.$/);
+    expect(getComputedStyle(answer()).position).toBe("sticky");
+    await typeLift({ Load: "9" });
+    expect(answer()).toHaveTextContent(/^✖OVERLOADED: do not lift\./);
+    await user.click(screen.getByRole("button", { name: "Start again" }));
+    expect(screen.getByRole("searchbox", { name: "Search the gear" })).toBeVisible();
+  });
+
   it("finds gear by search, keeps what is picked in other places, and starts again", async () => {
     await open();
     await user.type(screen.getByRole("searchbox", { name: "Search the gear" }), "shackle");
@@ -170,6 +194,7 @@ describe("before the lift", () => {
     await user.click(screen.getByRole("tab", { name: "Sources" }));
     await user.click(screen.getByRole("tab", { name: "Lift" }));
     expect(within(screen.getByRole("list", { name: "Gear that is picked" })).getByText("SH-1")).toBeVisible();
+    expect(screen.queryByRole("searchbox")).toBeNull();
     await user.click(screen.getByRole("button", { name: "Start again" }));
     expect(screen.queryByRole("list", { name: "Gear that is picked" })).toBeNull();
     expect(screen.getByRole("checkbox", { name: /no id/ })).toBeDisabled();

@@ -1,6 +1,6 @@
 /** Picking the gear of one hook-up from the log: a search, a box for each item. */
 import { Button, Checkbox, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
-import { useDeferredValue, useMemo } from "react";
+import { useDeferredValue, useEffect, useMemo, useRef } from "react";
 import type { ItemResult, Report } from "../../engine/model";
 import { standsIdle } from "../due/before-use";
 import { DecisionChip, IdleChip } from "../shared/Chip";
@@ -27,11 +27,17 @@ const useStyles = makeStyles({
 interface Props {
   form: LiftForm;
   report: Report;
+  /** Take the focus when the picker appears: it was asked for. */
+  takeFocus: boolean;
   onChange: (change: LiftChange) => void;
 }
 
-export function GearPicker({ form, report, onChange }: Props) {
+export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   const styles = useStyles();
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (takeFocus) box.current?.querySelector("input")?.focus();
+  }, [takeFocus]);
   const { shown, list, more, again } = useMore(STEP, "li input");
   const search = useDeferredValue(form.search);
   const sorted = useMemo(() => usableFirst(report), [report]);
@@ -42,7 +48,9 @@ export function GearPicker({ form, report, onChange }: Props) {
   };
   return (
     <>
-      <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
+      <div ref={box}>
+        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
+      </div>
       <p role="status" className={styles.note}>
         {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
       </p>

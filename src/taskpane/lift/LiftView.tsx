@@ -1,12 +1,13 @@
 /** Before the lift: can the gear of one hook-up carry the load? */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
-import { useMemo, useRef } from "react";
+import { useMemo, useRef, useState } from "react";
 import type { ReadLog } from "../../excel/port";
 import type { Intentions } from "../intentions";
 import { Section } from "../shared/Section";
 import type { PaneState } from "../state";
 import { count } from "../words";
 import { askLift, outcomeOf } from "./ask";
+import { AnswerLine } from "./AnswerLine";
 import type { LiftChange } from "./form";
 import { GearPicker } from "./GearPicker";
 import { LiftInputs } from "./LiftInputs";
@@ -15,6 +16,7 @@ import { PickedGear } from "./PickedGear";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px" },
+  pick: { alignSelf: "flex-start" },
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
@@ -26,13 +28,36 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
   const gear = useRef<HTMLHeadingElement>(null);
   const asked = useMemo(() => askLift(form, report), [form, report]);
   const outcome = outcomeOf(form, asked.result);
-  const change = (one: LiftChange): void => { intentions.tell({ kind: "lift", change: one }); };
+  // The picker makes room once gear is picked and the lift is typed.
+  const [picking, setPicking] = useState(form.picked.length === 0);
+  const [askedFor, setAskedFor] = useState(false);
+  const open = picking || form.picked.length === 0;
+  const change = (one: LiftChange): void => {
+    if (one.kind === "set" || one.kind === "strict") setPicking(false);
+    if (one.kind === "start again") {
+      setAskedFor(false);
+      setPicking(true);
+    }
+    intentions.tell({ kind: "lift", change: one });
+  };
   const blocked = outcome === "nothing picked" || asked.result.refusals.length > 0;
   const hint = form.sheet !== "" ? `Written on sheet ${form.sheet}, with live formulas.` : blocked ? "Once nothing is left to put right." : "Writes its own sheet anew; no other sheet is touched.";
   return (
     <div className={styles.view}>
       <Section title="Gear of one hook-up" heading={gear} aside={count(form.picked.length, "item")}>
-        <GearPicker form={form} report={report} onChange={change} />
+        {open && <GearPicker form={form} report={report} takeFocus={askedFor} onChange={change} />}
+        {form.picked.length > 0 && (
+          <Button
+            className={styles.pick}
+            aria-expanded={open}
+            onClick={() => {
+              setAskedFor(!open);
+              setPicking(!open);
+            }}
+          >
+            {open ? "Done picking" : "Pick more"}
+          </Button>
+        )}
         <PickedGear form={form} report={report} onChange={change} onNone={() => gear.current?.focus()} />
       </Section>
       <Section title="The lift">
@@ -48,6 +73,7 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
           {hint}
         </span>
       </div>
+      <AnswerLine outcome={outcome} result={asked.result} />
     </div>
   );
 }
