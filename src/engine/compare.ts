@@ -6,14 +6,26 @@ import type { Finding, HeadingMatch, ItemResult, ItemVerdict } from "./model";
 import { cellsOf } from "./sheet";
 import type { FieldId } from "./fields";
 import type { Unit } from "./units";
+import { outOfUse, rank, worstOf, type Decision } from "./verdict";
 
+/** What one rule set says by itself. What holds under any rules counts in every set. */
 export interface Compared {
   readonly basis: BasisId;
-  readonly verdict: ItemVerdict;
+  readonly decision: Decision;
   /** The set gives no verdict for want of a limit alone: it says nothing, or not enough, about such an item. */
   readonly silent: boolean;
-  /** The sentence that decides. Never the want of a limit where something else is wanting too: that holds under any rules. */
+  /** Of a silent set: how far the limits that it does hold carry; null where it holds none. */
+  readonly asFar: Decision | null;
+  /** Of a silent set: the checks that it holds no limit for. */
+  readonly unlimited: readonly string[];
+  /** The sentence that decides, never the want of a limit; "" where what holds under any rules decides. */
   readonly sentence: string;
+}
+
+export interface Comparison {
+  /** Findings that take the item out whatever the rules, each said once: tag, wrong date, missing reading, overload of the assembly. */
+  readonly always: readonly Finding[];
+  readonly sets: readonly Compared[];
 }
 
 /** No rule of the set holds a limit for this reading or this kind; nothing is wrong with the reading. */
@@ -22,16 +34,38 @@ function wantsLimit({ check, criterion, decision, sentence }: Finding): boolean 
   return check === "rules" || sentence.includes("the rules in force hold no limit for it") || sentence.endsWith("; choose a basis that has one.");
 }
 
-function compared(basis: BasisId, verdict: ItemVerdict): Compared {
-  const deciding = verdict.findings.filter((f) => f.decision === verdict.decision);
-  const told = deciding.find((f) => !wantsLimit(f));
-  return { basis, verdict, silent: deciding.length > 0 && told === undefined, sentence: (told ?? verdict.deciding)?.sentence ?? "" };
+/** The overload of an assembly is known from its other rows, so it stands in the item's verdict and in none of a row alone. */
+function heldAlways(item: Pick<ItemResult, "verdict">, alone: readonly ItemVerdict[]): readonly Finding[] {
+  const assembly = item.verdict.findings.filter((f) => f.check === "assembly" && f.criterion === null);
+  const [first, ...rest] = alone.map((verdict) => verdict.findings);
+  const shared = (first ?? []).filter((f) => f.criterion === null && outOfUse(f.decision) && !wantsLimit(f) && rest.every((findings) => findings.some(({ sentence }) => sentence === f.sentence)));
+  const once = new Map([...shared, ...assembly].map((f) => [f.sentence, f]));
+  return [...once.values()].sort((a, b) => rank(a.decision) - rank(b.decision));
 }
 
-/** Verdict of an item under each rule set alone, read by the headings of its log. */
-export function compareBases(item: Pick<ItemResult, "cells">, headings: readonly HeadingMatch[], asOf: number): readonly Compared[] {
+function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Finding[]): Compared {
+  const own = findings.filter((f) => !always.some(({ sentence }) => sentence === f.sentence));
+  const decision = worstOf([...always, ...own].map((f) => f.decision));
+  const unlimited = own.filter(wantsLimit);
+  const told = own.find((f) => f.decision === decision && !wantsLimit(f));
+  const silent = always.length === 0 && told === undefined && unlimited.length > 0;
+  const limited = own.filter((f) => f.criterion !== null).map((f) => f.decision);
+  return {
+    basis,
+    decision,
+    silent,
+    asFar: silent && limited.length > 0 ? worstOf(limited) : null,
+    unlimited: silent ? [...new Set(unlimited.map((f) => f.check))] : [],
+    sentence: told?.sentence ?? "",
+  };
+}
+
+/** What each rule set alone says of an item, read by the headings of its log. */
+export function compareBases(item: Pick<ItemResult, "cells" | "verdict">, headings: readonly HeadingMatch[], asOf: number): Comparison {
   const cells = cellsOfItem(item, headings);
-  return BASIS_IDS.map((basis) => compared(basis, judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf })));
+  const alone = BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
+  const always = heldAlways(item, alone.map(({ verdict }) => verdict));
+  return { always, sets: alone.map(({ basis, verdict }) => compared(basis, verdict, always)) };
 }
 
 /** The cells of an item as its log's headings read them. */

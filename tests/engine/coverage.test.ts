@@ -62,7 +62,7 @@ describe("one item under each rule set", () => {
   const headings = ["Id", "Gear", "Throat as-new (in)", "Throat now (in)", "Section as-new (in)", "Section now (in)", "Twist deg", "Latch works", "Cracks", "Identification legible"];
   const compare = (throat: number, section: number): Record<string, string> => {
     const report = reportOn([headings, ["H-1", "hook", 2, throat, 1, section, 0, "yes", "none", "yes"]], { basis: ["standard"], asOf: 46351 })!;
-    return Object.fromEntries(compareBases(report.items[0]!, report.headings, report.asOf).map((c) => [c.basis, c.verdict.decision]));
+    return Object.fromEntries(compareBases(report.items[0]!, report.headings, report.asOf).sets.map((c) => [c.basis, c.decision]));
   };
   it("shows where the sources disagree: a throat of 2.15 in from 2 in has grown 7.5 %", () => {
     // law and Alberta 15 %, Germany 10 %, standard and Queensland 5 %, strict nothing at all.

@@ -1,13 +1,12 @@
 /** The item under each rule set by itself: where the sources disagree, this shows which says what. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useMemo } from "react";
-import { BASES } from "../../engine/bases";
 import { compareBases } from "../../engine/compare";
 import type { HeadingMatch, ItemResult } from "../../engine/model";
 import { DecisionChip } from "../shared/Chip";
 import { Folded } from "../shared/Section";
 import { kindOf } from "../words";
-import { saysNothing } from "./says-nothing";
+import { answers, silences } from "./says-nothing";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
@@ -23,22 +22,34 @@ interface Props {
 
 export function Comparison({ item, headings, asOf }: Props) {
   const styles = useStyles();
-  const compared = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);
-  const silent = compared.filter((one) => one.silent).map(({ basis }) => basis);
+  const { always, sets } = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);
   return (
     <Folded title="Under each rule set alone">
-      <ul className={styles.list}>
-        {compared.filter((one) => !one.silent).map(({ basis, verdict, sentence }) => (
-          <li key={basis}>
+      {always.map(({ decision, sentence }) => (
+        <div key={sentence}>
+          <div className={styles.line}>
+            <span>Under any rules</span>
+            <DecisionChip decision={decision} />
+          </div>
+          <p className={styles.why}>{sentence}</p>
+        </div>
+      ))}
+      <ul className={styles.list} aria-label="What each rule set says">
+        {answers(sets).map(({ names, decision, sentence }) => (
+          <li key={names}>
             <div className={styles.line}>
-              <span>{BASES[basis].name}</span>
-              <DecisionChip decision={verdict.decision} />
+              <span>{names}</span>
+              <DecisionChip decision={decision} />
             </div>
-            {verdict.decision !== "KEEP" && <p className={styles.why}>{sentence}</p>}
+            {sentence !== "" && <p className={styles.why}>{sentence}</p>}
           </li>
         ))}
       </ul>
-      {silent.length > 0 && <p className={styles.why}>{saysNothing(silent, item.gear ?? kindOf(item))}</p>}
+      {silences(sets, item.gear ?? kindOf(item)).map((line) => (
+        <p key={line} className={styles.why}>
+          {line}
+        </p>
+      ))}
     </Folded>
   );
 }
