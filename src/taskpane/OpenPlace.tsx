@@ -18,7 +18,7 @@ export function OpenPlace({ state, intentions }: { state: PaneState; intentions:
   const card = state.card;
   const item = card === null ? undefined : shown.report.items.find((one) => one.row === card.row);
   if (card !== null && item !== undefined) {
-    return <ItemCard item={item} headings={shown.report.headings} asOf={shown.report.asOf} onBack={() => { intentions.tell({ kind: "back" }); }} onShow={() => void intentions.show(item.row)} />;
+    return <ItemCard item={item} report={shown.report} onBack={() => { intentions.tell({ kind: "back" }); }} onShow={() => void intentions.show(item.row)} />;
   }
   return state.place === "items" ? <ItemsView state={state} shown={shown} intentions={intentions} /> : <DueView state={state} shown={shown} intentions={intentions} />;
 }

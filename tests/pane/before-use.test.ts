@@ -25,6 +25,11 @@ describe("before an item is used", () => {
     for (const state of ["OVERDUE", "NO DATE"] as const) expect(actionOf(of(decision, state))).not.toMatch(/keep in service/i);
   });
 
+  it("gear that is tagged out stays out, and is not told to be tagged again", () => {
+    const tagged = { ...of("REMOVE", "OVERDUE"), tagged: true };
+    expect(actionOf(tagged)).toBe("Stays out of service; only a qualified person may bring it back.");
+  });
+
   it("gear to be ground keeps that line behind it", () => {
     expect(actionOf(of("DRESS", "OVERDUE"))).toMatch(/^Overdue: .* A trained person grinds it out/);
   });

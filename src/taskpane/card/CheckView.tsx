@@ -25,9 +25,11 @@ interface Props {
   gear: string | null;
   /** Findings on the section at right angles. */
   across: ReadonlySet<Finding>;
+  /** True where the card has said the sentence already. */
+  told: boolean;
 }
 
-export function CheckView({ group, number, gear, across }: Props) {
+export function CheckView({ group, number, gear, across, told }: Props) {
   const styles = useStyles();
   const { first, others } = group;
   const { mark } = useDecisionTints()[first.decision];
@@ -44,7 +46,7 @@ export function CheckView({ group, number, gear, across }: Props) {
         <DecisionChip decision={first.decision} />
       </div>
       <CheckBar finding={first} />
-      <p className={styles.text}>{first.sentence}</p>
+      {!told && <p className={styles.text}>{first.sentence}</p>}
       {lines.size > 0 && (
         <ul className={styles.others} aria-label={`Other limits for ${group.check}`}>
           {[...lines].map((line) => (

@@ -1,17 +1,19 @@
 /** One item: what decides, the drawing, each check with its bar, what is missing, and when it is due. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
-import { useEffect, useMemo, useRef, type KeyboardEvent } from "react";
-import type { HeadingMatch, ItemResult } from "../../engine/model";
+import { Fragment, useEffect, useMemo, useRef, type KeyboardEvent } from "react";
+import type { ItemResult, Report } from "../../engine/model";
+import { outOfUse } from "../../engine/verdict";
 import { actionOf } from "../due/before-use";
 import { dueText } from "../due/DueRow";
 import { DecisionChip, DueChip } from "../shared/Chip";
 import { Section } from "../shared/Section";
 import { capital, count, kindOf, nameOf } from "../words";
-import { groupChecks, numberParts } from "./checks";
+import { groupChecks, leadOf, numberParts } from "./checks";
 import { CheckView } from "./CheckView";
 import { Comparison } from "./Comparison";
 import { acrossIn } from "./direction";
+import { factsOf } from "./facts";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -23,24 +25,28 @@ const useStyles = makeStyles({
   about: { margin: 0, color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   chips: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "6px" },
   text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+  facts: { display: "grid", gridTemplateColumns: "auto minmax(0, 1fr)", gap: "2px 10px", margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  name: { color: tokens.colorNeutralForeground2 },
+  fact: { margin: 0, overflowWrap: "anywhere" },
   small: { margin: 0, paddingLeft: "18px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
   checks: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
 });
 
 interface Props {
   item: ItemResult;
-  headings: readonly HeadingMatch[];
-  asOf: number;
+  report: Pick<Report, "headings" | "asOf" | "basis">;
   onBack: () => void;
   onShow: () => void;
 }
 
-export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
+export function ItemCard({ item, report, onBack, onShow }: Props) {
   const styles = useStyles();
   const title = useRef<HTMLHeadingElement>(null);
   const { verdict } = item;
+  const { headings, asOf } = report;
   const parts = numberParts(verdict);
   const groups = groupChecks(verdict);
+  const { lead, told } = leadOf(verdict, groups);
   const across = useMemo(() => acrossIn(item, headings), [item, headings]);
   const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
   useEffect(() => {
@@ -66,13 +72,21 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
         <p className={styles.about}>{about}</p>
         <div className={styles.chips}>
           <DecisionChip decision={verdict.decision} />
-          <DueChip state={item.dueState} day={item.nextDue} />
+          <DueChip state={item.dueState} day={item.nextDue} quiet={item.tagged || outOfUse(verdict.decision)} />
           {item.tagged && <b>Tagged out</b>}
         </div>
         <p className={styles.text}>
           <b>{actionOf(item)}</b>
         </p>
-        <p className={styles.text}>{verdict.reason}</p>
+        <p className={styles.text}>{lead}</p>
+        <dl className={styles.facts}>
+          {factsOf(item, report).map(({ name, text }) => (
+            <Fragment key={name}>
+              <dt className={styles.name}>{name}</dt>
+              <dd className={styles.fact}>{text}</dd>
+            </Fragment>
+          ))}
+        </dl>
       </div>
       <PartPicture gear={item.gear} parts={parts} />
       {verdict.missing.length > 0 && (
@@ -87,7 +101,7 @@ export function ItemCard({ item, headings, asOf, onBack, onShow }: Props) {
       <Section title="Checks" aside={count(groups.length, "check")}>
         <ul className={styles.checks}>
           {groups.map((group) => (
-            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} gear={item.gear} across={across} />
+            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} gear={item.gear} across={across} told={group.first === told} />
           ))}
         </ul>
       </Section>

@@ -1,5 +1,6 @@
 /** The findings of an item put together by check, and the parts that they name. Pure. */
 import type { Finding, ItemVerdict } from "../../engine/model";
+import { tellNearest } from "../../engine/sentence";
 import { worse, type Decision } from "../../engine/verdict";
 
 /** One check with every finding on it, the worst first. */
@@ -28,6 +29,13 @@ export function groupChecks(verdict: ItemVerdict): CheckGroup[] {
     else groups.set(key, { first: finding, others: [] });
   }
   return [...groups].map(([key, { first, others }]) => ({ key, check: first.check, part: first.part, first, others }));
+}
+
+/** The reason without what the checks and notes below it say, and the finding whose sentence it has said. */
+export function leadOf({ reason, notes }: ItemVerdict, groups: readonly CheckGroup[]): { readonly lead: string; readonly told: Finding | null } {
+  const told = groups.find(({ first }) => reason.includes(tellNearest(first.sentence)) && (reason.startsWith(first.sentence) || !reason.includes(first.sentence)))?.first ?? null;
+  const below = [...groups.map(({ first }) => first).filter((finding) => finding !== told).map(({ sentence }) => sentence), ...notes.map((note) => `${note}.`)];
+  return { lead: below.reduce((text, sentence) => text.replace(` ${sentence}`, ""), reason), told };
 }
 
 /** Parts in the order of the findings, so that the worst part has number 1. */

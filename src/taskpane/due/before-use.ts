@@ -26,6 +26,7 @@ export function standsIdle({ tagged, nextDue }: Pick<ItemResult, "tagged" | "nex
 
 /** What the user does with the item. Nothing is kept in service while its inspection is late or undated; a nick is still ground out. */
 export function actionOf(item: ItemResult): string {
+  if (item.tagged) return "Stays out of service; only a qualified person may bring it back.";
   const first = beforeUse(item);
   const action = ACTIONS[item.verdict.decision];
   if (first === "") return action;

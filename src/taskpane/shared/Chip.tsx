@@ -1,5 +1,5 @@
 /** A decision or a due state as a small coloured field: symbol and word, never colour alone. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import type { DueState } from "../../engine/model";
 import { SYMBOLS, type Decision } from "../../engine/verdict";
 import { showDay } from "../days";
@@ -20,6 +20,7 @@ const useStyles = makeStyles({
     whiteSpace: "nowrap",
     flexShrink: 0,
   },
+  quiet: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2, border: `1px solid ${tokens.colorNeutralStroke2}` },
 });
 
 export function DecisionChip({ decision }: { decision: Decision }) {
@@ -33,12 +34,12 @@ export function DecisionChip({ decision }: { decision: Decision }) {
   );
 }
 
-/** The due state of one item; beside a decision "later" would say nothing, so it names the day. */
-export function DueChip({ state, day }: { state: DueState; day: number | null }) {
+/** The due state of one item; beside a decision "later" would say nothing, so it names the day. Quiet on an item that is out of use anyway. */
+export function DueChip({ state, day, quiet }: { state: DueState; day: number | null; quiet: boolean }) {
   const styles = useStyles();
   const { fill, ink } = useDueTint(state);
   return (
-    <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
+    <span className={mergeClasses(styles.chip, quiet && styles.quiet)} style={quiet ? {} : { backgroundColor: fill, color: ink }}>
       <span aria-hidden="true">{DUE_SYMBOLS[state]}</span>
       {state === "CURRENT" && day !== null ? `Inspection due ${showDay(day)}` : DUE_NAMES[state]}
     </span>
