@@ -28,15 +28,29 @@ function byShare(one: number | null, other: number | null): number {
   return a === b ? 0 : a < b ? -1 : 1;
 }
 
-/** Items that match the chosen decisions (none chosen: all) and every word of the search. */
-export function matching(items: readonly ItemResult[], decisions: readonly Decision[], search: string): ItemResult[] {
+/**
+ * Items that match the chosen decisions (none chosen: all) and every word of the search; ids that match come first.
+ * Gear to be picked is searched by what it is, not by what was found on it.
+ */
+export function matching(items: readonly ItemResult[], decisions: readonly Decision[], search: string, by: "all" | "gear" = "all"): ItemResult[] {
   const words = search.toLowerCase().split(/\s+/).filter((word) => word !== "");
-  return items.filter((item) => {
-    if (decisions.length > 0 && !decisions.includes(item.verdict.decision)) return false;
-    if (words.length === 0) return true;
-    const text = `${item.id} ${item.gearText} ${item.gear ?? ""} ${item.place} ${item.assembly} ${item.verdict.decision} ${item.verdict.reason}`.toLowerCase();
+  const chosen = decisions.length === 0 ? [...items] : items.filter((item) => decisions.includes(item.verdict.decision));
+  if (words.length === 0) return chosen;
+  const found = chosen.filter((item) => {
+    const found = by === "gear" ? "" : ` ${item.verdict.decision} ${item.verdict.reason}`;
+    const text = `${item.id} ${item.gearText} ${item.gear ?? ""} ${item.place} ${item.assembly}${found}`.toLowerCase();
     return words.every((word) => text.includes(word));
   });
+  return found.sort((a, b) => byId(a, words) - byId(b, words));
+}
+
+/** 0 for the id itself, 1 for one that begins with what is searched, 2 for one that holds it, 3 for any other item. */
+function byId({ id }: ItemResult, words: readonly string[]): number {
+  const text = id.toLowerCase();
+  const whole = words.join(" ");
+  if (text === whole) return 0;
+  if (text.startsWith(whole)) return 1;
+  return words.every((word) => text.includes(word)) ? 2 : 3;
 }
 
 export function itemEntries(items: readonly ItemResult[]): Entry[] {

@@ -353,6 +353,18 @@ describe("the items", () => {
     await waitFor(() => expect(screen.queryByRole("button", { name: "Show all rows" })).toBeNull());
   });
 
+  it("say that the register is filtered by decision and not by the search, and offer no filter where none is listed", async () => {
+    book.withRegister();
+    await open("Items");
+    await user.click(screen.getByRole("button", { name: "2 REMOVE" }));
+    expect(screen.getByRole("button", { name: "Show only these in the register" })).toHaveAccessibleDescription("");
+    await user.type(screen.getByRole("searchbox"), "slipway");
+    expect(screen.getByRole("button", { name: "Show only these in the register" })).toHaveAccessibleDescription("The register is filtered to REMOVE; the search does not narrow it.");
+    await user.type(screen.getByRole("searchbox"), "zzz");
+    expect(await screen.findByText("No item matches.")).toBeVisible();
+    expect(screen.queryByRole("button", { name: "Show only these in the register" })).toBeNull();
+  });
+
   it("offer no register filter where there is no register", async () => {
     await open("Items");
     await user.click(screen.getByRole("button", { name: "2 REMOVE" }));

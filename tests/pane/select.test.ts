@@ -23,9 +23,25 @@ describe("the list of items", () => {
     ["slipway", ["TP-2"]],
     ["SHACKLE bow", ["TP-3"]],
     ["beyond limit", ["TP-2"]],
+    ["tp-4 ", ["TP-4"]],
     ["tp- zzz", []],
   ])("finds by every word of %j", (search, found) => {
     expect(ids(matching(ITEMS, [], search))).toEqual(found);
+  });
+});
+
+describe("the search", () => {
+  const gear = [item(1, { id: "9", reason: "Twist 3 degrees; see 101." }), item(2, { id: "1101" }), item(3, { id: "1012" }), item(4, { id: "101", place: "Slipway" }), item(5, { id: "7", gearText: "Hook 101" })];
+
+  it("lists the id itself first, then ids that begin with it, then ids that hold it, then the rest", () => {
+    expect(ids(matching(gear, [], "101"))).toEqual(["101", "1012", "1101", "9", "7"]);
+  });
+
+  it("of gear to be picked passes over decisions and reasons", () => {
+    expect(ids(matching(gear, [], "101", "gear"))).toEqual(["101", "1012", "1101", "7"]);
+    expect(ids(matching(gear, [], "twist", "gear"))).toEqual([]);
+    expect(ids(matching(gear, [], "keep", "gear"))).toEqual([]);
+    expect(ids(matching(gear, [], "slipway", "gear"))).toEqual(["101"]);
   });
 });
 

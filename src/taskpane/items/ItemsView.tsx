@@ -1,6 +1,7 @@
 /** All items, worst first: six decisions that filter, a search, and the list. */
 import { Button, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useDeferredValue, useMemo, useRef } from "react";
+import { DECISIONS } from "../../engine/verdict";
 import type { ReadLog } from "../../excel/port";
 import type { Intentions } from "../intentions";
 import { itemEntries, matching, worstFirst } from "../select";
@@ -42,9 +43,9 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         />
         <div className={styles.row}>
           <span role="status" className={styles.shown}>
-            {narrowed ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, worst first` : `${showNumber(items.length)} items, worst first`}
+            {narrowed ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "ids that match first"}` : `${showNumber(items.length)} items, worst first`}
           </span>
-          <RegisterFilter state={state} intentions={intentions} onAll={toList} />
+          <RegisterFilter state={state} none={items.length === 0} intentions={intentions} onAll={toList} />
         </div>
       </div>
       {items.length === 0 ? (
@@ -69,17 +70,22 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
 
 interface FilterProps {
   state: PaneState;
+  /** Nothing is listed, so that "these" would name nothing. */
+  none: boolean;
   intentions: Intentions;
   /** The button goes when it is pressed, and the focus with it. */
   onAll: () => void;
 }
 
-function RegisterFilter({ state, intentions, onAll }: FilterProps) {
+function RegisterFilter({ state, none, intentions, onAll }: FilterProps) {
+  const styles = useStyles();
   if (state.register === null || (state.decisions.length === 0 && state.filtered.length === 0)) return null;
+  const offered = state.decisions.length > 0 && !none;
+  const searched = offered && state.search !== "";
   return (
     <>
-      {state.decisions.length > 0 && (
-        <Button size="small" onClick={() => void intentions.filterRegister(state.decisions)}>
+      {offered && (
+        <Button size="small" {...(searched ? { "aria-describedby": "register-filter" } : {})} onClick={() => void intentions.filterRegister(state.decisions)}>
           Show only these in the register
         </Button>
       )}
@@ -93,6 +99,11 @@ function RegisterFilter({ state, intentions, onAll }: FilterProps) {
         >
           Show all rows
         </Button>
+      )}
+      {searched && (
+        <span id="register-filter" className={styles.shown}>
+          The register is filtered to {DECISIONS.filter((decision) => state.decisions.includes(decision)).join(", ")}; the search does not narrow it.
+        </span>
       )}
     </>
   );

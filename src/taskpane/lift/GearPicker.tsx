@@ -41,7 +41,7 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   const { shown, list, more, again } = useMore(STEP, "li input");
   const search = useDeferredValue(form.search);
   const sorted = useMemo(() => usableFirst(report), [report]);
-  const items = useMemo(() => matching(sorted, [], search), [sorted, search]);
+  const items = useMemo(() => matching(sorted, [], search, "gear"), [sorted, search]);
   const picked = new Set(form.picked.map(({ id }) => id));
   const toggle = (item: ItemResult): void => {
     onChange(picked.has(item.id) ? { kind: "drop", id: item.id } : { kind: "pick", id: item.id, place: firstPlace(item) });
@@ -49,7 +49,7 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   return (
     <>
       <div ref={box}>
-        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
+        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place, assembly" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
       </div>
       <p role="status" className={styles.note}>
         {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
