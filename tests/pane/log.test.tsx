@@ -1,11 +1,12 @@
 /** The log's place: the way to the build button, and the headings. */
-import { render, screen, waitFor } from "@testing-library/react";
+import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
-import type { HeadingMatch } from "../../src/engine/model";
+import type { HeadingMatch, ItemResult } from "../../src/engine/model";
+import { lacksOf } from "../../src/taskpane/log/lacks";
 import { Pane } from "../../src/taskpane/Pane";
 import "./still";
-import { FakeWorkbook, HEADINGS, ITEMS, LOG_PLACE, report } from "./sample";
+import { FakeWorkbook, HEADINGS, item, ITEMS, LOG_PLACE, report } from "./sample";
 
 const user = userEvent.setup();
 const DATED: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "Last insp.", field: "inspected", also: null, unit: null, chosen: false }];
@@ -22,6 +23,52 @@ async function open(more: Parameters<typeof report>[1] = {}): Promise<void> {
 }
 
 const headings = (): HTMLElement => screen.getByText(/^Headings/).closest("details")!;
+
+const lacks = (): string[] => within(screen.getByRole("list", { name: "What this log does not hold" })).getAllByRole("listitem").map((line) => line.textContent);
+
+describe("what the log lacks", () => {
+  it("names the kinds that are not understood with their counts, and the missing date", async () => {
+    const unknown = (row: number, gearText: string): ItemResult => item(row, { id: `U-${String(row)}`, gear: null, gearText });
+    const items = [...ITEMS, unknown(6, "Swvl"), unknown(7, "Web slg"), unknown(8, "web slg"), unknown(9, "")];
+    book.log = { place: LOG_PLACE, report: report(items, { missingChecks: ["4 hooks: no column for latch."] }) };
+    render(<Pane port={book} />);
+    await screen.findByText("Log found");
+    expect(lacks()).toEqual(["4 items: kind not understood: Web slg (2), Swvl (1), blank (1).", "No column for the date of the last inspection: no due dates, no lift.", "4 hooks: no column for latch."]);
+  });
+
+  it("is nothing where all is there", async () => {
+    await open({ headings: DATED });
+    expect(screen.queryByText("What this log does not hold")).toBeNull();
+  });
+
+  it("names twelve kinds at most", () => {
+    const items = Array.from({ length: 15 }, (_, row) => item(row, { id: String(row), gear: null, gearText: `kind ${String(row)}` }));
+    expect(lacksOf(report(items, { headings: DATED }))[0]).toMatch(/^15 items: kind not understood: kind 0 \(1\), .*kind 11 \(1\) and 3 more\.$/);
+  });
+});
+
+describe("ids that stand twice", () => {
+  const TWICE = [item(1, { id: "TP-1" }), item(2, { id: "tp-1" }), item(3, { id: "TP-2" }), item(4, { id: "" })];
+  const problems = ["The id \"TP-1\" stands on more than one row; give each item an id of its own."];
+
+  it("are listed with their rows, each a press away in the sheet", async () => {
+    book.log = { place: LOG_PLACE, report: report(TWICE, { problems }) };
+    render(<Pane port={book} />);
+    const list = await screen.findByRole("list", { name: "Rows of these ids" });
+    expect(within(list).getAllByRole("listitem").map((line) => line.textContent)).toEqual(["TP-1: row 5row 6", "No id: row 8"]);
+    await user.click(within(list).getByRole("button", { name: "Show row 6 in the sheet" }));
+    expect(book.shown).toEqual([{ place: LOG_PLACE, row: 2 }]);
+  });
+
+  it("are only named while the register is shown, whose rows are others", async () => {
+    book.withRegister().log = { place: LOG_PLACE, report: report(TWICE, { problems }) };
+    render(<Pane port={book} />);
+    await screen.findByRole("button", { name: "Rebuild register" });
+    const list = await screen.findByRole("list", { name: "Rows of these ids" });
+    expect(within(list).queryByRole("button")).toBeNull();
+    expect(list).toHaveTextContent("TP-1: row 5, row 6");
+  });
+});
 
 describe("the headings", () => {
   it("are folded while none needs attention, after the build button, which is a few Tab presses away", async () => {

@@ -6,11 +6,13 @@ import { CappedList } from "../shared/CappedList";
 import { Notice } from "../shared/Notice";
 import { Folded, Section } from "../shared/Section";
 import { Start } from "../Start";
-import type { PaneState } from "../state";
+import { shownLog, type PaneState } from "../state";
 import { count, showCounts, showHow } from "../words";
 import { BuildBar } from "./BuildBar";
 import { BuildResultPanel } from "./BuildResultPanel";
 import { HeadingList } from "./HeadingList";
+import { lacksOf, sameIds } from "./lacks";
+import { SameIds } from "./SameIds";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
@@ -35,6 +37,8 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   }
   const { report, refusedLimits = [], others = [] } = log;
   const used = report.headings.filter((heading) => heading.field !== null).length;
+  const lacks = lacksOf(report);
+  const twice = report.problems.length > 0 ? sameIds(report.items) : [];
   const nothing = report.items.length === 0;
   return (
     <div className={styles.view}>
@@ -58,12 +62,13 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       {(report.problems.length > 0 || refusedLimits.length > 0) && (
         <Section title="Put right first">
           {report.problems.length > 0 && <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />}
+          <SameIds ids={twice} numberOf={(row) => rowNumber(log.place.address, row)} onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null} />
           {refusedLimits.length > 0 && <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />}
         </Section>
       )}
-      {report.missingChecks.length > 0 && (
+      {lacks.length > 0 && (
         <Section title="What this log does not hold">
-          <CappedList label="Missing checks" entries={report.missingChecks} render={(check) => check} />
+          <CappedList label="What this log does not hold" entries={lacks} render={(sentence) => sentence} />
         </Section>
       )}
       <BuildBar state={state} log={log} intentions={intentions} />

@@ -1,0 +1,44 @@
+/** What a log lacks, in sentences, and which of its ids stand on more than one row. Pure. */
+import type { ItemResult, Report } from "../../engine/model";
+import { count, showNumber } from "../words";
+
+/** Kinds named in one sentence. */
+const NAMED = 12;
+
+/** Gear kinds that are not understood, the missing date, then the checks that no column gives. */
+export function lacksOf({ items, headings, missingChecks }: Report): readonly string[] {
+  const dated = items.length === 0 || headings.some(({ field }) => field === "inspected");
+  return [...unknownKinds(items), ...(dated ? [] : ["No column for the date of the last inspection: no due dates, no lift."]), ...missingChecks];
+}
+
+function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string): ItemResult[][] {
+  const groups = new Map<string, ItemResult[]>();
+  for (const item of items) {
+    const group = groups.get(key(item).toLowerCase());
+    if (group) group.push(item);
+    else groups.set(key(item).toLowerCase(), [item]);
+  }
+  return [...groups.values()];
+}
+
+/** "12 items: kind not understood: Swvl (3), Web slg (9)." the most frequent first. */
+function unknownKinds(items: readonly ItemResult[]): readonly string[] {
+  const unknown = items.filter(({ gear }) => gear === null);
+  if (unknown.length === 0) return [];
+  const kinds = grouped(unknown, ({ gearText }) => gearText).sort((a, b) => b.length - a.length);
+  const named = kinds.slice(0, NAMED).map((same) => `${same[0]?.gearText === "" ? "blank" : (same[0]?.gearText ?? "")} (${showNumber(same.length)})`);
+  const more = kinds.length > NAMED ? ` and ${count(kinds.length - NAMED, "more", "more")}` : "";
+  return [`${count(unknown.length, "item")}: kind not understood: ${named.join(", ")}${more}.`];
+}
+
+export interface SameId {
+  readonly id: string;
+  readonly rows: readonly number[];
+}
+
+/** Ids that stand on more than one row, and the rows without one; capitals make no difference. */
+export function sameIds(items: readonly ItemResult[]): readonly SameId[] {
+  return grouped(items, ({ id }) => id)
+    .filter((same) => same.length > 1 || same[0]?.id === "")
+    .map((same) => ({ id: same[0]?.id ?? "", rows: same.map(({ row }) => row) }));
+}
