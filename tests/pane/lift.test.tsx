@@ -151,6 +151,14 @@ describe("before the lift", () => {
     expect(refusals()).toMatch(/no heat figure for a wire rope sling/);
   });
 
+  it("says under the field what a blank side load of a shackle means", async () => {
+    await open();
+    await pick("SH-1", "EB-1");
+    expect(screen.getByLabelText("Side load, degrees out of its plane")).toHaveAccessibleDescription("Blank: loaded in line");
+    expect(screen.getByText("Blank: loaded in line")).toBeVisible();
+    expect(screen.getByLabelText("Side load, degrees from its shank")).toHaveAccessibleDescription("0: pulled straight");
+  });
+
   it("counts both parts of a basket on the hardware in its leg, and names why two legs may be all that carry", async () => {
     await open();
     await pick("WS-1", "SH-1");

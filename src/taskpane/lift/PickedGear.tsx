@@ -73,8 +73,8 @@ function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
         <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={onDrop} />
       </div>
       {SIDE_TAKEN.includes(gear) && (
-        <Field size="small" label={`Side load, degrees ${side}`}>
-          <Input size="small" className={styles.narrow} inputMode="decimal" value={picked.side} placeholder={SIDE_ASKED.includes(gear) ? "0 when straight" : "blank: in line"} onChange={(_, data) => { onChange({ kind: "side", id: picked.id, side: data.value }); }} />
+        <Field size="small" label={`Side load, degrees ${side}`} hint={SIDE_ASKED.includes(gear) ? "0: pulled straight" : "Blank: loaded in line"}>
+          <Input size="small" className={styles.narrow} inputMode="decimal" value={picked.side} onChange={(_, data) => { onChange({ kind: "side", id: picked.id, side: data.value }); }} />
         </Field>
       )}
     </li>
