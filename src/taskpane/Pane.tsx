@@ -3,6 +3,7 @@ import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../excel/port";
 import type { Bell } from "./bell";
+import { lateAndOut } from "./due/before-use";
 import { Heard } from "./shared/Heard";
 import { Messages } from "./Messages";
 import { OpenPlace } from "./OpenPlace";
@@ -87,6 +88,6 @@ export function Pane({ port, bell }: Props) {
 function placeCounts(state: PaneState): Partial<Record<PlaceName, string>> {
   const report = shownLog(state)?.report;
   if (report === undefined) return {};
-  const late = report.due.OVERDUE;
+  const late = report.due.OVERDUE - lateAndOut(report.items);
   return { items: showNumber(report.items.length), ...(late > 0 ? { due: `${showNumber(late)} late` } : {}) };
 }

@@ -3,7 +3,7 @@ import { DECISIONS, type Decision } from "../../src/engine/verdict";
 import { judgeHookup } from "../../src/engine/hookup";
 import { reportOn } from "../../src/engine/report";
 import type { CellValue, DueState, ItemResult } from "../../src/engine/model";
-import { actionOf, beforeUse, serviceNote, standsIdle } from "../../src/taskpane/due/before-use";
+import { actionOf, beforeUse, lateAndOut, serviceNote, standsIdle } from "../../src/taskpane/due/before-use";
 import { item, TODAY } from "./sample";
 
 const LATE = "Overdue: inspect it before it is used again.";
@@ -61,6 +61,12 @@ describe("gear that a lift refuses", () => {
     const { refusals } = judgeHookup({ items: [{ item: kept(one), place: "top" }], load: "", legs: "", angle: "", angleFrom: "", hitch: "", chokeAngle: "", temperature: "", temperatureUnit: "", grade: "", sideAngles: {}, strict: false, asOf: TODAY });
     const said = { "": /^$/, "Due today": /due for inspection today/, Overdue: /is OVERDUE/, "No date": /has no date for its next/, "Tagged out": /is tagged out/ }[word];
     expect(refusals.filter((sentence) => /tagged out|inspection/.test(sentence)).join()).toMatch(said);
+  });
+});
+
+describe("late items", () => {
+  it("that are REMOVE or tagged out are out anyway", () => {
+    expect(lateAndOut([of("REMOVE", "OVERDUE"), of("EXAMINE", "OVERDUE"), of("KEEP", "OVERDUE"), of("REMOVE", "CURRENT"), { ...of("KEEP", "OVERDUE"), tagged: true }])).toBe(2);
   });
 });
 

@@ -505,6 +505,21 @@ describe("due dates", () => {
     expect(screen.getByRole("option", { name: /^No date: TP-5.*No date of the last inspection/ })).toBeVisible();
   });
 
+  it("count as late in the tab only what a REMOVE or a tag does not hold back, and say how many that is", async () => {
+    const late = { dueState: "OVERDUE", nextDue: TODAY - 1 } as const;
+    book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", ...late }), item(2, { id: "TP-2", decision: "REMOVE", ...late }), item(3, { id: "TP-3", decision: "EXAMINE", ...late })]) };
+    await open("Due");
+    expect(screen.getByRole("tab", { name: "Due (2 late)" })).toBeVisible();
+    expect(screen.getByRole("button", { name: "3 Overdue" })).toBeVisible();
+    expect(screen.getByText("1 of the overdue is out of service anyway: REMOVE or tagged out.")).toBeVisible();
+  });
+
+  it("write thousands in the headings as people do", async () => {
+    book.log = { place: LOG_PLACE, report: report(Array.from({ length: 3000 }, (_, row) => item(row, { id: `TP-${row}` }))) };
+    await open("Due");
+    expect(within(screen.getByRole("listbox")).getByText("3,000")).toBeVisible();
+  });
+
   it("say once how many rest on a service that is not recorded", async () => {
     book.log = { place: LOG_PLACE, report: report([1, 2, 3].map((row) => item(row, { id: `TP-${row}`, dueNote: row < 3 ? "service not recorded, counted as normal" : "" }))) };
     await open("Due");

@@ -10,8 +10,8 @@ import type { TypeSize } from "../items/type-size";
 import { WindowedList } from "../items/WindowedList";
 import { dueEntries } from "../select";
 import type { Grouping, PaneState } from "../state";
-import { DUE_NAMES } from "../words";
-import { serviceNote } from "./before-use";
+import { DUE_NAMES, showNumber } from "../words";
+import { lateAndOut, serviceNote } from "./before-use";
 import { DueButtons } from "./DueButtons";
 import { DueRow, dueRowHeight } from "./DueRow";
 
@@ -31,6 +31,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
   const entries = useMemo(() => dueEntries(report, state.dueStates, state.grouping), [report, state.dueStates, state.grouping]);
   const service = useMemo(() => serviceNote(report.items), [report]);
   const heightOf = useCallback((item: ItemResult, type: TypeSize) => dueRowHeight(item, report.asOf, type), [report.asOf]);
+  const out = useMemo(() => lateAndOut(report.items), [report]);
   const narrowed = state.dueStates.length > 0;
   const chosen = state.dueStates.map((one) => DUE_NAMES[one].toLowerCase()).join(" or ");
   return (
@@ -38,6 +39,11 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
       <div className={styles.tools}>
         <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => { intentions.tell({ kind: "due state", state: one }); }} />
         <p className={styles.note}>Next periodic inspection as of {showDay(report.asOf)}. Due soon means within 30 days.</p>
+        {out > 0 && (
+          <p className={styles.note}>
+            {showNumber(out)} of the overdue {out === 1 ? "is" : "are"} out of service anyway: REMOVE or tagged out.
+          </p>
+        )}
         {service !== "" && <p className={styles.note}>{service}</p>}
         <div className={styles.row}>
           <Label htmlFor="grouping">Group by</Label>

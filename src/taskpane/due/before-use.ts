@@ -33,6 +33,11 @@ export function actionOf(item: ItemResult): string {
   return item.verdict.decision === "DRESS" ? `${first} ${action}` : first;
 }
 
+/** Late items that are out of service whatever their date: REMOVE, or tagged out. */
+export function lateAndOut(items: readonly ItemResult[]): number {
+  return items.filter(({ dueState: state, tagged, verdict }) => state === "OVERDUE" && (tagged || verdict.decision === "REMOVE")).length;
+}
+
 /** Says once that blank services were counted as the longest interval, or "". */
 export function serviceNote(items: readonly ItemResult[]): string {
   const count = items.filter(({ dueNote }) => dueNote.startsWith("service not recorded")).length;

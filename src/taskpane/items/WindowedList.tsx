@@ -8,6 +8,7 @@ import type { ItemResult } from "../../engine/model";
 import { ScrollMemory } from "../scroll";
 import type { Entry } from "../select";
 import type { ListName } from "../state";
+import { showNumber } from "../words";
 import { USUAL, type TypeSize } from "./type-size";
 import { layOut, linesBetween, nextItem } from "./window";
 
@@ -149,7 +150,7 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
             return (
               <div key={entry.key} aria-hidden="true" className={mergeClasses(styles.line, styles.heading, entry.level === 1 ? styles.first : styles.second)} style={place}>
                 <span>{entry.text}</span>
-                <span>{entry.count}</span>
+                <span>{showNumber(entry.count)}</span>
               </div>
             );
           }
