@@ -1,9 +1,13 @@
 import "@testing-library/jest-dom/vitest";
 import { cleanup, configure } from "@testing-library/react";
-import { afterEach, expect, vi } from "vitest";
+import { afterEach, beforeAll, expect, vi } from "vitest";
+import { fetchPlaces } from "../src/taskpane/OpenPlace";
 
 // Two busy cores take their time to draw a popover.
 configure({ asyncUtilTimeout: 15_000 });
+
+// In the add-in they are fetched after the first load.
+beforeAll(fetchPlaces);
 
 const complaints: string[] = [];
 const complain = console.error.bind(console);

@@ -16,11 +16,12 @@ module.exports = Object.assign((env, argv) => ({
   target: ["web", "es2020"],
   devtool: argv.mode === "production" ? false : "source-map",
   entry: { taskpane: "./src/taskpane/index.tsx", functions: "./src/functions/functions.ts" },
-  output: { clean: true, path: path.join(root, "dist"), filename: "[name].js" },
+  output: { clean: true, path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
   resolve: { extensions: [".ts", ".tsx", ".js"] },
   module: { rules: [{ test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2020", jsx: "automatic", tsconfig: path.join(root, "tsconfig.json") } }] },
   performance: { hints: false },
   // functions.js stands alone: it also runs where there is no page.
+  // What the pane fetches after its first load are dynamic imports.
   optimization: { splitChunks: false, runtimeChunk: false },
   cache: { type: "filesystem", cacheDirectory: path.join(root, "build", "webpack-cache"), buildDependencies: { config: [__filename] } },
   plugins: [

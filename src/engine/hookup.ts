@@ -3,12 +3,13 @@ import type { Answer } from "./ask";
 import { readText } from "./cell";
 import { fromCell, toNumber, type Exact } from "./exact";
 import { field } from "./fields";
-import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, otherRating, plainText, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
+import { heatReduction, hitchReductions, HITCHES, lowered, notModelled, plainText, sideReduction, SLINGS, type Hitch, type Reduction } from "./hookup-parts";
 import { judge } from "./judge";
 import { carryingLegs, isBlank, ratedAt } from "./lift";
 import { fromKg, inKg, readLoad, showLoad, type Load, type LoadUnit } from "./load";
 import type { CellValue, ItemResult } from "./model";
 import { dueState } from "./schedule";
+import { otherRating } from "./several-legs";
 import { outOfUse } from "./verdict";
 
 export { readLoad, type Load, type LoadUnit } from "./load";

@@ -14,7 +14,6 @@ import { copiedFrom, loadCopied, NOTHING_COPIED, type Copied } from "./copied";
 import { AS_OF_CELL, BASIS_CELL, HEADING_ROW, HOUSE_SHEET, LOG_DIFFERS, NOTES_SHEET, REGISTER_SHEET, REGISTER_TABLE, RESULT_HEADINGS } from "./layout";
 import { planRegister, shapeOf, type OldRegister } from "./plan";
 import { WorkbookError, type BuildResult, type LogPlace, type Progress, type ReadLog, type RegisterCheck, type SavedState, type WorkbookEvent, type WorkbookPort } from "./port";
-import { writeLift } from "./lift-write";
 import { makeHouseSheet, readHouseSheet } from "./house-sheet";
 import { readLog, refusedLimits, withHouse } from "./read";
 import { otherShape, writeRegister } from "./write";
@@ -324,6 +323,9 @@ async function watch(listener: (event: WorkbookEvent) => void): Promise<() => Pr
     };
   });
 }
+
+/** Only a lift needs it, so it is fetched with the first one. */
+const writeLift: WorkbookPort["writeLift"] = async (lift) => (await import(/* webpackChunkName: "lift-sheet" */ "./lift-write")).writeLift(lift);
 
 export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, makeHouseSheet, load, save, watch };
 

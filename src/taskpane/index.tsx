@@ -3,6 +3,7 @@ import { createRoot } from "react-dom/client";
 import { excelPort } from "../excel/excel";
 import { createBell } from "./bell";
 import { connectRibbon } from "./commands";
+import { fetchPlaces } from "./OpenPlace";
 import { Pane } from "./Pane";
 
 const bell = createBell();
@@ -12,4 +13,6 @@ void Office.onReady(() => {
   const host = document.getElementById("pane");
   if (host === null) throw new Error("The page has no place for the pane.");
   createRoot(host).render(<Pane port={excelPort} bell={bell} />);
+  // What cannot be fetched now is fetched again, and told, when it is opened.
+  void fetchPlaces().catch(() => undefined);
 });

@@ -4,7 +4,6 @@ import type { FieldId } from "../engine/fields";
 import { DECISIONS, type Decision } from "../engine/verdict";
 import { HOUSE_SHEET } from "../excel/layout";
 import { WorkbookError, type LiftToWrite, type WorkbookPort } from "../excel/port";
-import { askLift, outcomeOf } from "./lift/ask";
 import { createReading, type Held } from "./reading";
 import { shownLog, type Judged, type PaneEvent, type Retry } from "./state";
 
@@ -91,12 +90,13 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const writeLift = async (lift: LiftToWrite): Promise<void> => {
     if (get().work.kind !== "idle") return;
     lastLift = lift;
-    const before = outcomeOf(get().lift, lift.result);
-    await reading.read(get().log?.place ?? get().savedPlace ?? "auto", "lift");
-    const shown = shownLog(get());
-    if (get().failure?.retry === "lift" || shown === null) return;
-    const now = askLift(get().lift, shown.report);
     try {
+      const { askLift, outcomeOf } = await import(/* webpackChunkName: "lift" */ "./lift/ask");
+      const before = outcomeOf(get().lift, lift.result);
+      await reading.read(get().log?.place ?? get().savedPlace ?? "auto", "lift");
+      const shown = shownLog(get());
+      if (get().failure?.retry === "lift" || shown === null) return;
+      const now = askLift(get().lift, shown.report);
       if (outcomeOf(get().lift, now.result) !== before) throw new WorkbookError("no log", "The sheets were changed, and this lift comes out otherwise now. Look at it again; nothing was written.");
       const { sheet } = await port.writeLift(now);
       tell({ kind: "lift", change: { kind: "written", sheet } });
