@@ -33,9 +33,11 @@ export function againstLog(register: readonly ItemResult[], log: Report, changes
   const apart: AgainstLog[] = [];
   const items = register.map((item) => {
     const id = item.id.toLowerCase();
-    const change = changes.get(id) ?? (reached.has(id) ? { cells: ["another part of its assembly was found overloaded"], both: false } : undefined);
     const other = byId.get(id);
-    if (change === undefined || other === undefined) return item;
+    if (other === undefined) return item;
+    const worse = rank(other.verdict.decision) < rank(item.verdict.decision);
+    const change = changes.get(id) ?? (worse && reached.has(id) ? { cells: ["another part of its assembly was found overloaded"], both: false } : undefined);
+    if (change === undefined) return item;
     apart.push({ id: item.id, cells: change.cells, register: item.verdict.decision, log: other.verdict.decision, both: change.both });
     return worseOf(item, other, change.cells);
   });

@@ -81,6 +81,8 @@ describe("what is typed in the log after the register was built", () => {
     expect((await pane()).decisions).toEqual({ "H-1": "REMOVE", "H-2": "EXAMINE", "H-3": "KEEP" });
     await build();
     expect(register(made).map((r) => r["Verdict"])).toEqual(["REMOVE", "EXAMINE", "KEEP"]);
+    // Once the register says so as well, the other part is no news.
+    expect((await pane()).check.apart.map(({ id }) => id)).toEqual(["H-1"]);
   });
 });
 

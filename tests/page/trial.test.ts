@@ -54,7 +54,7 @@ async function open(width = 1366): Promise<{ page: Page; pane: FrameLocator }> {
 async function cell(page: Page, id: string, heading: string): Promise<unknown> {
   return page.evaluate(({ id, heading }) => {
     const sheet = window.trial!.book.sheet("Gear register")!;
-    const row = [...sheet.rows.keys()].find((r) => String(sheet.cell(r, 0)?.value) === id)!;
+    const row = [...sheet.rows.keys()].find((r) => String(sheet.cell(r, 1)?.value) === id)!;
     const column = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === heading)!;
     return sheet.cell(row, column)?.value;
   }, { id, heading });
@@ -90,7 +90,7 @@ describe("the trial page", () => {
       const column = (h: string): number => Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === h)!;
       const row = [...sheet.rows.keys()].find((r) => r > 3 && sheet.cell(r, column("Gear"))?.value === "hook" && sheet.cell(r, column("Verdict"))?.value === "KEEP")
         ?? [...sheet.rows.keys()].find((r) => r > 3 && /hook/i.test(String(sheet.cell(r, column("Gear"))?.value)) && sheet.cell(r, column("Verdict"))?.value === "KEEP")!;
-      return { row, column: column("Throat now"), id: String(sheet.cell(row, 0)?.value) };
+      return { row, column: column("Throat now"), id: String(sheet.cell(row, 1)?.value) };
     });
     expect(await cell(page, target.id, "Verdict")).toBe("KEEP");
     const letter = (n: number): string => (n < 26 ? String.fromCharCode(65 + n) : String.fromCharCode(64 + Math.floor(n / 26)) + String.fromCharCode(65 + (n % 26)));
@@ -162,7 +162,7 @@ describe("the trial page", () => {
       const sheet = window.trial!.book.sheet("Gear register")!;
       const remarks = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === "Remarks")!;
       sheet.at(4, remarks).value = "seen on the bench";
-      return String(sheet.cell(4, 0)?.value);
+      return String(sheet.cell(4, 1)?.value);
     });
     await page.locator("#rebuild").click();
     await pane.getByText(/45 items, 0 new, 45 kept/).waitFor({ timeout: 60_000 });
