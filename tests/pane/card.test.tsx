@@ -31,7 +31,7 @@ describe("the item card", () => {
     const facts = within(await card(row(0.97)));
     const said = (name: string): string | null | undefined => facts.getByText(name).nextElementSibling?.textContent;
     expect(["Last inspection", "Inspected by", "Size", "Rated load", "Gauge", "Judged as of", "Rules in force"].map(said)).toEqual([
-      "19 Feb 2026", "rigging inspector", "3/4", "4.75 (WLL (t))", "0.001", "1 Mar 2026", "Standard + Practice",
+      "19 Feb 2026", "rigging inspector", "3/4", "4.75 t", "0.001 in", "1 Mar 2026", "Standard + Practice",
     ]);
   });
 

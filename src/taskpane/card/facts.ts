@@ -1,7 +1,9 @@
 /** What an auditor asks first of an item, as its log has it. Pure. */
 import { readDate, readText } from "../../engine/cell";
+import { cellsOfItem } from "../../engine/compare";
 import type { FieldId } from "../../engine/fields";
-import type { HeadingMatch, ItemResult, Report } from "../../engine/model";
+import { loadUnitOfHeading } from "../../engine/load";
+import type { ItemResult, Report } from "../../engine/model";
 import { showDay } from "../days";
 import { showBasis } from "../words";
 
@@ -13,19 +15,16 @@ export interface Fact {
 const ASKED: readonly FieldId[] = ["inspected", "inspector", "size", "ratedLoad", "gauge"];
 const NAMES: Partial<Record<FieldId, string>> = { inspected: "Last inspection", inspector: "Inspected by", size: "Size", ratedLoad: "Rated load", gauge: "Gauge" };
 
-/** Cells that are filled; a bare figure keeps the heading that holds its unit. Then the day and the rules that the item is judged by. */
-export function factsOf({ cells }: Pick<ItemResult, "cells">, { headings, asOf, basis }: Pick<Report, "headings" | "asOf" | "basis">): readonly Fact[] {
+/** Cells that are filled, a bare figure with the unit of its heading or row. Then the day and the rules that the item is judged by. */
+export function factsOf(item: Pick<ItemResult, "cells">, { headings, asOf, basis }: Pick<Report, "headings" | "asOf" | "basis">): readonly Fact[] {
+  const cells = cellsOfItem(item, headings);
   const facts = ASKED.flatMap((id): Fact[] => {
-    const cell = cells.get(id);
+    const cell = cells.value(id);
     const day = id === "inspected" ? readDate(cell) : null;
     const text = day?.kind === "value" ? showDay(day.value) : readText(cell);
     if (text === "") return [];
-    const heading = headings.find(({ field }) => field === id);
-    return [{ name: NAMES[id] ?? id, text: heading !== undefined && typeof cell === "number" ? withUnit(text, heading) : text }];
+    const unit = id === "ratedLoad" ? loadUnitOfHeading(cells.heading(id)) : id === "gauge" ? cells.unit(id) : null;
+    return [{ name: NAMES[id] ?? id, text: unit !== null && /^[\d.,/ ]+$/.test(text) ? `${text} ${unit}` : text }];
   });
   return [...facts, { name: "Judged as of", text: showDay(asOf) }, { name: "Rules in force", text: showBasis(basis) }];
-}
-
-function withUnit(text: string, { heading, unit }: HeadingMatch): string {
-  return unit === null ? `${text} (${heading})` : `${text} ${unit}`;
 }

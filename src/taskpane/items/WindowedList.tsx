@@ -29,7 +29,9 @@ const useStyles = makeStyles({
     outlineStyle: "none",
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
   },
-  probe: { position: "absolute", top: 0, left: 0, visibility: "hidden", pointerEvents: "none", whiteSpace: "nowrap", width: "max-content" },
+  // Takes no room itself; what is measured stands in it at its full width.
+  unseen: { position: "absolute", top: 0, left: 0, width: 0, height: 0, overflow: "hidden", visibility: "hidden" },
+  probe: { whiteSpace: "nowrap", width: "max-content" },
   name: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   small: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   space: { position: "relative", width: "100%" },
@@ -135,10 +137,12 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
       onFocus={() => { setFocused(true); }}
       onBlur={() => { setFocused(false); }}
     >
-      <div ref={probe} aria-hidden="true" className={styles.probe}>
-        <div className={styles.name}>{SAMPLE}</div>
-        <div className={styles.small}>
-          <span>{SAMPLE}</span>
+      <div aria-hidden="true" className={styles.unseen}>
+        <div ref={probe} className={styles.probe}>
+          <div className={styles.name}>{SAMPLE}</div>
+          <div className={styles.small}>
+            <span>{SAMPLE}</span>
+          </div>
         </div>
       </div>
       <div className={styles.space} role="presentation" style={{ height: layout.height }}>

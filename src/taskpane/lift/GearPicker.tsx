@@ -49,7 +49,7 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   return (
     <>
       <div ref={box}>
-        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place, assembly" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
+        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
       </div>
       <p role="status" className={styles.note}>
         {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}

@@ -11,12 +11,12 @@ import type { LiftChange, LiftForm, Picked } from "./form";
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "6px" },
   item: { padding: "6px 8px", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium, display: "flex", flexDirection: "column", gap: "4px" },
+  head: { display: "flex", alignItems: "flex-start", gap: "6px" },
   // The choice goes under the name where both do not fit.
-  head: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "4px 6px", fontSize: tokens.fontSizeBase200 },
-  name: { flex: "1 1 calc(8em + 36px)", minWidth: 0, fontSize: tokens.fontSizeBase300, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
+  what: { flexGrow: 1, minWidth: 0, display: "flex", flexWrap: "wrap", alignItems: "center", gap: "4px 6px", fontSize: tokens.fontSizeBase200 },
+  name: { flex: "1 1 9em", minWidth: 0, fontSize: tokens.fontSizeBase300, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
   kind: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
-  place: { flex: "1 0 11.5em", minWidth: 0 },
-  drop: { marginLeft: "auto" },
+  place: { flex: "1 0 11.5em", maxWidth: "15em", minWidth: 0 },
   narrow: { minWidth: 0, width: "100%" },
 });
 
@@ -63,13 +63,15 @@ function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
   return (
     <li className={styles.item}>
       <div className={styles.head}>
-        <span className={styles.name}>
-          {picked.id} <span className={styles.kind}>{item === undefined ? "no longer in the log" : kindOf(item)}</span>
-        </span>
-        <Select size="small" className={styles.place} aria-label={`Place of ${picked.id}`} value={picked.place} onChange={(_, data) => { onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" }); }}>
-          <option value="leg">{PLACES.leg}</option>
-          <option value="top">{PLACES.top}: whole load</option>
-        </Select>
+        <div className={styles.what}>
+          <span className={styles.name}>
+            {picked.id} <span className={styles.kind}>{item === undefined ? "no longer in the log" : kindOf(item)}</span>
+          </span>
+          <Select size="small" className={styles.place} aria-label={`Place of ${picked.id}`} value={picked.place} onChange={(_, data) => { onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" }); }}>
+            <option value="leg">{PLACES.leg}</option>
+            <option value="top">{PLACES.top}: whole load</option>
+          </Select>
+        </div>
         <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={onDrop} />
       </div>
       {SIDE_TAKEN.includes(gear) && (
