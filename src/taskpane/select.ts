@@ -1,4 +1,5 @@
 /** What the lists show: pure questions to a report. */
+import type { FieldId } from "../engine/fields";
 import type { DueState, ItemResult, Report } from "../engine/model";
 import { outOfUse, rank, type Decision } from "../engine/verdict";
 import type { LogPlace } from "../excel/port";
@@ -104,8 +105,6 @@ export function rowInside(place: LogPlace, sheetRow: number): number | null {
 }
 
 /** Fields that more than one heading is read as. */
-export function doubled(report: Report): string[] {
-  const seen = new Map<string, number>();
-  for (const heading of report.headings) if (heading.field !== null) seen.set(heading.field, (seen.get(heading.field) ?? 0) + 1);
-  return [...seen].filter(([, times]) => times > 1).map(([field]) => field);
+export function doubled(report: Report): FieldId[] {
+  return [...new Set(report.headings.flatMap(({ also }) => (also === null ? [] : [also])))];
 }

@@ -83,7 +83,7 @@ describe("the headings", () => {
   });
 
   it.each([
-    ["two are read as the same", [...DATED, { column: 9, heading: "Gap", field: "throatNow", also: null, unit: null, chosen: false }]],
+    ["two are read as the same", [...DATED, { column: 9, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }]],
     ["none is the date of the last inspection", HEADINGS],
     ["none is the id", DATED.filter(({ field }) => field !== "id")],
     ["none is read", DATED.map((heading) => ({ ...heading, field: null }))],

@@ -129,9 +129,10 @@ describe("the log", () => {
   });
 
   it("warns when two headings are read as the same", async () => {
-    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: [...HEADINGS, { column: 8, heading: "Gap", field: "throatNow", also: null, unit: null, chosen: false }] }) };
+    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: [...HEADINGS, { column: 8, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }] }) };
     await open();
-    expect(await screen.findByText(/More than one heading is read as Throat now/)).toBeVisible();
+    expect(await screen.findByText(/More than one heading is read as Throat now: the worst of what they say counts/)).toBeVisible();
+    expect(screen.getByRole("combobox", { name: "Gap is read as" })).toHaveDisplayValue("Throat now");
   });
 
   it("says what is missing, what was passed over and what must be put right first", async () => {

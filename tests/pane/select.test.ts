@@ -86,6 +86,6 @@ describe("rows and headings", () => {
 
   it("names a field that two headings are read as", () => {
     expect(doubled(report())).toEqual([]);
-    expect(doubled(report(ITEMS, { headings: [...HEADINGS, { column: 9, heading: "Throat", field: "throatNow", also: null, unit: null, chosen: false }] }))).toEqual(["throatNow"]);
+    expect(doubled(report(ITEMS, { headings: [...HEADINGS, { column: 9, heading: "Throat", field: null, also: "throatNow", unit: null, chosen: false }] }))).toEqual(["throatNow"]);
   });
 });

@@ -34,16 +34,16 @@ interface Props {
 export function HeadingList({ report, choices, used, disabled, onChoose }: Props) {
   const styles = useStyles();
   // Those that are not read are the ones to look at. A choice moves none of them.
-  const [unread] = useState(() => new Set(report.headings.filter((heading) => heading.field === null).map(({ column }) => column)));
+  const [unread] = useState(() => new Set(report.headings.filter((heading) => readAs(heading) === null).map(({ column }) => column)));
   const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null).sort((a, b) => Number(unread.has(b.column)) - Number(unread.has(a.column)));
-  const twice = doubled(report).map((id) => field(id as FieldId).heading);
+  const twice = doubled(report).map((id) => field(id).heading);
   const attention = twice.length > 0 || NEEDED.some((id) => !named.some((heading) => heading.field === id));
   // Once open it stays: the choice that puts a heading right must not fold away under the hand that makes it.
   const [open, setOpen] = useState(attention);
   if (attention && !open) setOpen(true);
   return (
     <Folded title="Headings" aside={`${String(used)} of ${String(named.length)} read`} open={open}>
-      {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(" and as ")}. Choose which one counts.</p>}
+      {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(", as ")}: the worst of what they say counts. Set to Not used what should not.</p>}
       <table className={styles.table}>
         <thead>
           <tr>
@@ -58,7 +58,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
         <tbody>
           {named.map((heading) => (
             <tr key={heading.column}>
-              <th scope="row" className={mergeClasses(styles.cell, heading.field === null && styles.unused)}>
+              <th scope="row" className={mergeClasses(styles.cell, readAs(heading) === null && styles.unused)}>
                 {heading.heading === "" ? "(blank)" : heading.heading}
               </th>
               <td className={styles.cell}>
@@ -67,8 +67,8 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
                   className={styles.select}
                   aria-label={`${heading.heading} is read as`}
                   disabled={disabled}
-                  value={heading.field ?? "not used"}
-                  title={heading.field === null ? "Not used" : TAKES[heading.field]}
+                  value={readAs(heading) ?? "not used"}
+                  title={whatItTakes(readAs(heading))}
                   onChange={(_, data) => { onChoose(heading.heading, chosen(data.value)); }}
                 >
                   <Choices heading={heading} changed={heading.chosen || heading.heading.toLowerCase() in choices} />
@@ -82,6 +82,11 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
   );
 }
 
+/** What a heading is read as, alone or together with another. */
+const readAs = (heading: HeadingMatch): FieldId | null => heading.field ?? heading.also;
+
+const whatItTakes = (id: FieldId | null): string => (id === null ? "Not used" : TAKES[id]);
+
 function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean }) {
   return (
     <>
@@ -90,7 +95,7 @@ function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean
       {CHOICES.map((id) => (
         <option key={id} value={id}>
           {field(id).heading}
-          {heading.field === id && heading.unit !== null ? ` (${heading.unit})` : ""}
+          {readAs(heading) === id && heading.unit !== null ? ` (${heading.unit})` : ""}
         </option>
       ))}
       {heading.field === "overload" && <option value="overload">{field("overload").heading}</option>}

@@ -36,7 +36,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
     );
   }
   const { report, refusedLimits = [], others = [] } = log;
-  const used = report.headings.filter((heading) => heading.field !== null).length;
+  const used = report.headings.filter((heading) => heading.field !== null || heading.also !== null).length;
   const lacks = lacksOf(report);
   const twice = report.problems.length > 0 ? sameIds(report.items) : [];
   const nothing = report.items.length === 0;
