@@ -1,5 +1,5 @@
 /** Says that work goes on, how far it is, and lets the user stop it. */
-import { Button, makeStyles, ProgressBar, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { Work } from "./state";
 import { showNumber } from "./words";
@@ -9,6 +9,7 @@ const PATIENCE_MS = 300;
 
 const useStyles = makeStyles({
   box: { flexShrink: 0, display: "flex", flexDirection: "column", gap: "6px", padding: "8px 10px", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  bar: { width: "100%", height: "6px", accentColor: tokens.colorCompoundBrandBackground },
   row: { display: "flex", alignItems: "center", justifyContent: "space-between", gap: "8px", minHeight: "24px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
 });
 
@@ -28,7 +29,7 @@ export function Working({ work, waiting, onStop }: { work: Work; waiting: boolea
           </Button>
         )}
       </div>
-      {work.kind !== "idle" && <ProgressBar thickness="large" aria-label={work.kind === "building" ? "Building the register" : "Reading the log"} {...(share === undefined ? {} : { value: share })} />}
+      {work.kind !== "idle" && <progress className={styles.bar} aria-label={work.kind === "building" ? "Building the register" : "Reading the log"} {...(share === undefined ? {} : { value: share, "aria-valuenow": share })} />}
     </div>
   );
 }

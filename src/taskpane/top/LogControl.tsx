@@ -1,11 +1,16 @@
 /** Chooses which log is read, and whether the log or the register is judged. */
-import { Button, Field, makeStyles, Radio, RadioGroup, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { Intentions } from "../intentions";
 import type { PaneState } from "../state";
 import { showHow, showPlace } from "../words";
 
 const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  // Plain radio buttons: the component library's would be 2 kB of the pane.
+  choice: { margin: 0, padding: 0, border: "none", minWidth: 0, display: "flex", flexDirection: "column", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+  legend: { padding: "0 0 2px" },
+  line: { display: "flex", alignItems: "flex-start", gap: "8px", padding: "6px 8px", cursor: "pointer" },
+  radio: { margin: "2px 0 0", width: "16px", height: "16px", flexShrink: 0, accentColor: tokens.colorCompoundBrandBackground },
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
 
@@ -37,12 +42,17 @@ export function LogControl({ state, intentions, busy, close }: Props) {
         </Button>
       </div>
       {log !== null && register !== null && log.place.how !== "register" && (
-        <Field label="Items and due dates come from">
-          <RadioGroup value={state.judged} onChange={(_, data) => { intentions.judge(data.value === "log" ? "log" : "register"); }}>
-            <Radio value="register" label={`the register, ${showPlace(register.log.place)}`} />
-            <Radio value="log" label={`the log, ${showPlace(log.place)}`} />
-          </RadioGroup>
-        </Field>
+        <fieldset className={styles.choice}>
+          <legend className={styles.legend}>Items and due dates come from</legend>
+          {([["register", register.log.place], ["log", log.place]] as const).map(([judged, place]) => (
+            <label key={judged} className={styles.line}>
+              <input type="radio" name="judged" className={styles.radio} checked={state.judged === judged} onChange={() => { intentions.judge(judged); }} />
+              <span>
+                the {judged}, {showPlace(place)}
+              </span>
+            </label>
+          ))}
+        </fieldset>
       )}
     </>
   );
