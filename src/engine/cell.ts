@@ -52,7 +52,7 @@ export function tidy(text: string): string {
     .trim();
 }
 
-const ERROR_TEXT = /^#(REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/i;
+export const ERROR_TEXT = /^#(REF!|N\/A|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)/i;
 
 interface Figure {
   readonly value: Exact;

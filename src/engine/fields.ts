@@ -118,7 +118,7 @@ export const FIELDS = {
   tagged: { heading: "Tagged out", type: "choice", words: ["tagged out", "tagged", "tag out", "tagged|tag out date|on", "out service", "withdrawn", "condemned", "date removed|scrapped|withdrawn", "quarantined|quarantine", "locked out", "removed", "removed service", "scrapped"], choices: ["yes"] },
   releasedBy: { heading: "Released by", type: "text", words: ["released by", "release by|name", "returned service by", "cleared by"] },
   releasedOn: { heading: "Released on", type: "date", words: ["released", "released on|date", "release date", "returned service date|on", "cleared on|date"] },
-  result: { heading: "Result in the log", type: "text", words: ["result|results", "status", "pass fail", "verdict", "disposition", "outcome", "ok|fit|safe use", "usable|serviceable|serviceability|inservice", "rejected|reject", "action|action required", "defects|defect", "defects found|noted", "condition", "result visual|inspection", "visual inspection|examination|check"] },
+  result: { heading: "Result in the log", type: "text", words: ["result|results", "status", "pass fail", "verdict", "disposition", "outcome", "ok|fit|safe use", "usable|serviceable|serviceability|inservice", "rejected|reject", "action", "defects|defect", "condition", "visual inspection|examination|check"] },
   remarks: { heading: "Remarks", type: "text", words: ["remarks", "remark", "comments|comment", "notes|note", "observations", "other"] },
   overload: { heading: "Overload in assembly", type: "date", words: ["overload assembly", "overload"] },
 } as const satisfies Record<string, Field>;

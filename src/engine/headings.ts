@@ -81,7 +81,7 @@ const PATTERNS: readonly Pattern[] = FIELD_IDS.flatMap((id) =>
 );
 
 /** Words that tell one reading of a place from another of the same place: "Throat 2024", "Bow X", "Pin left". */
-const MARKER = /^(\p{N}+(st|nd|rd|th)?|[a-z]|left|right|lh|rh|first|second|third|front|back|rear|jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|q[1-4]|mpi|mt|pt|ndt|visual|side)$/u;
+const MARKER = /^(\p{N}+(st|nd|rd|th)?|[a-z]|left|right|lh|rh|first|second|front|back|rear|mpi|mt|pt|ndt|visual|side)$/u;
 
 interface Fit {
   readonly score: number;
@@ -109,10 +109,10 @@ export interface ReadHeading {
   readonly whole: boolean;
 }
 
-const NEGATED = /^no\b(?!\.| ?[\d#]| of\b)|\b(not|non|without|never)\b|\bun(?=seated|readable|damaged|worn|broken)/i;
+const NEGATED = /^no\b(?!\.| ?[\d#]| of\b)|\b(not|non|without|never)\b|\bun(?=seated|readable)/i;
 const NEGATED_FAULT = /\bfree (of|from)\b|[a-z][- ]free\b|^free\b/i;
 const FAULT_WORD =
-  /\b(missing|damage[ds]?|broken|loose|wobbl\w*|illegible|worn|wear|defects?|defective|gone|lost|mismatch\w*|seized|stuck|stiff|bent|cracks?|cracked|faulty|fault|fail(ed|ure)?|absent|inoperative|wrong|reversed|torn|cut|frayed|unseated|unreadable)\b/i;
+  /\b(missing|damage[ds]?|broken|loose|wobbl\w*|illegible|worn|wear|defects?|defective|gone|lost|mismatch\w*|seized|stuck|stiff|bent|cracks?|cracked|faulty|fault|fail(ed|ure)?|absent|inoperative|wrong|reversed|torn|cut|frayed)\b/i;
 const GOOD_WORD = /\b(ok|okay|sound|good|pass(ed)?|clear|intact|acceptable|satisfactory|none)\b/i;
 
 /**
@@ -136,9 +136,9 @@ const LIMIT_WORDS = new Set(["max", "maximum", "limit", "limits", "allowed", "al
 const CHANGE_WORDS = new Set(["growth", "percent", "pct", "wear", "loss", "change", "difference", "diff", "increase", "decrease", "reduction"]);
 const LEAST_WORDS = new Set(["min", "minimum"]);
 /** All that the heading of the inspection's date may say; any other date is another one: of purchase, repair, test, the next. */
-const DATE_WORDS = new Set(["inspected", "inspection", "examined", "examination", "checked", "date", "last", "latest", "this", "on", "of", "the", "visual", "thorough", "annual", "yearly", "periodic", "monthly", "quarterly", "day", "when", "done", "at", "gear"]);
-const ANOTHER_LOAD = new Set(["breaking", "break", "ultimate", "proof", "test", "tested", "mbl", "mbs", "bs", "failure", "applied", "max", "maximum"]);
-const HITCH_WORDS = new Set(["basket", "choker", "choke", "choked", "bridle", "included", "original", "old", "derated", "reduced", "legs", "leg"]);
+const DATE_WORDS = new Set(["inspected", "inspection", "examined", "examination", "checked", "date", "last", "latest", "this", "on", "of", "the", "visual", "thorough", "annual", "periodic", "day"]);
+const ANOTHER_LOAD = new Set(["breaking", "break", "ultimate", "proof", "test", "tested", "mbl", "mbs", "max"]);
+const HITCH_WORDS = new Set(["basket", "choker", "choke", "choked", "bridle", "original", "old", "derated", "reduced", "legs", "leg"]);
 
 /** "Min section" may be the least that was measured or the least that is allowed: any plainer heading comes first. */
 const UNSURE = 12;
@@ -154,7 +154,7 @@ function lessFor(words: readonly string[], id: FieldId): number | null {
   if (id === "result") return words.includes("date") || words.includes("number") ? null : 0;
   if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
   // A tag names the load of one hitch only where it says so; breaking and proof loads are no working load limit.
-  if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : said(HITCH_WORDS) ? UNSURE : 0;
+  if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : said(HITCH_WORDS) ? 3 : 0;
   if ((type !== "length" && type !== "count" && type !== "angle" && type !== "torque") || id === "gauge") return 0;
   const measured = words.some((w) => NOW.includes(w) && !LEAST_WORDS.has(w));
   if (measured) return 0;

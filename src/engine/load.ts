@@ -1,5 +1,5 @@
 /** Loads and ratings as people write them: a mass with its unit, read exactly or refused. */
-import { isDateCell, tidy, type Read } from "./cell";
+import { ERROR_TEXT, isDateCell, tidy, type Read } from "./cell";
 import { exact, fromCell, type Exact } from "./exact";
 import type { CellValue } from "./model";
 
@@ -29,7 +29,6 @@ const UNIT_WORDS: ReadonlyMap<string, LoadUnit> = new Map(
 
 const FORCES = /^(k|da|m)?n$|^(kg|lb|ton)f$|newtons?$/i;
 const NOTHING = /^(n\/?a|n\.a\.?|na|nil|none|unknown|not (known|marked|legible)|illegible|tbd|tba|-+|—|–|\/)$/i;
-const ERROR_TEXT = /^#[A-Z0-9/_]+[!?]?$/i;
 
 const missing = (text = ""): Read<never> => ({ kind: "missing", text });
 const refused = (text: string, why: string): Read<never> => ({ kind: "refused", text, why });

@@ -1,6 +1,7 @@
 /** Several columns that say the same, headings that say the opposite: nothing that stands in a row may be silent. */
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/bases";
+import { turned } from "../../src/engine/headings";
 import type { CellValue, ItemResult } from "../../src/engine/model";
 import { reportOn } from "../../src/engine/report";
 import { judgeRowOf } from "../../src/engine/rows";
@@ -126,6 +127,13 @@ describe("headings that say the opposite", () => {
     for (const text of ["yes", "no", true]) expect([text, decision({ ...SHACKLE, "Crack test": text }, "Cracks")]).toEqual([text, "NO VERDICT"]);
     expect(decision({ ...SHACKLE, "Crack test": "none found" }, "Cracks")).toBe("KEEP");
     expect(decision({ ...SHACKLE, "Cracks checked": "cracked" }, "Cracks")).toBe("REMOVE");
+  });
+  it("turn twice where a fault is denied, and not at all where nothing is", () => {
+    for (const [heading, id, is] of [
+      ["Pin unseated", "pinSeated", true], ["Pin not seated", "pinSeated", true], ["Pin seated", "pinSeated", false], ["Threads undamaged", "threads", false], ["Threads not damaged", "threads", false],
+      ["No damage to threads", "threads", false], ["Thread damage", "threads", true], ["Tag unreadable", "tag", true], ["Tag no.", "tag", false], ["Cracks", "cracks", false], ["Cracks not ok", "cracks", false], ["No cracks", "cracks", true],
+    ] as const)
+      expect([heading, turned(heading, id)]).toEqual([heading, is]);
   });
   it("leave numbers and names alone", () => {
     const report = reportOn([["Tag No.", "Gear", "No of clips", "Tag no 2"], ["17", "hook", "3", "x"]], request);
