@@ -293,7 +293,7 @@ export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[]
  * @param load Weight of the load.
  * @param legs Number of legs: 1 to 4.
  * @param angle Angle of the legs in degrees.
- * @param [angle_from] horizontal (when left out), vertical, or included (between two legs).
+ * @param [angle_from] horizontal (when left out), vertical, or included (between the legs of a two-leg sling; refused for three and four).
  * @returns Tension.
  */
 export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): number {
@@ -307,7 +307,7 @@ export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): n
  * @param hitch vertical, choker or basket.
  * @param legs Number of slings or legs: 1 to 4; three or four count as three, though a Navy handbook (bridle hitch) strongly recommends to count 2.
  * @param angle Angle in degrees; may be empty text for one vertical or choker leg. 0 is no blank.
- * @param [angle_from] horizontal (when left out), vertical, or included.
+ * @param [angle_from] horizontal (when left out), vertical, or included (between the legs of a two-leg sling; refused for three and four).
  * @param [choke_angle] Angle at the choke in degrees; more than 120 when left out. Below 30, and 0, refused.
  * @returns Rated load.
  */
