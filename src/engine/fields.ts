@@ -3,8 +3,6 @@
  * sheet and the drop-downs are derived from it.
  */
 
-import { SHACKLE_PATTERNS } from "./tables/shackle";
-
 export type FieldType = "text" | "length" | "count" | "angle" | "torque" | "date" | "sound" | "fault" | "choice";
 
 export interface Field {
@@ -16,20 +14,13 @@ export interface Field {
    * `a|b` means either word. The role words NEW and NOW stand for the lists in `headings.ts`.
    */
   readonly words: readonly string[];
-  /** Drop-down entries. */
-  readonly choices?: readonly string[];
   /** Words that are in order in this column of observations and not in others, in small letters. */
   readonly soundWords?: readonly string[];
 }
 
-const FAULT = ["none", "found"] as const;
-const SOUND = ["yes", "no"] as const;
-/** Drop-down entry of an observation that may rightly have nothing to look at. */
-export const NONE_REQUIRED = "none required";
-
 const length = (heading: string, words: readonly string[]): Field => ({ heading, type: "length", words });
-const fault = (heading: string, words: readonly string[]): Field => ({ heading, type: "fault", words, choices: FAULT });
-const sound = (heading: string, words: readonly string[], choices: readonly string[] = SOUND): Field => ({ heading, type: "sound", words, choices });
+const fault = (heading: string, words: readonly string[]): Field => ({ heading, type: "fault", words });
+const sound = (heading: string, words: readonly string[]): Field => ({ heading, type: "sound", words });
 
 export const FIELDS = {
   id: { heading: "Id", type: "text", words: ["id", "id no|number", "sling|hook|shackle|link|swivel|block|chain id|no|number", "gear|asset|item|equipment|tag|serial|unit|rigging id|no|number|ref|mark", "serial", "mark", "identification no|number", "ref", "reference", "asset", "number", "no", "item"] },
@@ -37,13 +28,13 @@ export const FIELDS = {
   size: { heading: "Size", type: "text", words: ["size", "nominal size|diameter|dia", "nom size|diameter|dia", "chain size", "trade size", "nominal", "rope|chain diameter|dia|size"] },
   ratedLoad: { heading: "Rated load", type: "text", words: ["rated load|capacity", "wll", "swl", "working load", "working load limit", "safe working load", "capacity"] },
   legs: { heading: "Legs", type: "text", words: ["legs", "number legs", "number leg", "leg count|quantity|configuration|arrangement"] },
-  asNewFrom: { heading: "As-new from", type: "choice", words: ["as new from", "asnew from", "as new source"], choices: SHACKLE_PATTERNS },
-  unit: { heading: "Unit", type: "choice", words: ["unit", "uom", "measure unit", "unit measure"], choices: ["in", "mm"] },
+  asNewFrom: { heading: "As-new from", type: "choice", words: ["as new from", "asnew from", "as new source"] },
+  unit: { heading: "Unit", type: "choice", words: ["unit", "uom", "measure unit", "unit measure"] },
   gauge: { heading: "Gauge reads to", type: "length", words: ["gauge", "gauge reads|resolution|res", "resolution", "instrument resolution"] },
-  construction: { heading: "Construction", type: "choice", words: ["construction", "rope construction|type", "lay type", "construct"], choices: ["strand laid", "cable laid", "braided under 8", "braided 8 or more"] },
+  construction: { heading: "Construction", type: "choice", words: ["construction", "rope construction|type", "lay type", "construct"] },
   assembly: { heading: "Assembly", type: "text", words: ["assembly", "set", "assy", "part of", "belongs", "tackle", "assembly set", "used in"] },
   place: { heading: "Place", type: "text", words: ["place", "location", "where", "area", "store", "bay", "site", "department", "kept"] },
-  service: { heading: "Service", type: "choice", words: ["service", "service class|level|type|duty", "duty", "interval", "frequency", "inspection interval|frequency"], choices: ["normal", "severe", "idle", "monthly", "quarterly", "6 monthly", "yearly"] },
+  service: { heading: "Service", type: "choice", words: ["service", "service class|level|type|duty", "duty", "interval", "frequency", "inspection interval|frequency"] },
   inspected: { heading: "Inspected", type: "date", words: ["inspected", "date", "last inspected|inspection|insp|checked|examined|examination", "inspection|insp|examination date", "date inspected|checked|examined|inspection|examination", "thorough examination", "checked", "examined", "inspected on|date", "last date inspection"] },
   inspector: { heading: "Inspected by", type: "text", words: ["inspector", "inspected|checked|examined by", "by", "initials", "insp by", "competent person"] },
   throatNew: length("Throat as-new", ["throat NEW", "throat opening NEW", "opening NEW", "mouth NEW", "gap NEW", "hook opening NEW"]),
@@ -71,8 +62,8 @@ export const FIELDS = {
   brokenEnd: { heading: "Broken wires at the end", type: "count", words: ["broken wires end|termination|socket|connection", "breaks end|termination"] },
   brokenValley: { heading: "Broken wires in a valley", type: "count", words: ["broken wires valley|valleys", "valley breaks"] },
   ropeCategory: { heading: "Rope category no.", type: "text", words: ["rcn", "rope category", "category rope|number"] },
-  ropeLay: { heading: "Ordinary or Lang lay", type: "choice", words: ["ordinary lang", "lang lay", "ordinary|regular lang lay"], choices: ["ordinary", "Lang"] },
-  drumLayers: { heading: "Drum layers", type: "choice", words: ["drum layers|layer", "layers drum", "drum spooling"], choices: ["single", "multi"] },
+  ropeLay: { heading: "Ordinary or Lang lay", type: "choice", words: ["ordinary lang", "lang lay", "ordinary|regular lang lay"] },
+  drumLayers: { heading: "Drum layers", type: "choice", words: ["drum layers|layer", "layers drum", "drum spooling"] },
   ropeNow: length("Rope diameter now", ["rope NOW", "rope diameter NOW", "rope diameter measured"]),
   wireNew: length("Outer wire as-new", ["outer wires NEW", "mesh wires NEW"]),
   wireNow: length("Outer wire now", ["outer wires NOW", "mesh wires NOW"]),
@@ -89,7 +80,7 @@ export const FIELDS = {
   clipSpacing: length("Clip spacing", ["clip|clips spacing", "spacing"]),
   turnBack: length("Turn-back", ["turn back", "turnback", "tail turned back"]),
   clipTorque: { heading: "Clip torque lb-ft", type: "torque", words: ["clip|clips torque", "torque", "nut|nuts torque", "clip|clips torque lb ft", "clip|clips torque nm|n·m", "torque lb ft", "torque nm|n·m"] },
-  clipType: { heading: "Clip type", type: "choice", words: ["clip|clips type|kind|make|material", "type clip|clips"], choices: ["drop forged U-bolt", "drop forged fist grip", "other material"] },
+  clipType: { heading: "Clip type", type: "choice", words: ["clip|clips type|kind|make|material", "type clip|clips"] },
   bend: length("Permanent bend", ["permanent bend", "bend beam", "permanent deflection"]),
   span: length("Span", ["span", "beam length", "length beam"]),
   bendAngle: { heading: "Shank bend deg", type: "angle", words: ["shank bend", "shank bend degrees|angle"] },
@@ -101,21 +92,22 @@ export const FIELDS = {
   powder: fault("Abnormal wear or powder", ["powder", "abnormal wear", "powder strands"]),
   cracks: fault("Cracks", ["cracks", "crack", "cracked", "cracks visible|found|seen", "visible cracks"]),
   deformed: fault("Bent or stretched", ["bent|stretched|deformed|deformation|distorted|distortion|elongated|elongation|stretch", "bent stretched", "bent stretched links", "stretched bent links", "stretched links", "deformed bent", "bent twisted"]),
-  latch: sound("Latch works", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"], ["yes", "no", "missing", NONE_REQUIRED]),
+  latch: sound("Latch works", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"]),
   tag: sound("Identification legible", ["identification", "identification legible|ok|present|tag", "tag", "tag legible|ok|present|readable|fitted", "marking|markings", "marking|markings legible", "id legible|tag|plate|readable", "legible", "nameplate", "swl|wll legible|marked"]),
   pinSeated: sound("Pin fully seated", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
   turnsFreely: { ...sound("Turns freely", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]), soundWords: ["free", "freely", "turns", "turns free", "turns freely", "rotates freely", "swivels freely"] },
   sheaveTrue: { ...sound("Sheave turns true", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]), soundWords: ["turns true", "runs true"] },
   fasteners: sound("Fasteners in place", ["fasteners", "fasteners ok|tight|place", "cotters|nuts|bolts", "retaining devices|device", "keepers", "fasteners retaining devices", "bolts nuts"]),
-  endFittings: sound("End fittings sound", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"], ["yes", "no", NONE_REQUIRED]),
+  endFittings: sound("End fittings sound", ["end fittings|fitting|connections|connection|attachments", "fittings", "fittings sound|ok|condition", "fitting", "terminations", "hardware fittings"]),
   stitching: sound("Stitching sound", ["stitching", "stitches", "stitching sound|ok|condition", "seams"]),
   kinks: fault("Kinks or crushing", ["kinks|kinked|kink", "crushing|crushed|birdcage|birdcaging", "kinks crushing", "kink crush|crushing|birdcage"]),
   heat: fault("Heat damage", ["heat", "heat damage|marks|discolouration", "burns|burn|arc|spatter|charring|melting", "heat burns|arc|chemical", "arc strike|strikes|burn", "weld spatter"]),
   chemical: fault("Chemical damage", ["chemical", "chemical damage|attack|burns", "acid", "acid caustic"]),
-  corrosion: fault("Corrosion", ["corrosion", "pitting", "rust", "corrosion pitting", "corroded"]),
+  // The column takes pitting and corrosion beyond surface rust.
+  corrosion: { ...fault("Corrosion", ["corrosion", "pitting", "rust", "corrosion pitting", "corroded"]), soundWords: ["surface rust", "light surface rust", "slight surface rust", "surface rust only", "superficial rust"] },
   cuts: fault("Cuts or tears", ["cuts", "tears", "cuts tears", "cut|torn", "cuts tears snags|holes", "snags", "cover damage", "abrasion"]),
   fieldChange: fault("Field weld or change", ["weld|welds|welded|welding", "field weld|change|changes|modification", "modified|modification|modifications|altered|alteration", "field weld change", "repairs|repaired"]),
-  tagged: { heading: "Tagged out", type: "choice", words: ["tagged out", "tagged", "tag out", "tagged|tag out date|on", "out service", "withdrawn", "condemned", "date removed|scrapped|withdrawn", "quarantined|quarantine", "locked out", "removed", "removed service", "scrapped"], choices: ["yes"] },
+  tagged: { heading: "Tagged out", type: "choice", words: ["tagged out", "tagged", "tag out", "tagged|tag out date|on", "out service", "withdrawn", "condemned", "date removed|scrapped|withdrawn", "quarantined|quarantine", "locked out", "removed", "removed service", "scrapped"] },
   releasedBy: { heading: "Released by", type: "text", words: ["released by", "release by|name", "returned service by", "cleared by"] },
   releasedOn: { heading: "Released on", type: "date", words: ["released", "released on|date", "release date", "returned service date|on", "cleared on|date"] },
   result: { heading: "Result in the log", type: "text", words: ["result|results", "status", "pass fail", "verdict", "disposition", "outcome", "ok|fit|safe use", "usable|serviceable|serviceability|inservice", "rejected|reject", "action", "defects|defect", "condition", "visual inspection|examination|check"] },

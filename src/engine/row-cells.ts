@@ -3,12 +3,13 @@
  * worst of what they say: "Crushing" beside "Kinks", "Throat 2026" beside "Throat 2024", the sections of a hook and of a
  * shackle in columns of their own.
  */
-import { readCount, readDegrees, readLength, readPlain, readSeen, readText, recordedText, type Read } from "./cell";
+import { readCount, readDegrees, readLength, readPlain, readText, recordedText, type Read } from "./cell";
 import type { Exact } from "./exact";
 import { field, FIELD_IDS, type FieldId } from "./fields";
 import { asksWhether, type AlsoColumn, type Headings, spoken, turned } from "./headings";
 import type { CellValue } from "./model";
-import { convert, type Unit } from "./units";
+import { readSeen } from "./observation";
+import { convert, namedUnit, type Unit } from "./units";
 
 type Line = readonly CellValue[];
 type Reader = (cell: CellValue) => CellValue;
@@ -80,10 +81,21 @@ function lengthReader(heading: string, mainUnit: Unit | null): Reader {
   return named === null ? asItIs : (cell) => withUnit(cell, named);
 }
 
-const isBare = (cell: CellValue): boolean => readLength(cell, { assume: null, zero: true }).kind === "refused" && readLength(cell, { assume: "in", zero: true }).kind === "value";
-
+/** A bare figure with its unit, set before a note that may stand behind it. A fraction is inches, so under another unit it is doubtful. */
 export function withUnit(cell: CellValue, unit: string): CellValue {
-  return cell !== 0 && isBare(cell) ? `${readText(cell)} ${unit}` : cell;
+  const reads = (assume: Unit | null): boolean => readLength(cell, { assume, zero: true }).kind === "value";
+  if (cell === 0 || reads(null) || !reads("in")) return cell;
+  const text = typeof cell === "string" ? cell.trim() : readText(cell);
+  if (namedUnit(unit)?.unit !== "in" && !reads("mm")) return `${text} (in or ${unit}?)`;
+  const [, figure = text, note = ""] = /^([^\p{L}(]*\S)(\s+[\p{L}(].*)?$/u.exec(text) ?? [];
+  return `${figure.trim()} ${unit}${note}`;
+}
+
+/** A Unit column says in or mm; a multiple such as cm is none of them and leaves the row without a unit. */
+export function rowUnitOf(cell: CellValue): Unit | null {
+  const text = readText(cell);
+  const named = text === "" ? null : namedUnit(text);
+  return named?.times.equals(1) === true ? named.unit : null;
 }
 
 /** "Latch missing: yes" is no latch in order; "Free of cracks: yes" is no crack. */
@@ -150,8 +162,10 @@ function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Famil
 }
 
 function measure({ now, asNew, pairs, nows, news }: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings): void {
-  const at = (one: Also): CellValue => one.read(line[one.column]);
-  const unit = (id: FieldId): Unit | null => headings.units.get(id) ?? null;
+  const rowUnit = rowUnitOf(cells.get("unit"));
+  // Under a heading without a unit it is the row's, whatever the first column of the field names.
+  const at = (one: Also): CellValue => (one.unit === null && rowUnit !== null ? withUnit(one.read(line[one.column]), rowUnit) : one.read(line[one.column]));
+  const unit = (id: FieldId): Unit | null => headings.units.get(id) ?? rowUnit;
   if (asNew !== null)
     for (const pair of pairs) {
       const there = at(pair.now);
@@ -199,10 +213,10 @@ function worse(id: FieldId, mine: CellValue, other: CellValue, unit: Unit | null
 
 const largest = ([a, b]: readonly [Exact, Exact]): Exact => ([a, b].sort((one, two) => two.compare(one))[0] ?? a);
 
-/** A reading as one figure: a length in millimetres where its unit is known. */
+/** A reading as one figure: a length in millimetres; one without any unit is refused by its check. */
 function reading(id: FieldId, cell: CellValue, unit: Unit | null): Read<Exact> {
   const { type } = field(id);
   if (type !== "length") return type === "count" ? readCount(cell) : type === "angle" ? readDegrees(cell) : readPlain(cell);
-  const read = readLength(cell, { assume: unit ?? "mm", zero: true });
+  const read = readLength(cell, { assume: unit ?? "in", zero: true });
   return read.kind === "value" ? { ...read, value: convert(read.value.size, read.value.unit, "mm") } : read;
 }

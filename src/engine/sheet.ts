@@ -5,8 +5,8 @@ import { field, type FieldId } from "./fields";
 import { matchKind } from "./gear/match";
 import { matchHeadings, unitOfHeading, type Headings } from "./headings";
 import type { CellValue } from "./model";
-import { rowCells, withUnit } from "./row-cells";
-import { namedUnit, type Unit } from "./units";
+import { rowCells, rowUnitOf, withUnit } from "./row-cells";
+import type { Unit } from "./units";
 
 /** What comes over from the workbook: plain cells, dates told apart. By hand, because zod would take a tenth of the functions' bundle. */
 const isCell = (value: unknown): value is CellValue =>
@@ -161,13 +161,6 @@ export function cellsOf(values: ReadonlyMap<FieldId, CellValue>, headings: Pick<
     heading: (id) => headings.names.get(id) ?? field(id).heading,
     ...(part === undefined ? {} : { part }),
   };
-}
-
-/** A Unit column says in or mm; a multiple such as cm is none of them and leaves the row without a unit. */
-function rowUnitOf(cell: CellValue): Unit | null {
-  const text = readText(cell);
-  const named = text === "" ? null : namedUnit(text);
-  return named?.times.equals(1) === true ? named.unit : null;
 }
 
 /** Lengths of which 0 is a reading: nothing there. */

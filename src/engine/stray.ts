@@ -2,7 +2,7 @@
  * Readings that stand in a row and that no check of its gear kind reads: broken wires at the end of a web sling, a bent
  * beam. They are never silent: what shows damage is EXAMINE, what cannot be told is NO VERDICT.
  */
-import { readSeen, readText } from "./cell";
+import { readText } from "./cell";
 import { evaluate } from "./check/evaluate";
 import { plain, type Cells } from "./check/readings";
 import { inUse, isFor, type Situation } from "./check/situation";
@@ -12,6 +12,7 @@ import { practiceWear } from "./gear/common";
 import { GEAR } from "./gear/index";
 import type { Check, GearKind } from "./gear/kind";
 import type { CellValue, Finding } from "./model";
+import { readSeen } from "./observation";
 
 /** The column that shows the damage. */
 const shows = (check: Check): FieldId => check.measured;

@@ -1,8 +1,9 @@
 /**
- * What each column takes, for the note sheet, the cell prompt and the pane. Apart from the fields, since the worksheet
- * functions do not need it.
+ * What each column takes, for the note sheet, the cell prompt, the drop-downs and the pane. Apart from the fields, since
+ * the worksheet functions do not need it.
  */
-import type { FieldId } from "./fields";
+import { field, type FieldId } from "./fields";
+import { SHACKLE_PATTERNS } from "./tables/shackle";
 
 export const TAKES: Readonly<Record<FieldId, string>> = {
   id: "The mark on the item; each id once.",
@@ -95,3 +96,22 @@ export const TAKES: Readonly<Record<FieldId, string>> = {
   remarks: "Anything else; not judged.",
   overload: "Worked out: date on which another part of the assembly was found stretched.",
 };
+
+const CHOICES: Partial<Record<FieldId, readonly string[]>> = {
+  asNewFrom: SHACKLE_PATTERNS,
+  unit: ["in", "mm"],
+  construction: ["strand laid", "cable laid", "braided under 8", "braided 8 or more"],
+  service: ["normal", "severe", "idle", "monthly", "quarterly", "6 monthly", "yearly"],
+  ropeLay: ["ordinary", "Lang"],
+  drumLayers: ["single", "multi"],
+  clipType: ["drop forged U-bolt", "drop forged fist grip", "other material"],
+  tagged: ["yes"],
+  latch: ["yes", "no", "missing", "none required"],
+  endFittings: ["yes", "no", "none required"],
+};
+
+/** Drop-down entries of a column; undefined where it takes anything. The gear kinds of a register are its own. */
+export function choicesOf(id: FieldId): readonly string[] | undefined {
+  const { type } = field(id);
+  return CHOICES[id] ?? (type === "sound" ? ["yes", "no"] : type === "fault" ? ["none", "found"] : undefined);
+}

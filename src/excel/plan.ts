@@ -1,7 +1,7 @@
 /** What a register will hold, as plain data. Pure: no workbook, no clock. */
 import { HOLDS } from "../engine/about";
 import { BASES, type BasisId } from "../engine/bases";
-import { isDateCell, readCount, readDate, readDegrees, readLength, readText } from "../engine/cell";
+import { isDateCell, readCount, readDate, readDegrees, readText } from "../engine/cell";
 import { showDate } from "../engine/dates";
 import { FIELD_IDS, field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
@@ -10,6 +10,7 @@ import { key } from "../engine/headings";
 import { loadUnitOfHeading, readLoad, type LoadUnit } from "../engine/load";
 import type { CellValue, HeadingMatch, ItemResult, Report } from "../engine/model";
 import { fieldsFor } from "../engine/report";
+import { withUnit } from "../engine/row-cells";
 import { otherRating } from "../engine/several-legs";
 import { TAKES } from "../engine/takes";
 import { readTorque, torqueUnitOfHeading } from "../engine/torque";
@@ -103,13 +104,8 @@ function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | nu
   if (isDateCell(cell)) return showDate(cell.serial);
   const text = cell === 0 ? "0" : typeof cell === "string" ? cell.trim() : readText(cell);
   if (text === "" || columnUnit === null || columnUnit === rowUnit) return text;
-  const readAs = (assume: Unit | null): boolean => readLength(cell, { assume, zero: true }).kind === "value";
-  if (readAs(null)) return text;
-  // A fraction under a heading in mm was refused; in a row of inches it may not become a reading.
-  if (!readAs(columnUnit)) return readAs("in") ? `${text} (in or mm?)` : text;
-  // A note may stand behind the figure: the unit goes between them.
-  const [, figure = text, note = ""] = /^([^\p{L}(]*\S)(\s+[\p{L}(].*)?$/u.exec(text) ?? [];
-  return `${figure.trim()} ${columnUnit}${note}`;
+  const said = cell === 0 ? `0 ${columnUnit}` : withUnit(text, columnUnit);
+  return typeof said === "string" ? said : text;
 }
 
 /** A bare rated load carries the unit of its heading, which the register's own heading does not name; under one that names another load, the heading itself. */

@@ -10,7 +10,7 @@ import { WorkbookError, type Progress } from "./port";
 import { field, type FieldId } from "../engine/fields";
 import { GEAR } from "../engine/gear/index";
 import { matchKind } from "../engine/gear/match";
-import { TAKES } from "../engine/takes";
+import { choicesOf, TAKES } from "../engine/takes";
 
 /** Characters of cell text in one request: well below the 5 MB limit of the web host. */
 const REQUEST_SIZE = 2_500_000;
@@ -208,7 +208,7 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   body.format.rowHeight = ROW_HEIGHT;
   plan.fields.forEach((id, index) => {
     sheet.getRangeByIndexes(HEAD, INPUTS + index, 1, 1).format.columnWidth = inputWidth(id);
-    dropDown(sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: field(id).choices });
+    dropDown(sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: choicesOf(id) });
   });
   highlight(sheet, plan, width, count);
   sheet.freezePanes.freezeAt(sheet.getRange(`A1:${columnLetters(FROZEN_COLUMNS - 1)}${String(HEADING_ROW)}`));

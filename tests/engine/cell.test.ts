@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { readCount, readDate, readDegrees, readLength, readSeen, readText, type LengthOptions, type Read } from "../../src/engine/cell";
+import { readCount, readDate, readDegrees, readLength, readText, type LengthOptions, type Read } from "../../src/engine/cell";
 import { exact, toNumber, type Exact } from "../../src/engine/exact";
 import type { CellValue } from "../../src/engine/model";
 import { outOfUse } from "../../src/engine/verdict";
 import { good, judged, type CellRecord } from "./helpers";
+import { readSeen } from "../../src/engine/observation";
 
 /** A cell in a title; numbers such as NaN have no JSON. */
 const shown = (cell: CellValue): string => (typeof cell === "number" || cell === undefined ? String(cell) : JSON.stringify(cell));

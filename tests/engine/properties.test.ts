@@ -2,7 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { BASIS_IDS, DEFAULT_BASIS, inForce } from "../../src/engine/bases";
-import { readCount, readDate, readDegrees, readLength, readSeen, readText } from "../../src/engine/cell";
+import { readCount, readDate, readDegrees, readLength, readText } from "../../src/engine/cell";
 import { FIELD_IDS, FIELDS, field, type FieldId } from "../../src/engine/fields";
 import { GEAR } from "../../src/engine/gear/index";
 import type { Check, GearKind } from "../../src/engine/gear/kind";
@@ -13,6 +13,7 @@ import { judgeRowsOf } from "../../src/engine/rows";
 import { DECISIONS, outOfUse, rank, worstOf } from "../../src/engine/verdict";
 import { judge, verdict } from "../../src/functions/functions";
 import { good, judged, type CellRecord } from "./helpers";
+import { readSeen } from "../../src/engine/observation";
 
 const SEED = 20_261_125;
 const runs = (numRuns: number): fc.Parameters<unknown> => ({ seed: SEED, numRuns });

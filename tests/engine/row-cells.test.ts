@@ -38,6 +38,8 @@ describe("a second column for the same observation", () => {
     expect(decision({ ...WEB, Tears: "YES" })).toBe("REMOVE");
     expect(decision({ ...WEB, Abrasion: "severe" })).toBe("REMOVE");
     expect(decision({ ...ROPE, Pitting: "heavy" })).toBe("REMOVE");
+    expect(decision({ ...ROPE, Corrosion: "light surface rust", Pitting: "heavy" })).toBe("REMOVE");
+    expect(decision({ ...ROPE, Corrosion: "light surface rust", Pitting: "none" })).toBe("KEEP");
     expect(decision({ ...ROPE, "Arc strikes": "yes" })).toBe("REMOVE");
     expect(decision({ ...SHACKLE, "Cracks MPI": "CRACKED" })).toBe("REMOVE");
     expect(judged({ ...SHACKLE, "Cracks MPI": "CRACKED" }).verdict.reason).toContain('"CRACKED"');
@@ -66,6 +68,15 @@ describe("several readings of one place", () => {
     // 51.2 mm is 2.0157 in, inside; 55 mm is 2.165 in, beyond 2.1 in.
     expect(decision({ ...HOOK, "Throat 2 (mm)": 51.2 })).toBe("KEEP");
     expect(decision({ ...HOOK, "Throat 2 (mm)": 55 })).toBe("REMOVE");
+  });
+  it("in fractions, their unit in the row, count as well", () => {
+    const rows: Row = { ...HOOK, Unit: "in", "Throat new": "2", "Throat now": "2 1/64", "Throat 2026": "2 1/2" };
+    expect(decision(rows, "Throat new (in)", "Throat now (in)")).toBe("REMOVE");
+    expect(decision({ ...rows, "Throat 2026": "2 1/64" }, "Throat new (in)", "Throat now (in)")).toBe("KEEP");
+  });
+  it("are in the row's unit where their own heading names none", () => {
+    // 2.4 in is 61 mm, where 50.8 mm was new.
+    expect(decision({ ...HOOK, Unit: "in", "Throat new (mm)": 50.8, "Throat now (mm)": 51, "Throat 2026": 2.4 }, "Throat new (in)", "Throat now (in)")).toBe("REMOVE");
   });
   it("that cannot be read leave no verdict", () => {
     expect(decision({ ...HOOK, "Throat 2026": "2.0?" })).toBe("NO VERDICT");
@@ -146,6 +157,7 @@ describe("what the log says of the whole item", () => {
     for (const [heading, text] of [
       ["Result", "FAIL"], ["Status", "TAGGED OUT"], ["Visual inspection", "FAIL"], ["OK to use", "NO"], ["Action required", "Destroy"], ["Defects", "ears spread 6 mm"], ["Rejected", "yes"], ["In service", "No"],
       ["Condition", "BENT - reject"], ["Remarks", "Scrap, do not use"], ["Comments", "condemned"], ["Result", "F"],
+      ["Remarks", "Do not use until a new pin is fitted"], ["Remarks", "do not use unless inspected"], ["Result", "Failed, old pin"], ["Result", "rejected at the last round"], ["Remarks", "quarantined, spare in bay 2"], ["Remarks", "do not use; failed at the last inspection"], ["Remarks", "not safe"],
     ] as const) {
       const item = judged({ ...SHACKLE, [heading]: text });
       expect([heading, text, item.verdict.decision]).toEqual([heading, text, "NO VERDICT"]);
@@ -155,7 +167,7 @@ describe("what the log says of the whole item", () => {
   it("for its use, or of what was, changes nothing", () => {
     for (const [heading, text] of [
       ["Result", "Pass"], ["Status", "In service"], ["OK to use", "yes"], ["Action required", "none"], ["Defects", "none"], ["Defects", "no defects"], ["Rejected", "no"], ["In service", "yes"], ["Condition", "Good"],
-      ["Remarks", "old latch scrapped, new one fitted"], ["Remarks", "was rejected in 2020, repaired and released"], ["Remarks", "stored under the bench"], ["Result", ""], ["Defects", ""],
+      ["Remarks", "old latch scrapped, new one fitted"], ["Remarks", "was rejected in 2020, repaired and released"], ["Remarks", "stored under the bench"], ["Remarks", "not used since the move"], ["Remarks", "not rejected"], ["Result", ""], ["Defects", ""],
     ] as const)
       expect([heading, text, decision({ ...SHACKLE, [heading]: text })]).toEqual([heading, text, "KEEP"]);
   });
@@ -169,6 +181,9 @@ describe("units of headings", () => {
     const SWIVEL: Row = { ID: "V1", Type: "Swivel", Unit: "mm", "Body new": 40, "Body now": 40, "Turns freely": "yes", Cracks: "none", Bent: "none", Marking: "yes" };
     expect(judged({ ...SWIVEL, "Clearance (cm)": 2.5 }, "").verdict.reason).toContain("25 mm");
     expect(decision({ ...SWIVEL, "Clearance (mm)": 2.5 })).toBe("KEEP");
+    // A fraction under centimetres names neither them nor inches.
+    expect(decision({ ...SWIVEL, "Clearance (cm)": "1/4" })).toBe("NO VERDICT");
+    expect(judged({ ...SWIVEL, "Clearance (cm)": "0.25 by gauge" }).verdict.reason).toContain("2.5 mm");
     // 0.25 in is more than 3/16 in; a heading that names both units names none.
     expect(decision({ ...SWIVEL, "Body new": "40 mm", "Body now": "40 mm", "Clearance (mm/in)": 0.25 }, "Unit")).toBe("NO VERDICT");
   });

@@ -1,6 +1,7 @@
 /** Readings that no check of the kind reads: never silent. */
 import { describe, expect, it } from "vitest";
 import { field, FIELD_IDS, type FieldId } from "../../src/engine/fields";
+import { choicesOf } from "../../src/engine/takes";
 import { fieldsOf } from "../../src/engine/gear/fields-of";
 import { GEAR } from "../../src/engine/gear/index";
 import { outOfUse } from "../../src/engine/verdict";
@@ -61,7 +62,7 @@ describe("damage in a column that the kind of gear does not read", () => {
 
 describe("words that a column offers", () => {
   it("are those that the engine knows: clip types", () => {
-    expect(field("clipType").choices).toEqual(Object.keys(GEAR.find((kind) => kind.id === "clips")?.variants?.names ?? {}));
+    expect(choicesOf("clipType")).toEqual(Object.keys(GEAR.find((kind) => kind.id === "clips")?.variants?.names ?? {}));
   });
 });
 

@@ -1,10 +1,11 @@
 /** Nicks and gouges: what grinding them out would leave. */
-import { type Length, readSeen, recordedText } from "../cell";
+import { type Length, recordedText } from "../cell";
 import { type Exact, ZERO } from "../exact";
 import type { FieldId } from "../fields";
 import type { Check, Criterion, GearKind, StressClass } from "../gear/kind";
 import { matchPart } from "../gear/match";
 import { judge, lesser } from "../judge";
+import { readSeen } from "../observation";
 import { tellRefused, tellSound, tellUnruled } from "../sentence";
 import { showLength } from "../units";
 import { against } from "./against";

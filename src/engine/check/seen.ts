@@ -1,18 +1,15 @@
 /** What the eye finds. */
-import { readSeen } from "../cell";
-import { field, NONE_REQUIRED } from "../fields";
+import { field } from "../fields";
 import type { Check } from "../gear/kind";
+import { readSeen } from "../observation";
 import { tellSeen, tellSound, tellUnruled } from "../sentence";
 import { cite } from "../sources";
 import { type Cells, missingFinding, plain, refusedFinding } from "./readings";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "./situation";
 
-/** Rust that the column of corrosion allows by its own words: it asks for pitting or corrosion beyond surface rust. */
-const SURFACE_RUST = ["surface rust", "light surface rust", "slight surface rust", "surface rust only", "superficial rust"];
-
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
-  const { type, choices, soundWords = [] } = field(check.measured);
-  const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", { mayBeAbsent: check.mayBeAbsent === true && choices?.includes(NONE_REQUIRED) === true, sound: check.measured === "corrosion" ? SURFACE_RUST : soundWords });
+  const { type, soundWords = [] } = field(check.measured);
+  const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", { mayBeAbsent: check.mayBeAbsent === true, sound: soundWords });
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const criteria = criteriaFor(check, situation, "high", false);

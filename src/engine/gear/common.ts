@@ -25,7 +25,7 @@ export function seen(name: string, part: string, measured: FieldId, required: bo
   return { kind: "seen", name, part, measured, required, overload };
 }
 
-/** An observation of a part that gear of the kind can rightly be without, where the column offers "none required". */
+/** An observation of a part that gear of the kind can rightly be without; its column offers "none required". */
 export function seenIfFitted(name: string, part: string, measured: FieldId, required: boolean): Check {
   return { kind: "seen", name, part, measured, required, overload: false, mayBeAbsent: true };
 }
