@@ -2,11 +2,13 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import ExcelJS from "exceljs";
 import { beforeAll, describe, expect, test } from "vitest";
-import { FIELDS, type FieldId } from "../src/engine/fields";
-import { toSerial } from "../src/engine/dates";
-import type { CellValue, DueState, Report } from "../src/engine/model";
-import { reportOn } from "../src/engine/report";
-import { DECISIONS, type Decision } from "../src/engine/verdict";
+import { FIELDS, type FieldId } from "../src/engine/columns";
+import { toSerial } from "../src/engine/numbers/calendar";
+import { type CellValue } from "../src/engine/reading/cell-value";
+import { type DueState } from "../src/engine/due/intervals";
+import { type Report } from "../src/engine/report/model";
+import { reportOn } from "../src/engine/report/report";
+import { DECISIONS, type Decision } from "../src/engine/decision";
 import { SAMPLES } from "../tools/samples.mjs";
 
 const AS_OF = toSerial({ year: 2026, month: 11, day: 25 });

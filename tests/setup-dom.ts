@@ -1,7 +1,7 @@
 import "@testing-library/jest-dom/vitest";
 import { cleanup, configure } from "@testing-library/react";
 import { afterEach, beforeAll, expect, vi } from "vitest";
-import { fetchPlaces } from "../src/taskpane/OpenPlace";
+import { fetchPlaces } from "../src/taskpane/shell/OpenPlace";
 
 // Two busy cores take their time to draw a popover.
 configure({ asyncUtilTimeout: 15_000 });

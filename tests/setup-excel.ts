@@ -1,8 +1,8 @@
 /** Opens a book in the real client library: `const host = openBook(book)`, then `Excel.run(...)` works on it. */
-import { Book } from "../src/trial/book";
-import { Host } from "../src/trial/host";
-import type { HostOptions } from "../src/trial/host";
-import { connect, loadClientLibrary } from "../src/trial/host/node";
+import { Book } from "../src/trial/book/book";
+import { Host } from "../src/trial/host/host";
+import { type HostOptions } from "../src/trial/host/host";
+import { connect, loadClientLibrary } from "../src/trial/carriers/node";
 
 loadClientLibrary();
 

@@ -43,9 +43,8 @@ export default defineConfig([
   },
   {
     basePath: root,
-    files: ["src/engine/gear/*.ts"],
-    ignores: ["src/engine/gear/match.ts"],
-    rules: { "no-restricted-syntax": ["error", { selector: "BinaryExpression[operator=/^[<>]=?$/]", message: "Only judge.ts meets a reading with a limit." }] },
+    files: ["src/engine/gear/**/*.ts"],
+    rules: { "no-restricted-syntax": ["error", { selector: "BinaryExpression[operator=/^[<>]=?$/]", message: "Only check/compare.ts meets a reading with a limit." }] },
   },
   {
     basePath: root,

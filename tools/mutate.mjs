@@ -30,7 +30,7 @@ const CHANGES = [
 ];
 
 const FILES = ["gear", "tables"].flatMap((folder) => readdirSync(path.join(root, "src/engine", folder)).map((file) => `src/engine/${folder}/${file}`))
-  .filter((file) => file.endsWith(".ts") && !/\/(index|kind|match|lookup)\.ts$/.test(file) && file.includes(only));
+  .filter((file) => file.endsWith(".ts") && !/\/(index|kind|look-up|columns-of)\.ts$/.test(file) && file.includes(only));
 
 try {
   ensureInstalled();

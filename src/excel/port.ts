@@ -1,25 +1,13 @@
 /** What the pane can ask of the workbook. `excel.ts` does it through the client library; tests use a stand-in of their own. */
-import type { BasisId } from "../engine/bases";
-import type { FieldId } from "../engine/fields";
-import type { HookupRequest, HookupResult } from "../engine/hookup";
-import type { Report } from "../engine/model";
-import type { AgainstLog } from "./against-log";
-
-/** Where a log stands. */
-export interface LogPlace {
-  readonly sheet: string;
-  /** The sheet's own id, which stays when it is renamed; not known in what earlier versions saved. */
-  readonly sheetId?: string | undefined;
-  /** Address inside the sheet, such as A4:R96. */
-  readonly address: string;
-  readonly how: "table" | "selection" | "found" | "register";
-  /** Table name, or "". */
-  readonly table: string;
-}
+import type { FieldId } from "../engine/columns";
+import type { Decision } from "../engine/decision";
+import type { HookupRequest, HookupResult } from "../engine/lift/judge-lift";
+import type { Report } from "../engine/report/model";
+import type { BasisId } from "../engine/rules/rule-sets";
+import type { LogPlace } from "./log-place";
 
 /** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
 export type HeadingChoices = Readonly<Record<string, FieldId | null>>;
-
 export interface ReadRequest {
   /** "auto" finds the log; "selection" takes the selected range; a place reads that place again. */
   readonly from: "auto" | "selection" | LogPlace;
@@ -27,7 +15,6 @@ export interface ReadRequest {
   readonly asOf: number;
   readonly choices: HeadingChoices;
 }
-
 export interface ReadLog {
   readonly place: LogPlace;
   readonly report: Report;
@@ -36,24 +23,11 @@ export interface ReadLog {
   /** Other sheets that look like a log as well and are not read, by name. Left out where they were not looked for. */
   readonly others?: readonly string[];
 }
-
-/** A failure in one sentence with the next step; `kind` lets the pane design the state. */
-export class WorkbookError extends Error {
-  readonly kind: "no log" | "protected" | "editing" | "other shape" | "duplicate" | "too large" | "stopped" | "host";
-
-  constructor(kind: WorkbookError["kind"], message: string) {
-    super(message);
-    this.name = "WorkbookError";
-    this.kind = kind;
-  }
-}
-
 export interface Progress {
   readonly done: number;
   readonly of: number;
   readonly step: string;
 }
-
 export interface BuildResult {
   readonly sheet: string;
   readonly items: number;
@@ -65,7 +39,6 @@ export interface BuildResult {
   readonly onlyInRegister: readonly string[];
   readonly sentences: readonly string[];
 }
-
 export interface RegisterCheck {
   /** Rows of the register whose verdict cell says something else than the readings do. */
   readonly disagreeing: readonly { readonly id: string; readonly cell: string; readonly judged: string }[];
@@ -78,22 +51,18 @@ export interface RegisterCheck {
   /** True when the workbook has house limits and the register's formulas do not read them. */
   readonly withoutHouse: boolean;
 }
-
 export interface SavedState {
   readonly basis: readonly BasisId[];
   readonly choices: HeadingChoices;
   readonly place: LogPlace | null;
 }
-
 /** A lift as it was asked and answered. */
 export interface LiftToWrite {
   readonly request: HookupRequest;
   readonly result: HookupResult;
 }
-
 /** "changed" carries the sheet's name now, or its id alone when it was deleted. */
 export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string; readonly sheetId?: string } | { readonly kind: "selected"; readonly sheet: string; readonly sheetId?: string; readonly row: number };
-
 export interface WorkbookPort {
   read(request: ReadRequest): Promise<ReadLog>;
   /** Builds or rebuilds the register from a log that was read; `signal` stops it before anything is written. */
@@ -112,4 +81,12 @@ export interface WorkbookPort {
   save(state: SavedState): Promise<void>;
   /** Calls back when cells change or the selection moves; the returned function ends it. */
   watch(listener: (event: WorkbookEvent) => void): Promise<() => Promise<void>>;
+}
+export interface AgainstLog {
+  readonly id: string;
+  readonly cells: readonly string[];
+  readonly register: Decision;
+  readonly log: Decision;
+  /** True when a rebuild does not settle it. */
+  readonly both: boolean;
 }

@@ -1,5 +1,5 @@
 /** Refusals of the engine as cell errors: #N/A when something is not there, #VALUE! when a cell cannot be read. */
-import type { Answer } from "../engine/ask";
+import type { Answer } from "../engine/reading/answer";
 
 export function figure<T>(answer: Answer<T>): T {
   if (answer.ok) return answer.value;

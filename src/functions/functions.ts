@@ -2,17 +2,18 @@
  * The worksheet functions. Each is a few lines over the engine; the text above it is what the formula wizard shows.
  * Ids and argument order are stored in people's workbooks and never change.
  */
-import {
-  chainLeast, chainVerdict, changeShare, dateOf, dressDepth, leadDaysOf, lengthIn, grooveVerdict, removeAt, ropeVerdict, sourceOf, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict,
-} from "../engine/ask";
-import { figureStands } from "../engine/bases";
-import { readText } from "../engine/cell";
-import { matchKind } from "../engine/gear/match";
-import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift";
-import { judgeRowOf, judgeRowsOf } from "../engine/rows";
-import { dueState, monthsOf, nextDue } from "../engine/schedule";
-import { asGrid } from "../engine/sheet";
-import { isDecision, worstOf } from "../engine/verdict";
+import { dateOf, leadDaysOf } from "../engine/ask/arguments";
+import { chainVerdict, grooveVerdict, ropeVerdict, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict } from "../engine/ask/one-check";
+import { chainLeast, changeShare, dressDepth, lengthIn, removeAt } from "../engine/ask/one-figure";
+import { judgeRowOf, judgeRowsOf } from "../engine/ask/one-row";
+import { sourceOf } from "../engine/ask/source-of";
+import { isDecision, worstOf } from "../engine/decision";
+import { dueState, monthsOf, nextDue } from "../engine/due/intervals";
+import { figureStands } from "../engine/house/rules-in-force";
+import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift/figures";
+import { asGrid } from "../engine/log/grid";
+import { matchKind } from "../engine/names/gear-name";
+import { readText } from "../engine/reading/text";
 import { figure } from "./errors";
 
 /**
@@ -26,7 +27,6 @@ import { figure } from "./errors";
 export function length(value: any, unit: any, to?: any): number {
   return figure(lengthIn(value, unit, to));
 }
-
 /**
  * Share of a section that has worn away: 0.08 means 8 % of the as-new size. Up to 2 % larger than new counts as no change.
  * @customfunction WEARPCT WEARPCT
@@ -37,7 +37,6 @@ export function length(value: any, unit: any, to?: any): number {
 export function wearPct(original: any, measured: any): number {
   return figure(changeShare(original, measured, "loss"));
 }
-
 /**
  * Share by which an opening or a length has grown: 0.05 means 5 % of the as-new size. Up to 2 % smaller than new counts as no change.
  * @customfunction GROWTHPCT GROWTHPCT
@@ -48,7 +47,6 @@ export function wearPct(original: any, measured: any): number {
 export function growthPct(original: any, measured: any): number {
   return figure(changeShare(original, measured, "growth"));
 }
-
 /**
  * Decision for wear of a section: REMOVE, EXAMINE, NO VERDICT, WATCH or KEEP. Missing or unreadable readings are NO VERDICT. Supports an inspection by a competent person; the maker's limits come first.
  * @customfunction WEARVERDICT WEARVERDICT
@@ -65,7 +63,6 @@ export function growthPct(original: any, measured: any): number {
 export function wearVerdictOf(gear: any, part: any, original: any, measured: any, original_across?: any, measured_across?: any, gauge?: any, basis?: any[][]): string {
   return wearVerdict({ gear, part, original, measured, originalAcross: original_across, measuredAcross: measured_across, gauge, basis });
 }
-
 /**
  * Decision for the throat opening of a hook. Under standard the hook comes out above 5 % growth, at most 1/4 in (6 mm); under law above 15 %; under strict at any measurable growth.
  * @customfunction THROATVERDICT THROATVERDICT
@@ -79,7 +76,6 @@ export function wearVerdictOf(gear: any, part: any, original: any, measured: any
 export function throatVerdictOf(original: any, measured: any, unit: any, gauge?: any, basis?: any[][]): string {
   return throatVerdict(original, measured, unit, gauge, basis);
 }
-
 /**
  * Decision for the twist of a hook out of its plane. Under standard any visible twist takes it out; under law and practice more than 10 degrees. Type 0 when no twist is visible; a blank is NO VERDICT.
  * @customfunction TWISTVERDICT TWISTVERDICT
@@ -90,7 +86,6 @@ export function throatVerdictOf(original: any, measured: any, unit: any, gauge?:
 export function twistVerdictOf(degrees: any, basis?: any[][]): string {
   return twistVerdict(degrees, basis);
 }
-
 /**
  * Decision for the shoulder running clearance of a swivel: WATCH above 1/8 in, EXAMINE (strip down) above 3/16 in, by common practice.
  * @customfunction SWIVELVERDICT SWIVELVERDICT
@@ -102,7 +97,6 @@ export function twistVerdictOf(degrees: any, basis?: any[][]): string {
 export function swivelVerdictOf(clearance: any, unit: any, basis?: any[][]): string {
   return swivelVerdict(clearance, unit, basis);
 }
-
 /**
  * Decision for the thinnest point of a chain link, from the published tables and the 10 % of common practice. A size that is not in the table is NO VERDICT; a neighbouring row is never used.
  * @customfunction CHAINVERDICT CHAINVERDICT
@@ -115,7 +109,6 @@ export function swivelVerdictOf(clearance: any, unit: any, basis?: any[][]): str
 export function chainVerdictOf(size: any, measured: any, unit: any, basis?: any[][]): string {
   return chainVerdict(size, measured, unit, basis);
 }
-
 /**
  * Least thickness of a chain link at any point, from the published table in force. Gives #N/A for a size that is not in the table.
  * @customfunction CHAINMIN CHAINMIN
@@ -128,7 +121,6 @@ export function chainMin(size: any, unit: any, basis?: any[][]): number {
   figure(figureStands(basis, "chain sling", "least"));
   return figure(chainLeast(size, unit, basis));
 }
-
 /**
  * Decision for broken wires. Type 0 when none was found; a blank is NO VERDICT. On rotation resistant rope give the counts in 6 and in 30 rope diameters; on standing rope the counts in a lay beyond and at the end connection.
  * @customfunction WIREVERDICT WIREVERDICT
@@ -141,7 +133,6 @@ export function chainMin(size: any, unit: any, basis?: any[][]): number {
 export function wireVerdictOf(construction: any, per_lay: any, one_strand: any, basis?: any[][]): string {
   return wireVerdict(construction, per_lay, one_strand, basis);
 }
-
 /**
  * The size at which a part comes out: the opening above which, or the thickness below which (or at which). The strictest of the rule sets in force.
  * @customfunction REMOVEAT REMOVEAT
@@ -156,7 +147,6 @@ export function removeAtSize(gear: any, part: any, original: any, unit: any, bas
   figure(figureStands(basis, gear));
   return figure(removeAt(gear, part, original, unit, basis));
 }
-
 /**
  * Depth that may still be ground off a nick or gouge, in the readings' unit; 0 when none. Grind lengthwise along the contour and measure again; a crack is never ground.
  * @customfunction DRESSLEFT DRESSLEFT
@@ -171,7 +161,6 @@ export function dressLeftDepth(gear: any, part: any, original: any, measured: an
   figure(figureStands(basis, gear, "loss"));
   return figure(dressDepth(gear, part, original, measured, basis));
 }
-
 /**
  * The item's decision from a whole row, read by its headings: every check that its kind of gear needs must be there before KEEP is possible. Guard blanks: =GEAR.VERDICT(A$1:T$1, IF(ISBLANK(A2:T2),"",A2:T2)).
  * @customfunction VERDICT VERDICT
@@ -183,7 +172,6 @@ export function dressLeftDepth(gear: any, part: any, original: any, measured: an
 export function verdict(headers: any[][], row: any[][], basis?: any[][]): string {
   return judgeRowOf(asGrid(headers), asGrid(row), basis).decision;
 }
-
 /**
  * The sentence behind the decision of a row: readings, limit, unit and source, what is missing and what to type.
  * @customfunction REASON REASON
@@ -195,7 +183,6 @@ export function verdict(headers: any[][], row: any[][], basis?: any[][]): string
 export function reason(headers: any[][], row: any[][], basis?: any[][]): string {
   return judgeRowOf(asGrid(headers), asGrid(row), basis).reason;
 }
-
 /**
  * Judges many rows at once and spills a row for each: decision, reason, share of the allowance used, where it comes out, source. Parts of an assembly in which one part was found stretched are EXAMINE.
  * @customfunction JUDGE JUDGE
@@ -207,7 +194,6 @@ export function reason(headers: any[][], row: any[][], basis?: any[][]): string 
 export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][] {
   return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [v.decision, v.reason, v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over", v.comesOut, v.source]);
 }
-
 /**
  * The worst decision in a range, such as an assembly's. A blank cell or any other text counts as NO VERDICT, so give the cells of the parts only.
  * @customfunction WORST WORST
@@ -217,7 +203,6 @@ export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][]
 export function worst(verdicts: any[][]): string {
   return worstOf(asGrid(verdicts).flat().map((cell) => (isDecision(cell) ? cell : "NO VERDICT")));
 }
-
 /**
  * Date of the next periodic inspection: calendar months after the last, as EDATE counts. Normal service 12 months, severe 3, idle 1; or an interval as written.
  * @customfunction NEXTDUE NEXTDUE
@@ -235,7 +220,6 @@ export function nextDueDate(gear: any, service: any, last: any, basis?: any[][])
   if (typeof months !== "number") return figure({ ok: false, kind: "missing", why: `No interval: ${months.why}.` });
   return nextDue(figure(dateOf(last, "date of the last inspection")), months);
 }
-
 /**
  * OVERDUE, DUE SOON, CURRENT or NO DATE. Due on the day itself or within the lead days is DUE SOON.
  * @customfunction DUESTATE DUESTATE
@@ -250,7 +234,6 @@ export function dueStateOf(next_due: any, as_of: any, lead_days?: any): string {
   if (!due.ok || !asOf.ok) return "NO DATE";
   return dueState(due.value, asOf.value, figure(leadDaysOf(lead_days)));
 }
-
 /**
  * Document, clause, edition and status behind a criterion, such as hook.throat-opening.standard; the beginning of an id lists all that fit.
  * @customfunction SOURCE SOURCE
@@ -260,7 +243,6 @@ export function dueStateOf(next_due: any, as_of: any, lead_days?: any): string {
 export function source(criterion: any): string {
   return figure(sourceOf(criterion));
 }
-
 /**
  * Decision for the diameter loss of a rope in use on a crane, hoist or winch: more than 5 % below nominal takes it out.
  * @customfunction ROPEVERDICT ROPEVERDICT
@@ -273,7 +255,6 @@ export function source(criterion: any): string {
 export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: any[][]): string {
   return ropeVerdict(nominal, measured, unit, basis);
 }
-
 /**
  * Decision for a sheave groove against its rope: REMOVE when worn narrower than the rope and half of its allowed oversize, EXAMINE when wider than 1.10 times the rope.
  * @customfunction GROOVEVERDICT GROOVEVERDICT
@@ -286,7 +267,6 @@ export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: an
 export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[][]): string {
   return grooveVerdict(rope, groove, unit, basis);
 }
-
 /**
  * Tension in one leg of a sling, in the load's unit. Three or four legs count as three; a Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for them: type 2. Refuses legs flatter than 30 degrees from horizontal.
  * @customfunction LEGLOAD LEGLOAD
@@ -299,7 +279,6 @@ export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[]
 export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): number {
   return figure(legLoad(load, legs, angle, angle_from));
 }
-
 /**
  * Rated load of slings in a hitch, from the vertical rating of one sling. At the choke the stricter of the choker table and the chain table counts. An estimate: the sling's own tag or the maker's table comes first.
  * @customfunction RATEDAT RATEDAT
@@ -314,7 +293,6 @@ export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): n
 export function ratedAtOf(wll: any, hitch: any, legs: any, angle: any, angle_from?: any, choke_angle?: any): number {
   return figure(ratedAt(wll, hitch, legs, angle, angle_from, choke_angle));
 }
-
 /**
  * Share of the working load limit left for alloy chain while hot, or for good afterwards. Between two rows of the table the hotter row counts; above 1000 F (538 C) nothing is left.
  * @customfunction HOTSHARE HOTSHARE
@@ -327,7 +305,6 @@ export function ratedAtOf(wll: any, hitch: any, legs: any, angle: any, angle_fro
 export function hotShareOf(grade: any, temperature: any, unit: any, state?: any): number {
   return figure(hotShare(grade, temperature, unit, state));
 }
-
 /**
  * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis; other eyebolts are refused out of line. The next worse row counts.
  * @customfunction SIDESHARE SIDESHARE

@@ -1,13 +1,12 @@
 /** Entry of the add-in's page: mounts the pane and connects the ribbon's buttons once Office is ready. */
 import { createRoot } from "react-dom/client";
-import { excelPort } from "../excel/excel";
-import { createBell } from "./bell";
-import { connectRibbon } from "./commands";
-import { fetchPlaces } from "./OpenPlace";
-import { Pane } from "./Pane";
+import { excelPort } from "../excel/workbook";
+import { createBell } from "./ribbon/bell";
+import { connectRibbon } from "./ribbon/commands";
+import { fetchPlaces } from "./shell/OpenPlace";
+import { Pane } from "./shell/Pane";
 
 const bell = createBell();
-
 void Office.onReady(() => {
   connectRibbon(bell);
   const host = document.getElementById("pane");

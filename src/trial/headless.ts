@@ -2,18 +2,19 @@
 import { readFile, writeFile } from "node:fs/promises";
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
-import { readBasis } from "../engine/bases";
-import { readDateText, showDate } from "../engine/dates";
-import type { ItemResult } from "../engine/model";
-import { DECISIONS } from "../engine/verdict";
-import { CAUTION, HOUSE_SHEET } from "../excel/layout";
-import { WorkbookError, type ReadLog } from "../excel/port";
-import { beforeUse, serviceNote } from "../taskpane/due/before-use";
-import { loadBuiltFunctions } from "./built-functions";
-import { Host } from "./host/index";
-import { connect, loadClientLibrary } from "./host/node";
-import { UniverCalculator } from "./univer/calculator";
-import { readXlsx, writeXlsx } from "./xlsx";
+import { DECISIONS } from "../engine/decision";
+import { readBasis } from "../engine/house/rules-in-force";
+import { readDateText, showDate } from "../engine/numbers/calendar";
+import { beforeUse, serviceNote } from "../engine/report/fit-for-use";
+import type { ItemResult } from "../engine/report/model";
+import { CAUTION, HOUSE_SHEET } from "../excel/kit/sheets";
+import { WorkbookError } from "../excel/kit/workbook-error";
+import type { ReadLog } from "../excel/port";
+import { loadBuiltFunctions } from "./calculation/built-functions";
+import { UniverCalculator } from "./calculation/calculator";
+import { connect, loadClientLibrary } from "./carriers/node";
+import { readXlsx, writeXlsx } from "./file/xlsx";
+import { Host } from "./host/host";
 
 /** Exit status and one sentence. */
 class Refusal extends Error {
@@ -24,9 +25,7 @@ class Refusal extends Error {
     this.status = status;
   }
 }
-
 const USAGE = "Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--sheet NAME] [--basis ids] [--as-of YYYY-MM-DD] [--json]";
-
 interface Options {
   readonly input: string;
   readonly out: string | null;
@@ -35,7 +34,6 @@ interface Options {
   readonly asOf: number;
   readonly json: boolean;
 }
-
 function readOptions(args: string[], today: number): Options {
   let parsed;
   try {
@@ -55,7 +53,6 @@ function readOptions(args: string[], today: number): Options {
   if (values.out !== undefined && resolve(values.out) === resolve(input)) throw new Refusal(2, "--out must be another file than the input, which is never changed.");
   return { input, out: values.out ?? null, sheet: values.sheet ?? null, basis: values.basis, asOf, json: values.json };
 }
-
 async function fileBytes(path: string): Promise<Uint8Array> {
   try {
     return await readFile(path);
@@ -63,16 +60,13 @@ async function fileBytes(path: string): Promise<Uint8Array> {
     throw new Refusal(1, `The file ${path} cannot be read; check the name.`);
   }
 }
-
 function line(item: ItemResult, firstRow: number): string {
   const due = item.nextDue === null ? "no date" : `${item.dueState.toLowerCase()} ${showDate(item.nextDue)}`;
   const first = beforeUse(item);
   return `${String(firstRow + item.row).padStart(5)}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${due.padEnd(20)}  ${item.gearText}: ${first === "" ? "" : `${first} `}${item.verdict.reason}`;
 }
-
 /** One-based sheet row of the first row of a place such as A4:R96. */
 const rowOf = (address: string): number => Number(/\d+/.exec(address)?.[0] ?? 1);
-
 async function run(options: Options, dist: string): Promise<void> {
   const basis = readBasis(options.basis);
   if (!basis.ok) throw new Refusal(2, `${basis.why} With a sheet "${HOUSE_SHEET}" in the workbook there is house, too.`);
@@ -87,7 +81,7 @@ async function run(options: Options, dist: string): Promise<void> {
   const host = new Host(book, options.out === null ? {} : { calculator });
   loadClientLibrary();
   connect(host);
-  const { excelPort } = await import("../excel/excel");
+  const { excelPort } = await import("../excel/workbook");
   if (options.sheet !== null && book.sheet(options.sheet) === undefined) throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
   const from = options.sheet === null ? "auto" : await placeOf(host, options.sheet);
   const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} }).catch((fault: unknown) => {
@@ -106,15 +100,13 @@ async function run(options: Options, dist: string): Promise<void> {
     console.log(`Register of ${String(result.items)} items written to ${options.out}; ${options.input} is unchanged.`);
   }
 }
-
 async function placeOf(host: Host, name: string): Promise<ReadLog["place"]> {
   const sheet = host.book.sheet(name);
   const used = sheet?.used();
   if (!sheet || !used) throw new Refusal(1, `The sheet "${name}" is empty.`);
-  const { areaAddress } = await import("../excel/address");
+  const { areaAddress } = await import("../excel/kit/addresses");
   return { sheet: sheet.name, address: areaAddress(used.row, used.column, used.rows, used.columns), how: "selection", table: "" };
 }
-
 function printJson({ place, report }: ReadLog): void {
   const first = rowOf(place.address);
   const items = report.items.map((item) => ({
@@ -123,7 +115,6 @@ function printJson({ place, report }: ReadLog): void {
   }));
   process.stdout.write(`${JSON.stringify(items)}\n`);
 }
-
 function printLines({ place, report, refusedLimits = [] }: ReadLog): void {
   console.log(`${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`);
   for (const item of report.items) console.log(line(item, rowOf(place.address)));
@@ -136,7 +127,6 @@ function printLines({ place, report, refusedLimits = [] }: ReadLog): void {
   if (service !== "") console.log(service);
   console.log(CAUTION);
 }
-
 /** Runs the command; resolves to its exit status. */
 export async function main(args: string[], dist: string, today: number): Promise<number> {
   try {

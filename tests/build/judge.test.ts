@@ -6,10 +6,10 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
-import { HOUSE_HEADINGS } from "../../src/engine/house";
-import { DECISIONS } from "../../src/engine/verdict";
-import { HEADING_ROW, REGISTER_SHEET } from "../../src/excel/layout";
-import { readXlsx, writeXlsx } from "../../src/trial/xlsx";
+import { HOUSE_HEADINGS } from "../../src/engine/house/read-limits";
+import { DECISIONS } from "../../src/engine/decision";
+import { HEADING_ROW, REGISTER_SHEET } from "../../src/excel/kit/sheets";
+import { readXlsx, writeXlsx } from "../../src/trial/file/xlsx";
 import { AS_OF, book, HOOK_HEADINGS, hookRow, records } from "../excel/books";
 
 const root = fileURLToPath(new URL("../../", import.meta.url));

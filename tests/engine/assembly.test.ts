@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { toSerial } from "../../src/engine/dates";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { reportOn } from "../../src/engine/report";
-import { judgeRowsOf } from "../../src/engine/rows";
-import type { CellValue, Report } from "../../src/engine/model";
+import { toSerial } from "../../src/engine/numbers/calendar";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { reportOn } from "../../src/engine/report/report";
+import { judgeRowsOf } from "../../src/engine/ask/one-row";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type Report } from "../../src/engine/report/model";
 
 const HEADINGS = ["Id", "Gear", "Unit", "Assembly", "Inspected", "Throat as-new", "Throat now", "Section as-new", "Section now", "Twist deg", "Cracks", "Bent or stretched", "Latch works", "Identification legible", "Pin as-new", "Pin now", "Pin fully seated"];
 const day = (month: number, date: number): number => toSerial({ year: 2026, month, day: date });

@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { readCount, readDate, readDegrees, readLength, readText, type LengthOptions, type Read } from "../../src/engine/cell";
-import { exact, toNumber, type Exact } from "../../src/engine/exact";
-import type { CellValue } from "../../src/engine/model";
-import { outOfUse } from "../../src/engine/verdict";
+import { readCount, readDegrees } from "../../src/engine/reading/number";
+import { readDate } from "../../src/engine/reading/date";
+import { readLength, type LengthOptions } from "../../src/engine/reading/length";
+import { readText } from "../../src/engine/reading/text";
+import { type Read } from "../../src/engine/reading/read";
+import { exact, toNumber, type Exact } from "../../src/engine/numbers/exact";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { outOfUse } from "../../src/engine/decision";
 import { good, judged, type CellRecord } from "./helpers";
-import { readSeen } from "../../src/engine/observation";
+import { readSeen } from "../../src/engine/reading/observation";
 
 /** A cell in a title; numbers such as NaN have no JSON. */
 const shown = (cell: CellValue): string => (typeof cell === "number" || cell === undefined ? String(cell) : JSON.stringify(cell));

@@ -1,10 +1,10 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { compareBases } from "../../src/engine/compare";
-import { coveragePage } from "../../src/engine/coverage";
+import { compareBases } from "../../src/engine/report/compare-rules";
+import { coveragePage } from "../../src/engine/pages/clauses";
 import { GEAR } from "../../src/engine/gear/index";
-import { LEFT_OUT, unconfirmed } from "../../src/engine/left-out";
-import { reportOn } from "../../src/engine/report";
+import { LEFT_OUT, unconfirmed } from "../../src/engine/pages/not-judged";
+import { reportOn } from "../../src/engine/report/report";
 
 describe("the page of clauses", () => {
   it("is what the records say; run npm run clauses after changing one", () => {

@@ -1,6 +1,6 @@
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
-import { addMonths, daysInMonth, fromSerial, readDateText, showDate, toSerial } from "../../src/engine/dates";
+import { addMonths, daysInMonth, fromSerial, readDateText, showDate, toSerial } from "../../src/engine/numbers/calendar";
 
 /** The workbook's day 0 in the 1900 system, for days from 1 March 1900 on. */
 const EPOCH = Temporal.PlainDate.from("1899-12-30");

@@ -1,7 +1,7 @@
 /** Words and readings that leave a doubt never take the looser limit; words that say nothing stop nothing. */
 import { describe, expect, it } from "vitest";
-import { matchKind } from "../../src/engine/gear/match";
-import { torqueUnitOfHeading } from "../../src/engine/torque";
+import { matchKind } from "../../src/engine/names/gear-name";
+import { torqueUnitOfHeading } from "../../src/engine/reading/torque";
 import { good, judged } from "./helpers";
 
 describe("lay and layers on the drum", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { exact } from "../../src/engine/exact";
-import { fitOf, judge, type Word } from "../../src/engine/judge";
-import { throatVerdict, wearVerdict } from "../../src/engine/ask";
+import { exact } from "../../src/engine/numbers/exact";
+import { fitOf, judge, type Word } from "../../src/engine/check/compare";
+import { throatVerdict, wearVerdict } from "../../src/engine/ask/one-check";
 import { good, judged } from "./helpers";
 
 const hook = good("hook");

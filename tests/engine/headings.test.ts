@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { FIELD_IDS, FIELDS, type FieldId } from "../../src/engine/fields";
-import { matchHeadings } from "../../src/engine/headings";
-import type { CellValue } from "../../src/engine/model";
-import { fieldsFor, reportOn } from "../../src/engine/report";
-import { asGrid, findLog, itemRows } from "../../src/engine/sheet";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { FIELD_IDS, FIELDS, type FieldId } from "../../src/engine/columns";
+import { matchHeadings } from "../../src/engine/log/match-headings";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { fieldsFor, reportOn } from "../../src/engine/report/report";
+import { asGrid } from "../../src/engine/log/grid";
+import { findLog, itemRows } from "../../src/engine/log/find-log";
 import { GEAR } from "../../src/engine/gear/index";
 
 /** Heading, field, and unit where the heading names one. */

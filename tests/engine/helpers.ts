@@ -1,14 +1,17 @@
 /** One item from its cells, and tables of cases that must cover every criterion of a gear kind. */
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS, readBasis, type BasisId } from "../../src/engine/bases";
-import { FIELD_IDS, field, type FieldId } from "../../src/engine/fields";
+import { DEFAULT_BASIS, type BasisId } from "../../src/engine/rules/rule-sets";
+import { readBasis } from "../../src/engine/house/rules-in-force";
+import { FIELD_IDS, field, type FieldId } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
-import type { GearKind } from "../../src/engine/gear/kind";
-import { judgeItem } from "../../src/engine/item";
-import type { CellValue, Finding, ItemVerdict } from "../../src/engine/model";
-import { cellsOf } from "../../src/engine/sheet";
-import { fieldsOf } from "../../src/engine/gear/fields-of";
-import { outOfUse, type Decision } from "../../src/engine/verdict";
+import { type GearKind } from "../../src/engine/gear/kind";
+import { judgeItem } from "../../src/engine/item/judge-item";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type Finding } from "../../src/engine/check/finding";
+import { type ItemVerdict } from "../../src/engine/item/verdict";
+import { cellsOf } from "../../src/engine/log/cells";
+import { fieldsOf } from "../../src/engine/gear/columns-of";
+import { outOfUse, type Decision } from "../../src/engine/decision";
 import { REQUIRED_READINGS } from "../fixtures/required-readings";
 
 export type CellRecord = Partial<Record<FieldId, CellValue>>;

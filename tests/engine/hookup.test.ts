@@ -1,11 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { exact, toNumber } from "../../src/engine/exact";
-import { field, type FieldId } from "../../src/engine/fields";
-import { judgeHookup, type HookupRequest, type HookupPlace, type HookupResult } from "../../src/engine/hookup";
-import { loadUnitOfHeading, readLoad, showLoad, type LoadUnit } from "../../src/engine/load";
-import type { CellValue, ItemResult } from "../../src/engine/model";
-import { SERVICE_TEMPERATURE } from "../../src/engine/tables/service-temperature";
+import { exact, toNumber } from "../../src/engine/numbers/exact";
+import { field, type FieldId } from "../../src/engine/columns";
+import { judgeHookup, type HookupRequest, type HookupPlace, type HookupResult } from "../../src/engine/lift/judge-lift";
+import { loadUnitOfHeading, readLoad, showLoad, type LoadUnit } from "../../src/engine/reading/load";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type ItemResult } from "../../src/engine/report/model";
+import { SERVICE_TEMPERATURE } from "../../src/engine/lift/service-temperature";
 import { STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
 import { judged } from "./helpers";
 

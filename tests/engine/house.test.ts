@@ -1,10 +1,11 @@
 /** House limits: figures of our own invention for an invented yard; what is checked is how they stand to the published ones. */
 import { describe, expect, it } from "vitest";
-import { removeAt, throatVerdict, wearVerdict } from "../../src/engine/ask";
-import { houseOn, readBasis } from "../../src/engine/bases";
-import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../src/engine/house";
-import type { CellValue } from "../../src/engine/model";
-import { judgeRowOf, judgeRowsOf } from "../../src/engine/rows";
+import { removeAt } from "../../src/engine/ask/one-figure";
+import { throatVerdict, wearVerdict } from "../../src/engine/ask/one-check";
+import { houseOn, readBasis } from "../../src/engine/house/rules-in-force";
+import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../src/engine/house/read-limits";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { judgeRowOf, judgeRowsOf } from "../../src/engine/ask/one-row";
 
 type Line = readonly CellValue[];
 const sheet = (lines: readonly Line[], rules?: string): CellValue[][] => [["House limits"], ...(rules === undefined ? [] : [["Rules in force", rules]]), [...HOUSE_HEADINGS], ...lines.map((l) => [...l])];

@@ -1,8 +1,8 @@
 /** Readings that belong together: one half without the other is asked for, and never makes the verdict better. */
 import { describe, expect, it } from "vitest";
-import { field, type FieldId } from "../../src/engine/fields";
+import { field, type FieldId } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
-import { outOfUse } from "../../src/engine/verdict";
+import { outOfUse } from "../../src/engine/decision";
 import { wearVerdictOf } from "../../src/functions/functions";
 import { good, judged, type CellRecord } from "./helpers";
 

@@ -3,14 +3,16 @@
  * sizes and readings are whole multiples of 1/100,000,000 of the unit, and "used x 100 against size x percent" decides.
  */
 import { describe, expect, it } from "vitest";
-import { evaluate } from "../../src/engine/check/evaluate";
-import type { Cells } from "../../src/engine/check/readings";
-import { exact } from "../../src/engine/exact";
-import type { FieldId } from "../../src/engine/fields";
+import { evaluate } from "../../src/engine/check/run-check";
+import { type Cells } from "../../src/engine/log/cells";
+import { exact } from "../../src/engine/numbers/exact";
+import { type FieldId } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
-import type { Criterion, GearKind } from "../../src/engine/gear/kind";
-import type { CellValue, Finding } from "../../src/engine/model";
-import type { Unit } from "../../src/engine/units";
+import { type Criterion } from "../../src/engine/rules/criterion";
+import { type GearKind } from "../../src/engine/gear/kind";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type Finding } from "../../src/engine/check/finding";
+import { type Unit } from "../../src/engine/numbers/lengths";
 
 const SCALE = 100_000_000n;
 

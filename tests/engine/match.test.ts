@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
-import { matchKind, matchPart } from "../../src/engine/gear/match";
-import type { Cells } from "../../src/engine/check/readings";
-import { field } from "../../src/engine/fields";
-import { matchVariant, readVariant } from "../../src/engine/variant";
+import { matchKind, matchPart } from "../../src/engine/names/gear-name";
+import { type Cells } from "../../src/engine/log/cells";
+import { field } from "../../src/engine/columns";
+import { matchVariant } from "../../src/engine/names/variant-name";
+import { readVariant } from "../../src/engine/item/variant";
 import { CONSTRUCTIONS } from "../../src/engine/gear/wire-rope-sling";
 import { kindNamed } from "./helpers";
 

@@ -1,19 +1,23 @@
 /** What must hold for every gear kind, every rule set and any reading. Seeded, so that a failure can be repeated. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { BASIS_IDS, DEFAULT_BASIS, inForce } from "../../src/engine/bases";
-import { readCount, readDate, readDegrees, readLength, readText } from "../../src/engine/cell";
-import { FIELD_IDS, FIELDS, field, type FieldId } from "../../src/engine/fields";
+import { BASIS_IDS, DEFAULT_BASIS, inForce } from "../../src/engine/rules/rule-sets";
+import { readCount, readDegrees } from "../../src/engine/reading/number";
+import { readDate } from "../../src/engine/reading/date";
+import { readLength } from "../../src/engine/reading/length";
+import { readText } from "../../src/engine/reading/text";
+import { FIELD_IDS, FIELDS, field, type FieldId } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
-import type { Check, GearKind } from "../../src/engine/gear/kind";
-import { fieldsOf } from "../../src/engine/gear/fields-of";
-import type { CellValue, ItemVerdict } from "../../src/engine/model";
-import { reportOn } from "../../src/engine/report";
-import { judgeRowsOf } from "../../src/engine/rows";
-import { DECISIONS, outOfUse, rank, worstOf } from "../../src/engine/verdict";
+import { type Check, type GearKind } from "../../src/engine/gear/kind";
+import { fieldsOf } from "../../src/engine/gear/columns-of";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type ItemVerdict } from "../../src/engine/item/verdict";
+import { reportOn } from "../../src/engine/report/report";
+import { judgeRowsOf } from "../../src/engine/ask/one-row";
+import { DECISIONS, outOfUse, rank, worstOf } from "../../src/engine/decision";
 import { judge, verdict } from "../../src/functions/functions";
 import { good, judged, type CellRecord } from "./helpers";
-import { readSeen } from "../../src/engine/observation";
+import { readSeen } from "../../src/engine/reading/observation";
 
 const SEED = 20_261_125;
 const runs = (numRuns: number): fc.Parameters<unknown> => ({ seed: SEED, numRuns });

@@ -1,10 +1,11 @@
 /** Several columns that say the same, headings that say the opposite: nothing that stands in a row may be silent. */
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { turned } from "../../src/engine/headings";
-import type { CellValue, ItemResult } from "../../src/engine/model";
-import { reportOn } from "../../src/engine/report";
-import { judgeRowOf } from "../../src/engine/rows";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { turned } from "../../src/engine/log/match-headings";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type ItemResult } from "../../src/engine/report/model";
+import { reportOn } from "../../src/engine/report/report";
+import { judgeRowOf } from "../../src/engine/ask/one-row";
 
 const request = { basis: DEFAULT_BASIS, asOf: 46351 };
 type Row = Readonly<Record<string, CellValue>>;

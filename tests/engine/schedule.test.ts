@@ -1,10 +1,10 @@
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { readDateText, showDate } from "../../src/engine/dates";
-import { dueOf } from "../../src/engine/log-items";
-import { reportOn } from "../../src/engine/report";
-import { dueState, INTERVALS, monthsOf, nextDue } from "../../src/engine/schedule";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { readDateText, showDate } from "../../src/engine/numbers/calendar";
+import { dueOf } from "../../src/engine/due/next-due";
+import { reportOn } from "../../src/engine/report/report";
+import { dueState, INTERVALS, monthsOf, nextDue } from "../../src/engine/due/intervals";
 
 const serial = (text: string): number => {
   const day = readDateText(text);

@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
-import { BASIS_IDS } from "../../src/engine/bases";
-import { FIELDS } from "../../src/engine/fields";
+import { BASIS_IDS } from "../../src/engine/rules/rule-sets";
+import { FIELDS } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
-import { fieldsOf } from "../../src/engine/gear/fields-of";
-import { ABOUT } from "../../src/engine/about";
-import { cite, SOURCES, type SourceKey } from "../../src/engine/sources";
-import { limitInWords, listSources } from "../../src/engine/sources-list";
-import { DECISIONS } from "../../src/engine/verdict";
+import { fieldsOf } from "../../src/engine/gear/columns-of";
+import { ABOUT } from "../../src/engine/pages/about-rules";
+import { cite, SOURCES, type SourceKey } from "../../src/engine/rules/documents";
+import { limitInWords } from "../../src/engine/rules/limit-in-words";
+import { listSources } from "../../src/engine/pages/figures";
+import { DECISIONS } from "../../src/engine/decision";
 import { good, judged } from "./helpers";
 
 const ALL = GEAR.flatMap((kind) => kind.criteria.map((criterion) => ({ kind, criterion })));
@@ -71,7 +72,7 @@ describe("every criterion", () => {
 
 describe("an unconfirmed criterion", () => {
   it("decides nothing when it is put into a kind", async () => {
-    const { evaluate } = await import("../../src/engine/check/evaluate");
+    const { evaluate } = await import("../../src/engine/check/run-check");
     const hook = GEAR[0];
     const check = hook?.checks.find((c) => c.name === "twist");
     if (!hook || !check) throw new Error("The hook is gone");

@@ -1,10 +1,10 @@
 /** Readings that no check of the kind reads: never silent. */
 import { describe, expect, it } from "vitest";
-import { field, FIELD_IDS, type FieldId } from "../../src/engine/fields";
-import { choicesOf } from "../../src/engine/takes";
-import { fieldsOf } from "../../src/engine/gear/fields-of";
+import { field, FIELD_IDS, type FieldId } from "../../src/engine/columns";
+import { choicesOf } from "../../src/engine/pages/about-columns";
+import { fieldsOf } from "../../src/engine/gear/columns-of";
 import { GEAR } from "../../src/engine/gear/index";
-import { outOfUse } from "../../src/engine/verdict";
+import { outOfUse } from "../../src/engine/decision";
 import { good, judged, type CellRecord } from "./helpers";
 
 /** Columns that only show damage, with a reading that shows some. */

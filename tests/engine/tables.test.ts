@@ -1,9 +1,9 @@
 /** Published tables against an independent typing of the same tables, and what holds between their columns. */
 import { describe, expect, it } from "vitest";
-import { exact, toNumber } from "../../src/engine/exact";
-import { CHOKE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "../../src/engine/tables/capacity";
+import { exact, toNumber } from "../../src/engine/numbers/exact";
+import { CHOKE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "../../src/engine/lift/tables";
 import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
-import { leastNumber, leastOf } from "../../src/engine/tables/lookup";
+import { leastNumber, leastOf } from "../../src/engine/tables/look-up";
 import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
 import { HEAT_ROWS } from "../fixtures/capacity";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { toSerial } from "../../src/engine/dates";
+import { toSerial } from "../../src/engine/numbers/calendar";
 import { good, judged, type CellRecord } from "./helpers";
 
 const link = good("link");

@@ -1,8 +1,8 @@
 /** Workbooks for the tests of the workbook side, made in memory. */
-import { Book, type Cell, type Sheet } from "../../src/trial/book";
-import { UniverCalculator } from "../../src/trial/univer/calculator";
-import { loadBuiltFunctions } from "../../src/trial/built-functions";
-import type { Calculator } from "../../src/trial/book";
+import { Book, type Cell, type Sheet } from "../../src/trial/book/book";
+import { UniverCalculator } from "../../src/trial/calculation/calculator";
+import { loadBuiltFunctions } from "../../src/trial/calculation/built-functions";
+import { type Calculator } from "../../src/trial/book/book";
 import { fileURLToPath } from "node:url";
 
 export type Value = string | number | null | { readonly date: number };

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
-import { gearChoices } from "../../src/excel/write";
+import { gearChoices } from "../../src/excel/register/write-register";
 
 const plan = (...gear: string[]): Parameters<typeof gearChoices>[0] => ({ fields: ["id", "gear"], rows: gear.map((g, i) => [`X-${String(i)}`, g]) });
 

@@ -1,11 +1,11 @@
 /** House limits in the workbook: template, reading, the register's formulas. The limits are an invented yard's own. */
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../src/engine/house";
-import { excelPort } from "../../src/excel/excel";
-import { HEADING_ROW, HOUSE_SHEET, REGISTER_SHEET } from "../../src/excel/layout";
-import type { ReadLog } from "../../src/excel/port";
-import type { Book } from "../../src/trial/book";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../src/engine/house/read-limits";
+import { excelPort } from "../../src/excel/workbook";
+import { HEADING_ROW, HOUSE_SHEET, REGISTER_SHEET } from "../../src/excel/kit/sheets";
+import { type ReadLog } from "../../src/excel/port";
+import { type Book } from "../../src/trial/book/book";
 import { openBook } from "../setup-excel";
 import { AS_OF, book, calculator, hookLog, hookRow, records } from "./books";
 

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { judgeHookup, type HookupPlace, type HookupRequest } from "../../src/engine/hookup";
-import { excelPort } from "../../src/excel/excel";
-import { columnOf, INPUT_ROW, ITEM_ROW, LIFT_HEADINGS, LIFT_SHEET, planLift, RESULT_ROW, WORKED_OUT } from "../../src/excel/lift-plan";
-import type { LiftToWrite, ReadLog } from "../../src/excel/port";
-import type { Book } from "../../src/trial/book";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { judgeHookup, type HookupPlace, type HookupRequest } from "../../src/engine/lift/judge-lift";
+import { excelPort } from "../../src/excel/workbook";
+import { columnOf, INPUT_ROW, ITEM_ROW, LIFT_HEADINGS, planLift, RESULT_ROW, WORKED_OUT } from "../../src/excel/lift/plan-lift";
+import { LIFT_SHEET } from "../../src/excel/kit/sheets";
+import { type LiftToWrite, type ReadLog } from "../../src/excel/port";
+import { type Book } from "../../src/trial/book/book";
 import { openBook } from "../setup-excel";
 import { AS_OF, book, calculator, records, type Value } from "./books";
 

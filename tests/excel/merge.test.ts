@@ -1,10 +1,10 @@
 /** A register that is rebuilt from a log which people went on using. */
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/bases";
-import { excelPort } from "../../src/excel/excel";
-import { COPIED_SHEET, HEADING_ROW, REGISTER_SHEET } from "../../src/excel/layout";
-import type { BuildResult, ReadLog, RegisterCheck } from "../../src/excel/port";
-import type { Book } from "../../src/trial/book";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { excelPort } from "../../src/excel/workbook";
+import { COPIED_SHEET, HEADING_ROW, REGISTER_SHEET } from "../../src/excel/kit/sheets";
+import { type BuildResult, type ReadLog, type RegisterCheck } from "../../src/excel/port";
+import { type Book } from "../../src/trial/book/book";
 import { openBook } from "../setup-excel";
 import { AS_OF, book, calculator, fill, HOOK_HEADINGS, hookRow, records, type Value } from "./books";
 

@@ -1,13 +1,14 @@
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS, type BasisId } from "../../src/engine/bases";
-import { readLength } from "../../src/engine/cell";
-import { columnLetters } from "../../src/excel/address";
-import { excelPort } from "../../src/excel/excel";
-import { AS_OF_CELL, COPIED_SHEET, FRONT_COLUMNS, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET, RESULT_COLUMNS, ROW_HEIGHT } from "../../src/excel/layout";
-import { written } from "../../src/excel/plan";
-import type { BuildResult, ReadLog } from "../../src/excel/port";
-import type { Book } from "../../src/trial/book";
-import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host";
+import { DEFAULT_BASIS, type BasisId } from "../../src/engine/rules/rule-sets";
+import { readLength } from "../../src/engine/reading/length";
+import { columnLetters } from "../../src/excel/kit/addresses";
+import { excelPort } from "../../src/excel/workbook";
+import { AS_OF_CELL, COPIED_SHEET, HEADING_ROW, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET } from "../../src/excel/kit/sheets";
+import { FRONT_COLUMNS, RESULT_COLUMNS, ROW_HEIGHT } from "../../src/excel/register/columns";
+import { written } from "../../src/excel/register/written-cell";
+import { type BuildResult, type ReadLog } from "../../src/excel/port";
+import { type Book } from "../../src/trial/book/book";
+import { MINIMUM_REQUIREMENTS, type Host } from "../../src/trial/host/host";
 import { openBook } from "../setup-excel";
 import { AS_OF, book, calculator, fill, HOOK_HEADINGS, hookLog, hookRow, records, type Value } from "./books";
 

@@ -3,10 +3,8 @@
  * document; figures of the trade say that they are common practice without a source.
  */
 import { describe, expect, it } from "vitest";
-import type { CellValue } from "../../src/engine/model";
-import {
-  chainMin, chainVerdictOf, dressLeftDepth, dueStateOf, growthPct, judge, length, nextDueDate, reason, removeAtSize, source, swivelVerdictOf, throatVerdictOf, twistVerdictOf, verdict, wearPct, wearVerdictOf, wireVerdictOf, worst,
-} from "../../src/functions/functions";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { chainMin, chainVerdictOf, dressLeftDepth, dueStateOf, growthPct, judge, length, nextDueDate, reason, removeAtSize, source, swivelVerdictOf, throatVerdictOf, twistVerdictOf, verdict, wearPct, wearVerdictOf, wireVerdictOf, worst } from "../../src/functions/functions";
 import { Temporal } from "temporal-polyfill";
 import { BROKEN_WIRES } from "../fixtures/broken-wires";
 import { CHAIN_NEW_TABLE } from "../fixtures/chain-new";

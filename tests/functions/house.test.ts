@@ -1,10 +1,8 @@
 /** The range of the house limits at every worksheet function that takes rule sets. The limits are an invented yard's own. */
 import { describe, expect, it } from "vitest";
-import { HOUSE_HEADINGS } from "../../src/engine/house";
-import type { CellValue } from "../../src/engine/model";
-import {
-  chainMin, chainVerdictOf, dressLeftDepth, grooveVerdictOf, nextDueDate, removeAtSize, ropeVerdictOf, swivelVerdictOf, throatVerdictOf, twistVerdictOf, wearVerdictOf, wireVerdictOf,
-} from "../../src/functions/functions";
+import { HOUSE_HEADINGS } from "../../src/engine/house/read-limits";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { chainMin, chainVerdictOf, dressLeftDepth, grooveVerdictOf, nextDueDate, removeAtSize, ropeVerdictOf, swivelVerdictOf, throatVerdictOf, twistVerdictOf, wearVerdictOf, wireVerdictOf } from "../../src/functions/functions";
 
 type Line = readonly CellValue[];
 /** The sheet as its range hands it over: blank cells all around. */

@@ -3,8 +3,8 @@ import { render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import axe from "axe-core";
 import { describe, expect, it } from "vitest";
-import { WorkbookError } from "../../src/excel/port";
-import { Pane } from "../../src/taskpane/Pane";
+import { WorkbookError } from "../../src/excel/kit/workbook-error";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
 import { FakeWorkbook, ITEMS, LOG_PLACE, report } from "./sample";
 

@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { DECISIONS, type Decision } from "../../src/engine/verdict";
-import { judgeHookup } from "../../src/engine/hookup";
-import { reportOn } from "../../src/engine/report";
-import type { CellValue, DueState, ItemResult } from "../../src/engine/model";
-import { actionOf, beforeUse, lateAndOut, serviceNote, standsIdle } from "../../src/taskpane/due/before-use";
+import { DECISIONS, type Decision } from "../../src/engine/decision";
+import { judgeHookup } from "../../src/engine/lift/judge-lift";
+import { reportOn } from "../../src/engine/report/report";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type DueState } from "../../src/engine/due/intervals";
+import { type ItemResult } from "../../src/engine/report/model";
+import { actionOf, beforeUse, lateAndOut, serviceNote, standsIdle } from "../../src/engine/report/fit-for-use";
 import { item, TODAY } from "./sample";
 
 const LATE = "Overdue: inspect it before it is used again.";

@@ -2,9 +2,10 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
-import type { CellValue, Report } from "../../src/engine/model";
-import { reportOn } from "../../src/engine/report";
-import { Pane } from "../../src/taskpane/Pane";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type Report } from "../../src/engine/report/model";
+import { reportOn } from "../../src/engine/report/report";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
 import { FakeWorkbook, LOG_PLACE, TODAY } from "./sample";
 

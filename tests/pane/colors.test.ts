@@ -1,8 +1,8 @@
 /** Measures that the colours can be told apart and read. */
 import { describe, expect, it } from "vitest";
-import { DECISIONS } from "../../src/engine/verdict";
-import { SHEET_COLORS } from "../../src/excel/colors";
-import { DECISION_COLORS } from "../../src/taskpane/decision-colors";
+import { DECISIONS } from "../../src/engine/decision";
+import { SHEET_COLORS } from "../../src/excel/kit/tints";
+import { DECISION_COLORS } from "../../src/taskpane/shared/decision-colors";
 
 type Triple = readonly [number, number, number];
 

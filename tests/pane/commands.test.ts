@@ -1,7 +1,7 @@
 /** The ribbon's buttons, with a stand-in for the few Office calls they make. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { createBell, type Bell } from "../../src/taskpane/bell";
-import { connectRibbon } from "../../src/taskpane/commands";
+import { createBell, type Bell } from "../../src/taskpane/ribbon/bell";
+import { connectRibbon } from "../../src/taskpane/ribbon/commands";
 
 type Button = (event: { completed: () => void }) => Promise<void>;
 

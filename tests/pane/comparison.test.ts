@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { compareBases, type Compared, type Comparison } from "../../src/engine/compare";
-import type { CellValue, Report } from "../../src/engine/model";
-import { reportOn } from "../../src/engine/report";
-import { answers, saysNothing, silences } from "../../src/taskpane/card/says-nothing";
+import { compareBases, type Compared, type Comparison } from "../../src/engine/report/compare-rules";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type Report } from "../../src/engine/report/model";
+import { reportOn } from "../../src/engine/report/report";
+import { answers, saysNothing, silences } from "../../src/taskpane/card/rule-set-answers";
 import { TODAY } from "./sample";
 
 const log = (headings: readonly string[], row: readonly CellValue[]): Report => reportOn([headings, row], { basis: ["standard", "practice"], asOf: TODAY })!;

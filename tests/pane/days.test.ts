@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isoOf, serialOfIso, serialOfToday, showDay, showDistance } from "../../src/taskpane/days";
+import { isoOf, serialOfIso, serialOfToday, showDay, showDistance } from "../../src/taskpane/shared/days";
 
 describe("days of the workbook", () => {
   // 1 March 2026 is day 46082 in a workbook with the 1900 date system.

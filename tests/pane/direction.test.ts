@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
-import type { CellValue, ItemResult, Report } from "../../src/engine/model";
-import { reportOn } from "../../src/engine/report";
+import { type CellValue } from "../../src/engine/reading/cell-value";
+import { type ItemResult, type Report } from "../../src/engine/report/model";
+import { reportOn } from "../../src/engine/report/report";
 import { acrossIn, limitWords } from "../../src/taskpane/card/direction";
 import { TODAY } from "./sample";
 

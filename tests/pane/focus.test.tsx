@@ -2,7 +2,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
-import { Pane } from "../../src/taskpane/Pane";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
 import { FakeWorkbook, item, LOG_PLACE, report, RESULT } from "./sample";
 

@@ -1,12 +1,13 @@
 /** The pane's work with the workbook, without a page. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import type { Decision } from "../../src/engine/verdict";
-import { HOUSE_SHEET } from "../../src/excel/layout";
-import { WorkbookError, type ReadLog } from "../../src/excel/port";
-import { askLift } from "../../src/taskpane/lift/ask";
-import type { LiftChange } from "../../src/taskpane/lift/form";
-import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/reading";
-import { createPane, type PaneStore } from "../../src/taskpane/usePane";
+import { type Decision } from "../../src/engine/decision";
+import { HOUSE_SHEET } from "../../src/excel/kit/sheets";
+import { WorkbookError } from "../../src/excel/kit/workbook-error";
+import { type ReadLog } from "../../src/excel/port";
+import { askLift } from "../../src/taskpane/lift/judge";
+import { type LiftChange } from "../../src/taskpane/state/lift-form";
+import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/state/read-workbook";
+import { createPane, type PaneStore } from "../../src/taskpane/state/use-pane";
 import { FakeWorkbook, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
 
 let book: FakeWorkbook;

@@ -2,9 +2,10 @@
 import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
-import type { HeadingMatch, ItemResult } from "../../src/engine/model";
+import { type HeadingMatch } from "../../src/engine/log/match-headings";
+import { type ItemResult } from "../../src/engine/report/model";
 import { lacksOf } from "../../src/taskpane/log/lacks";
-import { Pane } from "../../src/taskpane/Pane";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
 import { FakeWorkbook, HEADINGS, item, ITEMS, LOG_PLACE, report } from "./sample";
 

@@ -1,7 +1,7 @@
 import { render, screen } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { Pane } from "../../src/taskpane/Pane";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
 import { FakeWorkbook } from "./sample";
 

@@ -2,13 +2,14 @@
 import { act, render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import { reportOn } from "../../src/engine/report";
-import { WorkbookError, type BuildResult } from "../../src/excel/port";
-import { createBell } from "../../src/taskpane/bell";
-import { Pane } from "../../src/taskpane/Pane";
+import { reportOn } from "../../src/engine/report/report";
+import { WorkbookError } from "../../src/excel/kit/workbook-error";
+import { type BuildResult } from "../../src/excel/port";
+import { createBell } from "../../src/taskpane/ribbon/bell";
+import { Pane } from "../../src/taskpane/shell/Pane";
 import { inLayer } from "./layer";
 import "./still";
-import { CAUTION } from "../../src/taskpane/words";
+import { CAUTION } from "../../src/taskpane/shared/words";
 import { FakeWorkbook, finding, HEADINGS, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
 
 let book: FakeWorkbook;

@@ -1,7 +1,11 @@
 /** A small log judged by hand, and a workbook that answers as it is told. Nothing here asks the engine. */
-import type { DueState, Finding, HeadingMatch, ItemResult, Report } from "../../src/engine/model";
-import { DECISIONS, type Decision } from "../../src/engine/verdict";
-import type { BuildResult, LiftToWrite, LogPlace, Progress, ReadLog, ReadRequest, RegisterCheck, SavedState, WorkbookEvent, WorkbookPort } from "../../src/excel/port";
+import { type DueState } from "../../src/engine/due/intervals";
+import { type Finding } from "../../src/engine/check/finding";
+import { type HeadingMatch } from "../../src/engine/log/match-headings";
+import { type ItemResult, type Report } from "../../src/engine/report/model";
+import { DECISIONS, type Decision } from "../../src/engine/decision";
+import { type BuildResult, type LiftToWrite, type Progress, type ReadLog, type ReadRequest, type RegisterCheck, type SavedState, type WorkbookEvent, type WorkbookPort } from "../../src/excel/port";
+import { type LogPlace } from "../../src/excel/log-place";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
 export const REGISTER_PLACE: LogPlace = { sheet: "Gear register", address: "A3:AT20", how: "register", table: "Gear" };

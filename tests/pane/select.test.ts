@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { doubled, dueEntries, matching, rowInside, usableFirst, worstFirst } from "../../src/taskpane/select";
+import { doubled } from "../../src/taskpane/log/doubled";
+import { dueEntries } from "../../src/taskpane/due/due-entries";
+import { matching } from "../../src/taskpane/shared/list/entries";
+import { rowInside } from "../../src/taskpane/state/row-inside";
+import { usableFirst } from "../../src/taskpane/lift/usable-first";
+import { worstFirst } from "../../src/taskpane/items/order";
 import { HEADINGS, ITEMS, item, LOG_PLACE, report, TODAY } from "./sample";
 
 const ids = (items: readonly { id: string }[]): string[] => items.map((one) => one.id);

@@ -2,7 +2,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
-import { LEFT_OUT, unconfirmed, type LeftOut } from "../../src/engine/left-out";
+import { LEFT_OUT, unconfirmed, type LeftOut } from "../../src/engine/pages/not-judged";
 import { SourcesView } from "../../src/taskpane/sources/SourcesView";
 import { Unjudged } from "../../src/taskpane/sources/Unjudged";
 import "./still";

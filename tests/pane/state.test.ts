@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { reduce } from "../../src/taskpane/reduce";
-import { firstState, shownLog, type PaneEvent, type PaneState } from "../../src/taskpane/state";
+import { reduce } from "../../src/taskpane/state/reduce";
+import { firstState, shownLog, type PaneEvent, type PaneState } from "../../src/taskpane/state/state";
 import { ITEMS, LOG_PLACE, REGISTER_PLACE, report, RESULT, TODAY } from "./sample";
 
 const run = (...events: PaneEvent[]): PaneState => events.reduce(reduce, firstState(TODAY));

@@ -1,6 +1,6 @@
 /** Tab where office.js would hand the focus to the sheet. */
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
-import { keepTabInside } from "../../src/taskpane/tab-order";
+import { keepTabInside } from "../../src/taskpane/shared/tab-order";
 
 let end: () => void = () => undefined;
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { shadeOf } from "../../src/taskpane/theme";
+import { shadeOf } from "../../src/taskpane/shared/theme";
 
 describe("light or dark", () => {
   it.each([

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { itemEntries } from "../../src/taskpane/select";
-import { layOut, linesBetween, nextItem } from "../../src/taskpane/items/window";
-import type { Entry } from "../../src/taskpane/select";
+import { itemEntries } from "../../src/taskpane/shared/list/entries";
+import { layOut, linesBetween, nextItem } from "../../src/taskpane/shared/list/window";
+import { type Entry } from "../../src/taskpane/shared/list/entries";
 import { dueRowHeight } from "../../src/taskpane/due/DueRow";
-import { linesOf, rowHeight, USUAL } from "../../src/taskpane/items/type-size";
+import { linesOf, rowHeight, USUAL } from "../../src/taskpane/shared/list/type-size";
 import { item, TODAY } from "./sample";
 
 const many = itemEntries(Array.from({ length: 10_000 }, (_, row) => item(row, { id: `TP-${row}` })));

@@ -1,9 +1,9 @@
 import { afterEach, describe, expect, it } from "vitest";
-import { Book } from "../../src/trial/book";
-import type { Sheet } from "../../src/trial/book";
-import { UniverCalculator } from "../../src/trial/univer/calculator";
-import type { CalculatorOptions } from "../../src/trial/univer/calculator";
-import type { BlankMode, WorksheetFunction } from "../../src/trial/univer/worksheet-functions";
+import { Book } from "../../src/trial/book/book";
+import { type Sheet } from "../../src/trial/book/book";
+import { UniverCalculator } from "../../src/trial/calculation/calculator";
+import { type CalculatorOptions } from "../../src/trial/calculation/calculator";
+import { type BlankMode, type WorksheetFunction } from "../../src/trial/calculation/worksheet-functions";
 
 const open: UniverCalculator[] = [];
 afterEach(() => {

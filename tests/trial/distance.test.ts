@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { distance } from "../../src/trial/univer/distance";
+import { distance } from "../../src/trial/view/distance";
 
 const WINDOW = { start: 140, end: 953 };
 

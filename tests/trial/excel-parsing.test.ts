@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
-import { readEntry } from "../../src/trial/host/entry";
-import { dayOf, serialOf } from "../../src/trial/host/serial";
-import { showCell } from "../../src/trial/host/show";
+import { readEntry } from "../../src/trial/book/entry";
+import { dayOf, serialOf } from "../../src/trial/book/serial";
+import { showCell } from "../../src/trial/book/show";
 import { openBook } from "../setup-excel";
 
 /** A day as its serial, counted by hand from known ones: 1 January 2000 is 36526. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { Book } from "../../src/trial/book";
-import type { Cell, Sheet } from "../../src/trial/book";
-import { copies, filled } from "../../src/trial/univer/fill";
+import { Book } from "../../src/trial/book/book";
+import { type Cell, type Sheet } from "../../src/trial/book/book";
+import { copies, filled } from "../../src/trial/view/fill";
 
 function column(cells: (Cell | null)[]): Sheet {
   const sheet = new Book().addSheet("Sheet1");

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { Book } from "../../src/trial/book";
+import { Book } from "../../src/trial/book/book";
 import { openBook } from "../setup-excel";
 
 async function codeOf(work: () => Promise<unknown>): Promise<string> {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { Book } from "../../src/trial/book";
+import { type Book } from "../../src/trial/book/book";
 import { openBook } from "../setup-excel";
 
 async function codeOf(work: () => Promise<unknown>): Promise<string> {

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
-import { Book } from "../../src/trial/book";
-import type { Cell } from "../../src/trial/book";
-import { HostState, hasFormulas } from "../../src/trial/host/state";
+import { Book } from "../../src/trial/book/book";
+import { type Cell } from "../../src/trial/book/book";
+import { HostState, hasFormulas } from "../../src/trial/host/protocol/state";
 import { eventsDelivered, openBook } from "../setup-excel";
 
 /** Fails unless the work ends in an error of the client library; gives the error back. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { Book } from "../../src/trial/book";
-import type { Validation } from "../../src/trial/book";
-import { listAt, offered, refusal } from "../../src/trial/univer/lists";
+import { Book } from "../../src/trial/book/book";
+import { type Validation } from "../../src/trial/book/book";
+import { listAt, offered, refusal } from "../../src/trial/view/lists";
 
 function withList(source: string, more: Partial<Validation> = {}): { book: Book; validation: Validation } {
   const book = new Book();

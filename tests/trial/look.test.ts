@@ -1,7 +1,7 @@
 import { BooleanNumber, HorizontalAlign, WrapStrategy } from "@univerjs/core";
 import { describe, expect, it } from "vitest";
-import { Book } from "../../src/trial/book";
-import { editedText, lookOf } from "../../src/trial/univer/look";
+import { Book } from "../../src/trial/book/book";
+import { editedText, lookOf } from "../../src/trial/view/look";
 
 function register(): Book {
   const book = new Book();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { boxAddress, BrokenReference, columnLetters, writeOutReferences } from "../../src/trial/univer/structured";
-import type { Surroundings } from "../../src/trial/univer/structured";
+import { boxAddress, BrokenReference, columnLetters, writeOutReferences } from "../../src/trial/calculation/structured";
+import { type Surroundings } from "../../src/trial/calculation/structured";
 
 /** A register at B4:G9 (headings in row 4) and a list of places at A1:A3 of another sheet. */
 const around: Surroundings = {

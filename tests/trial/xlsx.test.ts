@@ -1,10 +1,10 @@
 import ExcelJS from "exceljs";
 import { describe, expect, test } from "vitest";
-import { Book } from "../../src/trial/book";
-import type { Cell, Sheet } from "../../src/trial/book";
-import { readXlsx, writeXlsx } from "../../src/trial/xlsx";
-import { Archive } from "../../src/trial/xlsx/zip";
-import { formulaFromFile, formulaToFile } from "../../src/trial/xlsx/formulas";
+import { Book } from "../../src/trial/book/book";
+import { type Cell, type Sheet } from "../../src/trial/book/book";
+import { readXlsx, writeXlsx } from "../../src/trial/file/xlsx";
+import { Archive } from "../../src/trial/file/zip";
+import { formulaFromFile, formulaToFile } from "../../src/trial/file/formulas";
 
 /** A workbook as the file library writes it, for reading what other programs may have made. */
 async function fileWith(fill: (book: ExcelJS.Workbook) => void): Promise<Uint8Array> {

@@ -1,7 +1,7 @@
 /** Rigging blocks: snatch blocks and other blocks with sheaves. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
-import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
+import { shipsGear } from "./shared/jurisdictions";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const block: GearKind = {
   id: "block",

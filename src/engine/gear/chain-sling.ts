@@ -1,13 +1,12 @@
 /** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
-import { CHECKED, from, NICK, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./common";
-import { queenslandChain } from "./jurisdictions";
-import type { Criterion, GearKind } from "./kind";
+import type { Criterion } from "../rules/criterion";
+import type { GearKind } from "./kind";
+import { queenslandChain } from "./shared/jurisdictions";
+import { CHECKED, from, NICK, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./shared/records";
 
 const TABLE_12 = ["WAC 55800", ""] as const;
-
 /** The federal paragraph was read on pages that restate it. */
 const federal = (check: string): readonly Criterion[] => removedOnSight("chain-sling", check, { law: ["CFR 1910.184", "(e)(9)"] }).map((c) => ({ ...c, status: "restated" }));
-
 export const chainSling: GearKind = {
   id: "chain sling",
   plural: "alloy chain slings",

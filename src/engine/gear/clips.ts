@@ -1,23 +1,21 @@
 /** Wire rope clips on an end: how many, how far apart, how tight, which way round. */
-import { CHECKED, from, hardwareOnSight, removedOnSight, seen } from "./common";
-import type { SourceKey } from "../sources";
-import type { BasisId } from "../bases";
-import type { Criterion, GearKind, Limit } from "./kind";
+import type { Criterion, Limit } from "../rules/criterion";
+import type { SourceKey } from "../rules/documents";
+import type { BasisId } from "../rules/rule-sets";
+import type { GearKind } from "./kind";
+import { CHECKED, from, hardwareOnSight, removedOnSight, seen } from "./shared/records";
 
 const FORGED = ["drop forged U-bolt", "drop forged fist grip"] as const;
-
 const least = (check: string, basis: BasisId, limit: Limit, document: SourceKey, clause: string, more: Partial<Criterion> & { readonly name?: string } = {}): Criterion => {
   const { name = "", ...rest } = more;
   return { id: `clips.${check.replaceAll(" ", "-")}${name}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(document, clause), status: "read", checked: CHECKED, ...rest };
 };
-
 /** Clips of other material than drop forged: more of them. */
 const counts = (basis: BasisId): readonly Criterion[] => [
   least("clip count", basis, { word: "fewer", table: "clips-1918" }, "CFR 1918 II", "Table 1, drop forged", { onlyFor: FORGED }),
   least("clip count", basis, { word: "fewer", table: "clips-1918-other" }, "CFR 1918 II", "Table 1, other material", { name: "-other-material", onlyFor: ["other material"] }),
   least("clip spacing", basis, { word: "fewer", table: "clips-1918-spacing" }, "CFR 1918 II", "Table 1"),
 ];
-
 export const clips: GearKind = {
   id: "clips",
   plural: "wire rope clips",

@@ -1,10 +1,9 @@
 /** End connections of wire rope by themselves: sockets, swaged fittings, splices and thimbles. Clips and wedge sockets are kinds of their own. */
-import { practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
-import { A2, count } from "./rope-common";
+import { practiceWear, removedOnSight, seen } from "./shared/records";
+import { A2, count } from "./shared/ropes";
 
 const LIST = ["CFR 1926.1413", "(a)(2)(i)"] as const;
-
 export const endConnection: GearKind = {
   id: "end connection",
   plural: "wire rope end connections",

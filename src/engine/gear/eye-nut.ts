@@ -1,6 +1,6 @@
 /** Eye nuts. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const eyeNut: GearKind = {
   id: "eye nut",

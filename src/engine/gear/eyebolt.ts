@@ -1,6 +1,6 @@
 /** Eyebolts, shouldered or not. */
-import { CHECKED, dressing, from, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { CHECKED, dressing, from, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const eyebolt: GearKind = {
   id: "eyebolt",

@@ -1,16 +1,15 @@
 /** Fibre-rope slings, natural and synthetic. */
-import { removedOnSight, seen, seenIfFitted } from "./common";
-import type { Criterion, GearKind } from "./kind";
+import type { Criterion } from "../rules/criterion";
+import type { GearKind } from "./kind";
+import { removedOnSight, seen, seenIfFitted } from "./shared/records";
 
 const TB = ["TB 43-0142", "App. C"] as const;
 /** The bulletin's list names neither heat nor chemicals; that of the standard does. */
 const LIST = ["B30.9", "removal list of synthetic rope slings"] as const;
-
 /** The federal list as the bulletin restates it. Heat and chemicals are not in it by name: they leave discolouration and rot. */
 const federal = (check: string, entry = ""): readonly Criterion[] =>
   removedOnSight("fibre-rope-sling", check, { law: ["CFR 1910.184", `(h)(5)${entry}`] }).map((c) => ({ ...c, status: "restated" }));
 const ROT = ", as discolouration or rot";
-
 export const fibreRopeSling: GearKind = {
   id: "fibre rope sling",
   plural: "fibre-rope slings",

@@ -1,6 +1,6 @@
 /** Swivel hoist rings. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const hoistRing: GearKind = {
   id: "hoist ring",

@@ -1,13 +1,12 @@
 /** Hooks: sling, hoist and rigging hooks. */
-import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seenIfFitted, THROAT_OPENING } from "./common";
-import { albertaHook, germanHook, queenslandHook, shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
+import { albertaHook, germanHook, queenslandHook, shipsGear } from "./shared/jurisdictions";
+import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seenIfFitted, THROAT_OPENING } from "./shared/records";
 
 /** The list for any lifting hook; WAC 296-155-55800 Table 12 has the same figures for hooks on chain slings. */
 const HOOK_LIST = from("EM 385", "15.E.07");
 /** Table 19 is the list of rigging hardware; that of hooks was not read. */
 const ON_HOOKS = "applied to hooks";
-
 export const hook: GearKind = {
   id: "hook",
   plural: "hooks",

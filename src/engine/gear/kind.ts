@@ -1,12 +1,8 @@
 /** Shape of a gear kind: what an inspection of it reads, and the limits that decide. */
-import type { BasisId } from "../bases";
-import type { FieldId } from "../fields";
-import type { Citation } from "../model";
+import type { FieldId } from "../columns";
+import type { Criterion, StressClass } from "../rules/criterion";
+import type { BasisId } from "../rules/rule-sets";
 import type { RopeLength } from "../tables/rope";
-import type { NumberTable, TableName } from "../tables/lookup";
-import type { Decision } from "../verdict";
-
-export type StressClass = "high" | "moderate" | "low";
 
 /** How a check's readings become one figure. */
 export type Check = CheckBase &
@@ -29,7 +25,6 @@ export type Check = CheckBase &
     /** `mayBeAbsent` where gear of this kind can rightly be without the part: "none required" is then in order. */
     | { readonly kind: "seen"; readonly measured: FieldId; readonly mayBeAbsent?: true }
   );
-
 interface CheckBase {
   /** Name in sentences and in criteria, such as "throat opening". */
   readonly name: string;
@@ -44,49 +39,6 @@ interface CheckBase {
   /** A finding beyond the limit shows that the part was overloaded. */
   readonly overload?: boolean;
 }
-
-/** The figure and how it is met: "above x" passes at x, "from x" fails at x. */
-export type Limit =
-  /** Share of the as-new (or nominal) size, with an optional cap that follows the unit of the row. */
-  | { readonly word: "above" | "from"; readonly share: string; readonly cap?: { readonly in: string; readonly mm: string } }
-  /** A length, in the unit in which the source gives it. */
-  | { readonly word: "above" | "from"; readonly length: string; readonly unit: "in" | "mm" }
-  | { readonly word: "above" | "from"; readonly degrees: string }
-  | { readonly word: "above" | "from"; readonly count: number }
-  /** Share of the cross-sectional area of a round section. */
-  | { readonly word: "above" | "from"; readonly area: string }
-  /** Least thickness from a published table, by nominal size. */
-  | { readonly word: "below"; readonly table: TableName }
-  /** Least number or length from a published table, or as a multiple of the size. */
-  | { readonly word: "fewer"; readonly table: NumberTable }
-  | { readonly word: "fewer"; readonly times: string }
-  /** Broken wires from a published table by rope category number. */
-  | { readonly word: "from"; readonly table: "rope category" }
-  /** The observation alone is cause. */
-  | { readonly word: "any" };
-
-export interface Criterion {
-  readonly id: string;
-  readonly check: string;
-  readonly basis: BasisId;
-  readonly limit: Limit;
-  /** Decision beyond the limit. */
-  readonly beyond: Decision;
-  /** Decision inside the limit where it is not KEEP and WATCH: DRESS or KEEP for a nick that was found, KEEP where new parts may lie near the limit. */
-  readonly inside?: Decision;
-  readonly source: Citation;
-  /** read: figure read in the document; restated: read on a page that restates it; practice: no source; unconfirmed: not read. */
-  readonly status: "read" | "restated" | "practice" | "unconfirmed";
-  /** Day on which the figure was last compared with its source. */
-  readonly checked: string;
-  /** Only for parts of these stress classes. */
-  readonly stress?: readonly StressClass[];
-  /** Only where wear runs in two directions. */
-  readonly twoWays?: boolean;
-  /** Only for these variants of the kind. */
-  readonly onlyFor?: readonly string[];
-}
-
 /** Makes or constructions of a kind that have limits of their own, and the column that names them. */
 export interface Variants {
   readonly field: FieldId;
@@ -101,7 +53,6 @@ export interface Variants {
   /** What in the column makes the row another kind's: it is refused with that kind's name. */
   readonly another?: { readonly words: RegExp; readonly kind: string };
 }
-
 export interface GearKind {
   readonly id: string;
   /** Plural, for headings in the pane and README. */

@@ -1,6 +1,6 @@
 /** Below-the-hook beams and spreaders, as far as a figure is published. */
-import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const liftingBeam: GearKind = {
   id: "lifting beam",

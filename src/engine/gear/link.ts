@@ -1,7 +1,7 @@
 /** Links and rings: master links, pear links, coupling links, rings. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear } from "./common";
-import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
+import { shipsGear } from "./shared/jurisdictions";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear } from "./shared/records";
 
 export const link: GearKind = {
   id: "link",

@@ -1,29 +1,26 @@
 /** Load and tackle blocks as one assembly: hook, pins, sheaves. The 10 % rule holds on every fitting. */
+import type { Criterion } from "../rules/criterion";
 import { block } from "./block";
 import { hook } from "./hook";
-import { hardwareWear, practiceWear, removedOnSight, seen } from "./common";
-import type { Check, Criterion, GearKind } from "./kind";
+import type { Check, GearKind } from "./kind";
+import { hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 const own = (check: string): Check => {
   const found = hook.checks.find((c) => c.name === check);
   if (!found) throw new Error(`hooks have no check "${check}"`);
   return found;
 };
-
 /** The hook's saddle is no measure of the shell and the sheaves. */
 const withoutGeneral = (check: Check & { kind: "loss" }): Check => {
   const { kind, name, part, required, original, measured } = check;
   return { kind, name, part, required, original, measured, ...(check.acrossOriginal && check.acrossMeasured ? { acrossOriginal: check.acrossOriginal, acrossMeasured: check.acrossMeasured } : {}) };
 };
-
 const borrowed = (kind: GearKind, checks: readonly string[]): readonly Criterion[] =>
   kind.criteria.filter((c) => checks.includes(c.check)).map((c) => ({ ...c, id: `load-block.${c.id.slice(c.id.indexOf(".") + 1)}` }));
-
 const FROM_HOOK = ["throat opening", "section wear", "twist", "latch"];
 /** Cracks by the lists for hooks, which hold what the list for blocks holds. */
 const CRACKS = "cracks";
 const FROM_BLOCK = ["pin wear", "sheave", "fasteners", "deformation", "identification", "heat damage", "corrosion", "field weld or change", "nick"];
-
 export const loadBlock: GearKind = {
   id: "load block",
   plural: "load blocks",

@@ -1,6 +1,6 @@
 /** Plate clamps, vertical and horizontal. */
-import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const plateClamp: GearKind = {
   id: "plate clamp",

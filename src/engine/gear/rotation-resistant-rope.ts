@@ -1,6 +1,6 @@
 /** Rotation-resistant ropes: counted over rope diameters, since their lays are hard to tell. */
 import type { GearKind } from "./kind";
-import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./rope-common";
+import { A2, count, DIAMETER, onSight, PARTS, SEEN, share } from "./shared/ropes";
 
 export const rotationResistantRope: GearKind = {
   id: "rotation resistant rope",

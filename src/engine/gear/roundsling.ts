@@ -2,12 +2,11 @@
  * Roundslings. The first entries of Table 17 were read in the Washington text; what it says of fittings was cut off and is
  * cited as ASME B30.9 restates it. No list that was read names stitching: the sister list on web slings stands for it.
  */
-import { removedOnSight, seen, seenIfFitted } from "./common";
 import type { GearKind } from "./kind";
+import { removedOnSight, seen, seenIfFitted } from "./shared/records";
 
 const TABLE_17 = ["WAC 33825", ""] as const;
 const AS_WEB = ["WAC 55820", "applied to roundslings"] as const;
-
 export const roundsling: GearKind = {
   id: "roundsling",
   plural: "roundslings",

@@ -1,15 +1,14 @@
 /** Running ropes of cranes, hoists and winches. */
-import { CHECKED, from } from "./common";
-import type { Criterion, GearKind } from "./kind";
-import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./rope-common";
+import type { Criterion } from "../rules/criterion";
+import type { GearKind } from "./kind";
+import { CHECKED, from } from "./shared/records";
+import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./shared/ropes";
 
 /** Read where ISO 4309 is in force; the counts in a lay stay what the law asks for. */
 const CATEGORY = { category: "ropeCategory", lay: "ropeLay", layers: "drumLayers", required: true, under: ["iso"] } as const;
-
 const byCategory = (check: string): Criterion => ({
   id: `running-rope.${check.replaceAll(" ", "-")}.iso`, check, basis: "iso", limit: { word: "from", table: "rope category" }, beyond: "REMOVE", source: from("ISO 4309", "Table 3"), status: "restated", checked: CHECKED,
 });
-
 export const runningRope: GearKind = {
   id: "running rope",
   plural: "running ropes",

@@ -1,7 +1,7 @@
 /** Shackles: anchor (bow) and chain (dee), screw pin, round pin, bolt type. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
-import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
+import { shipsGear } from "./shared/jurisdictions";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const shackle: GearKind = {
   id: "shackle",

@@ -1,6 +1,6 @@
 /** Sheaves by themselves: groove against the rope, flanges, diameter ratio. */
-import { CHECKED, from, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { CHECKED, from, removedOnSight, seen } from "./shared/records";
 
 export const sheave: GearKind = {
   id: "sheave",

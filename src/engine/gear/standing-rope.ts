@@ -1,6 +1,6 @@
 /** Standing ropes, pendants and guys. */
 import type { GearKind } from "./kind";
-import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./rope-common";
+import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from "./shared/ropes";
 
 export const standingRope: GearKind = {
   id: "standing rope",

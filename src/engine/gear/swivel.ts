@@ -1,7 +1,7 @@
 /** Swivels: eye and eye, jaw and eye, with plain or rolling bearing. */
-import { CHECKED, dressing, from, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
-import { shipsGear } from "./jurisdictions";
 import type { GearKind } from "./kind";
+import { shipsGear } from "./shared/jurisdictions";
+import { CHECKED, dressing, from, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const swivel: GearKind = {
   id: "swivel",

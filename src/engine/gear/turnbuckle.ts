@@ -1,6 +1,6 @@
 /** Turnbuckles. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const turnbuckle: GearKind = {
   id: "turnbuckle",

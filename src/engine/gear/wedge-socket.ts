@@ -1,6 +1,6 @@
 /** Wedge sockets. The length of the tail has no published figure that was read, so it is not judged. */
-import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./common";
 import type { GearKind } from "./kind";
+import { dressing, hardwareChecks, hardwareOnSight, hardwareWear, practiceWear, removedOnSight, seen } from "./shared/records";
 
 export const wedgeSocket: GearKind = {
   id: "wedge socket",

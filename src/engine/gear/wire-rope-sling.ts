@@ -1,13 +1,13 @@
 /** Wire rope slings, and the broken-wire counts of ropes in other use. */
-import { CHECKED, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./common";
-import type { SourceKey } from "../sources";
-import type { BasisId } from "../bases";
-import type { Criterion, GearKind } from "./kind";
-import { ROTATION_RESISTANT } from "./rope-common";
+import type { Criterion } from "../rules/criterion";
+import type { SourceKey } from "../rules/documents";
+import type { BasisId } from "../rules/rule-sets";
+import type { GearKind } from "./kind";
+import { CHECKED, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./shared/records";
+import { ROTATION_RESISTANT } from "./shared/ropes";
 
 /** Six or eight strands, 7x7 and 7x19, as rope makers write them: 6x25FW, 6x36WS+IWRC, 8xK26WS. A figure with a unit behind it is a length. */
 const STRANDS = /(?<![\w/.,])([68] strand|([68]xk?(7|[1-6]\d)|7x(7|19))(?!mm|cm|in|ft)[a-z]{0,3})(?![\w.,]| ((mm|cm|m|in|ft)\b|["']))/;
-
 /** Rope constructions and uses that have broken-wire counts, as the trade names them. */
 export const CONSTRUCTIONS = {
   "strand laid": ["strand laid", "single part", "stranded", STRANDS],
@@ -18,19 +18,15 @@ export const CONSTRUCTIONS = {
   "rotation resistant": ["rotation resistant", "non rotating"],
   "standing rope": ["standing rope", "standing", "pendant", "guy"],
 } as const;
-
 export type Construction = keyof typeof CONSTRUCTIONS;
-
 const count = (check: string, onlyFor: Construction, basis: BasisId, word: "above" | "from", figure: number, document: SourceKey, clause: string, status: Criterion["status"] = "read"): Criterion => ({
   id: `wire-rope-sling.${check.replaceAll(" ", "-")}.${onlyFor.replaceAll(" ", "-")}.${basis}`,
   check, basis, limit: { word, count: figure }, beyond: "REMOVE", source: from(document, clause), status, checked: CHECKED, onlyFor: [onlyFor],
 });
-
 const LAY = "broken wires in a lay";
 const STRAND = "broken wires in one strand";
 const END = "broken wires at the end";
 const F5 = "(f)(5)";
-
 export const wireRopeSling: GearKind = {
   id: "wire rope sling",
   plural: "wire rope slings",

@@ -1,3 +1,4 @@
+
 /** Wire rope clips: how many, how far apart, how much rope turned back, how tight. */
 
 export interface ClipRow {
@@ -14,7 +15,6 @@ export interface ClipRow {
   /** Pound-feet. */
   readonly torque?: number;
 }
-
 /** 29 CFR Part 1918 Appendix II, Table 1: mandatory where the maker's figures are missing. The first row is "1/2 or less". */
 export const CLIPS_1918: readonly ClipRow[] = [
   { rope: "1/2", clips: 3, other: 4, spacing: "3", metric: { rope: "13", spacing: "76" } },
@@ -27,7 +27,6 @@ export const CLIPS_1918: readonly ClipRow[] = [
   { rope: "1 3/8", clips: 7, other: 7, spacing: "8 1/4", metric: { rope: "35", spacing: "210" } },
   { rope: "1 1/2", clips: 7, other: 8, spacing: "9", metric: { rope: "38", spacing: "229" } },
 ];
-
 /** Cal. Code Regs. tit. 8 section 8497 Table 1: U-bolt clips with thimble. */
 export const CLIPS_CALIFORNIA: readonly ClipRow[] = [
   { rope: "1/2", clips: 3, turnBack: "11 1/2", torque: 65 },

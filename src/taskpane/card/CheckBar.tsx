@@ -1,12 +1,11 @@
 /** A bar from as-new to the limit, with the reading on it and the share of the allowance used. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { Finding } from "../../engine/model";
+import type { Finding } from "../../engine/check/finding";
 import { useDecisionTints } from "../shared/shade";
 import { limitWord, percentUsed } from "./percent";
 
 /** Where the limit stands on the bar, in percent of its width; the rest is beyond. */
 const LIMIT_AT = 76;
-
 const useStyles = makeStyles({
   bar: { display: "flex", flexDirection: "column", gap: "3px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   row: { display: "flex", justifyContent: "space-between", gap: "8px", fontVariantNumeric: "tabular-nums" },
@@ -23,7 +22,6 @@ const useStyles = makeStyles({
   },
   limit: { position: "absolute", insetBlock: 0, width: "2px", backgroundColor: tokens.colorNeutralForeground1 },
 });
-
 export function CheckBar({ finding }: { finding: Finding }) {
   const styles = useStyles();
   const { mark } = useDecisionTints()[finding.decision];

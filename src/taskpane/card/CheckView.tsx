@@ -1,13 +1,13 @@
 /** One check of the item card: decision, bar, sentence, source, and the other limits it was held against. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { Finding } from "../../engine/model";
-import { BASES } from "../../engine/bases";
+import type { Finding } from "../../engine/check/finding";
+import { BASES } from "../../engine/rules/rule-sets";
+import { capital } from "../../engine/words";
 import { DecisionChip } from "../shared/Chip";
 import { useDecisionTints } from "../shared/shade";
-import { capital } from "../words";
 import { CheckBar } from "./CheckBar";
-import type { CheckGroup } from "./checks";
 import { limitWords } from "./direction";
+import type { CheckGroup } from "./group-checks";
 import { percentUsed } from "./percent";
 
 const useStyles = makeStyles({
@@ -18,7 +18,6 @@ const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
   others: { margin: 0, paddingLeft: "16px", color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
 });
-
 interface Props {
   group: CheckGroup;
   number: number | undefined;
@@ -28,7 +27,6 @@ interface Props {
   /** True where the card has said the sentence already. */
   told: boolean;
 }
-
 export function CheckView({ group, number, gear, across, told }: Props) {
   const styles = useStyles();
   const { first, others } = group;
@@ -57,7 +55,6 @@ export function CheckView({ group, number, gear, across, told }: Props) {
     </li>
   );
 }
-
 /** A further limit in one line; a finding without a limit keeps its sentence. */
 function otherLine(finding: Finding, gear: string | null, across: boolean): string {
   if (finding.share === null || finding.comesOut === null) return finding.sentence;

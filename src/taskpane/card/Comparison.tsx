@@ -1,25 +1,24 @@
 /** The item under each rule set by itself: where the sources disagree, this shows which says what. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useMemo } from "react";
-import { compareBases } from "../../engine/compare";
-import type { HeadingMatch, ItemResult } from "../../engine/model";
+import type { HeadingMatch } from "../../engine/log/match-headings";
+import { compareBases } from "../../engine/report/compare-rules";
+import type { ItemResult } from "../../engine/report/model";
 import { DecisionChip } from "../shared/Chip";
 import { Folded } from "../shared/Section";
-import { kindOf } from "../words";
-import { answers, silences } from "./says-nothing";
+import { kindOf } from "../shared/words";
+import { answers, silences } from "./rule-set-answers";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
   line: { display: "flex", justifyContent: "space-between", alignItems: "center", gap: "6px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold },
   why: { margin: "2px 0 0", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
 });
-
 interface Props {
   item: ItemResult;
   headings: readonly HeadingMatch[];
   asOf: number;
 }
-
 export function Comparison({ item, headings, asOf }: Props) {
   const styles = useStyles();
   const { always, sets } = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);

@@ -1,19 +1,20 @@
 /** One item: what decides, the drawing, each check with its bar, what is missing, and when it is due. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
-import { Fragment, useEffect, useMemo, useRef, type KeyboardEvent } from "react";
-import type { ItemResult, Report } from "../../engine/model";
-import { outOfUse } from "../../engine/verdict";
-import { actionOf } from "../due/before-use";
-import { dueText } from "../due/DueRow";
+import { Fragment, type KeyboardEvent, useEffect, useMemo, useRef } from "react";
+import { outOfUse } from "../../engine/decision";
+import { actionOf } from "../../engine/report/fit-for-use";
+import type { ItemResult, Report } from "../../engine/report/model";
+import { capital, count } from "../../engine/words";
 import { DecisionChip, DueChip } from "../shared/Chip";
+import { dueText } from "../shared/due-text";
 import { Section } from "../shared/Section";
-import { capital, count, kindOf, nameOf } from "../words";
-import { groupChecks, leadOf, numberParts } from "./checks";
+import { kindOf, nameOf } from "../shared/words";
 import { CheckView } from "./CheckView";
 import { Comparison } from "./Comparison";
 import { acrossIn } from "./direction";
 import { factsOf } from "./facts";
+import { groupChecks, leadOf, numberParts } from "./group-checks";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -31,14 +32,12 @@ const useStyles = makeStyles({
   small: { margin: 0, paddingLeft: "18px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
   checks: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
 });
-
 interface Props {
   item: ItemResult;
   report: Pick<Report, "headings" | "asOf" | "basis">;
   onBack: () => void;
   onShow: () => void;
 }
-
 export function ItemCard({ item, report, onBack, onShow }: Props) {
   const styles = useStyles();
   const title = useRef<HTMLHeadingElement>(null);

@@ -1,9 +1,9 @@
 /** The drawing of the part with its places numbered, and the names beside it. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { SIZE, type Drawing } from "../drawings/drawing";
+import { type Drawing, SIZE } from "../drawings/drawing";
 import { drawingOf } from "../drawings/index";
 import { useDecisionTints } from "../shared/shade";
-import type { NumberedPart } from "./checks";
+import type { NumberedPart } from "./group-checks";
 
 const useStyles = makeStyles({
   box: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "6px 14px" },
@@ -32,7 +32,6 @@ const useStyles = makeStyles({
     flexShrink: 0,
   },
 });
-
 export function PartPicture({ gear, parts }: { gear: string | null; parts: readonly NumberedPart[] }) {
   const styles = useStyles();
   const tints = useDecisionTints();
@@ -64,7 +63,6 @@ export function PartPicture({ gear, parts }: { gear: string | null; parts: reado
     </div>
   );
 }
-
 function Balloon({ part, drawing }: { part: NumberedPart; drawing: Drawing }) {
   const { fill, ink, mark } = useDecisionTints()[part.decision];
   const spot = drawing.spots[part.part];

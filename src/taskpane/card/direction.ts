@@ -1,11 +1,14 @@
 /** In which direction a section was read, and by which limit: two lines that differ only in these would look alike. Pure. */
-import { readLength } from "../../engine/cell";
-import { typed, type Cells } from "../../engine/check/readings";
-import { cellsOfItem } from "../../engine/compare";
-import type { FieldId } from "../../engine/fields";
+import type { Finding } from "../../engine/check/finding";
+import { typed } from "../../engine/check/read-sizes";
+import type { FieldId } from "../../engine/columns";
 import { GEAR } from "../../engine/gear/index";
-import type { Finding, HeadingMatch, ItemResult } from "../../engine/model";
-import { showDecimal } from "../../engine/units";
+import type { Cells } from "../../engine/log/cells";
+import type { HeadingMatch } from "../../engine/log/match-headings";
+import { showDecimal } from "../../engine/numbers/lengths";
+import { readLength } from "../../engine/reading/length";
+import { cellsOfItem } from "../../engine/report/compare-rules";
+import type { ItemResult } from "../../engine/report/model";
 
 /** Findings on the section at right angles; where both directions read the same, none has to be told apart. */
 export function acrossIn(item: Pick<ItemResult, "gear" | "cells" | "verdict">, headings: readonly HeadingMatch[]): ReadonlySet<Finding> {
@@ -18,7 +21,6 @@ export function acrossIn(item: Pick<ItemResult, "gear" | "cells" | "verdict">, h
   });
   return new Set(across);
 }
-
 /** Whether a finding's sizes are what these two cells say; without a unit they stand as bare figures. */
 function shows({ original, measured }: Finding, cells: Cells, originalId: FieldId, measuredId: FieldId): boolean {
   const says = (id: FieldId, text: string | null): boolean => {
@@ -27,7 +29,6 @@ function shows({ original, measured }: Finding, cells: Cells, originalId: FieldI
   };
   return says(originalId, original) && says(measuredId, measured);
 }
-
 /** The limit in words: "worn in two directions, 5 % of as-new". */
 export function limitWords({ criterion, limit }: Finding, gear: string | null): string {
   const record = GEAR.find((kind) => kind.id === gear)?.criteria.find(({ id }) => id === criterion);

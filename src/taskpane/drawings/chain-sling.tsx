@@ -3,7 +3,6 @@ import type { Drawing } from "./drawing";
 import { Bar, SlingHook } from "./lines";
 
 const FACE = (y: number): string => `M101 ${String(y)} a9 9 0 0 1 18 0 v10 a9 9 0 0 1 -18 0 Z`;
-
 export const chainSling: Drawing = {
   picture: (
     <>

@@ -55,7 +55,6 @@ const DRAWINGS: Readonly<Record<string, Drawing>> = {
   "lifting beam": liftingBeam,
   "plate clamp": plateClamp,
 };
-
 /** The drawing of a kind: its own, or a plain one with its parts. */
 export function drawingOf(gear: string): Drawing | undefined {
   const own = DRAWINGS[gear];

@@ -4,7 +4,6 @@ import { Bar, Plate, Thin } from "./lines";
 
 const OUTER = Array.from({ length: 7 }, (_, i) => `M98 ${String(36 + 9 * i)} L122 ${String(26 + 9 * i)}`).join(" ");
 const INNER = Array.from({ length: 4 }, (_, i) => `M103 ${String(100 + 8 * i)} L117 ${String(106 + 8 * i)}`).join(" ");
-
 export const rotationResistantRope: Drawing = {
   picture: (
     <>

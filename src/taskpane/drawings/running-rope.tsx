@@ -4,7 +4,6 @@ import { Bar, Disc, Plate, Thin } from "./lines";
 
 /** The strands on the falling part of the rope. */
 const LAID = Array.from({ length: 9 }, (_, i) => `M122 ${String(80 + 9 * i)} L134 ${String(73 + 9 * i)}`).join(" ");
-
 export const runningRope: Drawing = {
   picture: (
     <>

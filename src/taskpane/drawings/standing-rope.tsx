@@ -3,7 +3,6 @@ import type { Drawing } from "./drawing";
 import { Bar, Plate, Ring, Thin } from "./lines";
 
 const LAID = Array.from({ length: 7 }, (_, i) => `M104 ${String(88 + 9 * i)} L116 ${String(81 + 9 * i)}`).join(" ");
-
 export const standingRope: Drawing = {
   picture: (
     <>

@@ -3,7 +3,6 @@ import type { Drawing } from "./drawing";
 import { Bar, Plate, SlingHook, Thin } from "./lines";
 
 const STRANDS = [96, 104, 112, 120, 128].map((y) => `M104 ${String(y + 7)} L116 ${String(y)}`).join(" ");
-
 export const wireRopeSling: Drawing = {
   picture: (
     <>

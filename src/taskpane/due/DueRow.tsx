@@ -1,23 +1,21 @@
 /** One item of the due list: id, kind and place, and when it comes due. */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import type { ItemResult } from "../../engine/model";
-import { showDay, showDistance } from "../days";
-import { Heard } from "../shared/Heard";
+import type { ItemResult } from "../../engine/report/model";
 import { DecisionChip } from "../shared/Chip";
+import { dueText } from "../shared/due-text";
+import { Heard } from "../shared/Heard";
+import { linesOf, rowHeight, type TypeSize } from "../shared/list/type-size";
 import { useDueTint } from "../shared/shade";
-import { linesOf, rowHeight, type TypeSize } from "../items/type-size";
-import { capital, kindOf, nameOf } from "../words";
+import { kindOf, nameOf } from "../shared/words";
 
 /** A date takes one line. What is wrong with a date, and how it is to be written, stands in full. */
 export function dueRowHeight(item: ItemResult, asOf: number, type: TypeSize): number {
   return rowHeight(type, item.nextDue === null ? linesOf(whereAndWhen(item, asOf), type.letters) : 1);
 }
-
 function whereAndWhen(item: ItemResult, asOf: number): string {
   const when = dueText(item, asOf);
   return item.place === "" ? when : `${when}, ${item.place}`;
 }
-
 const useStyles = makeStyles({
   row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "2px" },
   head: { display: "flex", alignItems: "center", gap: "8px", minWidth: 0 },
@@ -27,14 +25,12 @@ const useStyles = makeStyles({
   whole: { whiteSpace: "normal", overflowWrap: "anywhere" },
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
 });
-
 interface Props {
   item: ItemResult;
   /** Names of the group headings above it, for people who listen. */
   group: string;
   asOf: number;
 }
-
 export function DueRow({ item, group, asOf }: Props) {
   const styles = useStyles();
   const { mark } = useDueTint(item.dueState);
@@ -51,10 +47,4 @@ export function DueRow({ item, group, asOf }: Props) {
       <span className={mergeClasses(styles.line, styles.quiet, item.nextDue === null && styles.whole)}>{where}</span>
     </div>
   );
-}
-
-/** "31 Mar 2026, 12 days late", or why there is no date. */
-export function dueText(item: ItemResult, asOf: number): string {
-  if (item.nextDue === null) return item.dueNote === "" ? "No date" : capital(item.dueNote);
-  return `${showDay(item.nextDue)}, ${showDistance(item.nextDue, asOf)}`;
 }

@@ -1,22 +1,23 @@
 /** What is late and what comes due, by date; grouped by place or kind when asked. */
 import { Label, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { useCallback, useMemo } from "react";
-import type { ItemResult } from "../../engine/model";
+import { lateAndOut, serviceNote } from "../../engine/report/fit-for-use";
+import type { ItemResult } from "../../engine/report/model";
+import { showNumber } from "../../engine/words";
 import type { ReadLog } from "../../excel/port";
-import { showDay } from "../days";
-import type { Intentions } from "../intentions";
-import { EmptyFilter } from "../items/EmptyFilter";
-import type { TypeSize } from "../items/type-size";
-import { WindowedList } from "../items/WindowedList";
-import { dueEntries } from "../select";
-import type { Grouping, PaneState } from "../state";
-import { DUE_NAMES, showNumber } from "../words";
-import { lateAndOut, serviceNote } from "./before-use";
+import { showDay } from "../shared/days";
+import { EmptyFilter } from "../shared/list/EmptyFilter";
+import type { Grouping } from "../shared/list/entries";
+import type { TypeSize } from "../shared/list/type-size";
+import { WindowedList } from "../shared/list/WindowedList";
+import { DUE_NAMES } from "../shared/words";
+import type { Intentions } from "../state/actions";
+import type { PaneState } from "../state/state";
+import { dueEntries } from "./due-entries";
 import { DueButtons } from "./DueButtons";
 import { DueRow, dueRowHeight } from "./DueRow";
 
 const GROUPINGS: Record<Grouping, string> = { none: "date only", place: "place", kind: "kind of gear" };
-
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
   tools: { display: "flex", flexDirection: "column", gap: "8px", padding: "10px 12px" },
@@ -24,7 +25,6 @@ const useStyles = makeStyles({
   select: { flexGrow: 1, minWidth: 0 },
   note: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 export function DueView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const { report } = shown;

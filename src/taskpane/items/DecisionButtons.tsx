@@ -1,5 +1,5 @@
 /** The six decisions with symbol, word and count. */
-import { ACTIONS, DECISIONS, SYMBOLS, type Decision } from "../../engine/verdict";
+import { ACTIONS, type Decision, DECISIONS, SYMBOLS } from "../../engine/decision";
 import { CountButtons } from "../shared/CountButtons";
 import { useDecisionTints } from "../shared/shade";
 
@@ -8,7 +8,6 @@ interface Props {
   pressed: readonly Decision[];
   onPress: (decision: Decision) => void;
 }
-
 export function DecisionButtons({ counts, pressed, onPress }: Props) {
   const tints = useDecisionTints();
   const buttons = DECISIONS.map((decision) => ({ key: decision, count: counts[decision], symbol: SYMBOLS[decision], word: decision, tint: tints[decision], title: ACTIONS[decision] }));

@@ -1,15 +1,14 @@
 /** One item of the list: id, kind, decision, and the sentence that decides. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { ItemResult } from "../../engine/model";
-import { beforeUse } from "../due/before-use";
+import { beforeUse } from "../../engine/report/fit-for-use";
+import type { ItemResult } from "../../engine/report/model";
 import { DecisionChip } from "../shared/Chip";
+import { rowHeight, type TypeSize } from "../shared/list/type-size";
 import { useDecisionTints } from "../shared/shade";
-import { kindOf, nameOf } from "../words";
-import { rowHeight, type TypeSize } from "./type-size";
+import { kindOf, nameOf } from "../shared/words";
 
 /** Room for the name line and three lines of the sentence. */
 export const itemRowHeight = (_: ItemResult, type: TypeSize): number => rowHeight(type, 3);
-
 const useStyles = makeStyles({
   row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "3px" },
   head: { display: "flex", alignItems: "center", gap: "8px", minWidth: 0 },
@@ -30,7 +29,6 @@ const useStyles = makeStyles({
     overflowWrap: "anywhere",
   },
 });
-
 export function ItemRow({ item }: { item: ItemResult }) {
   const styles = useStyles();
   const { mark } = useDecisionTints()[item.verdict.decision];

@@ -1,16 +1,17 @@
 /** All items, worst first: six decisions that filter, a search, and the list. */
 import { Button, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useDeferredValue, useMemo, useRef } from "react";
-import { DECISIONS } from "../../engine/verdict";
+import { DECISIONS } from "../../engine/decision";
+import { showNumber } from "../../engine/words";
 import type { ReadLog } from "../../excel/port";
-import type { Intentions } from "../intentions";
-import { itemEntries, matching, worstFirst } from "../select";
-import type { PaneState } from "../state";
-import { showNumber } from "../words";
+import { EmptyFilter } from "../shared/list/EmptyFilter";
+import { itemEntries, matching } from "../shared/list/entries";
+import { WindowedList } from "../shared/list/WindowedList";
+import type { Intentions } from "../state/actions";
+import type { PaneState } from "../state/state";
 import { DecisionButtons } from "./DecisionButtons";
-import { EmptyFilter } from "./EmptyFilter";
 import { ItemRow, itemRowHeight } from "./ItemRow";
-import { WindowedList } from "./WindowedList";
+import { worstFirst } from "./order";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
@@ -19,7 +20,6 @@ const useStyles = makeStyles({
   search: { width: "100%", maxWidth: "none" },
   shown: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 export function ItemsView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const { report } = shown;
@@ -67,7 +67,6 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
     </div>
   );
 }
-
 interface FilterProps {
   state: PaneState;
   /** Nothing is listed, so that "these" would name nothing. */
@@ -76,7 +75,6 @@ interface FilterProps {
   /** The button goes when it is pressed, and the focus with it. */
   onAll: () => void;
 }
-
 function RegisterFilter({ state, none, intentions, onAll }: FilterProps) {
   const styles = useStyles();
   if (state.register === null || (state.decisions.length === 0 && state.filtered.length === 0)) return null;

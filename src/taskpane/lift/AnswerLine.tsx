@@ -1,14 +1,13 @@
 /** The answer in a thin line at the lower edge of the place, in sight while the lift is typed. People who listen hear it from the outcome itself. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { HookupResult } from "../../engine/hookup";
-import { SYMBOLS, type Decision } from "../../engine/verdict";
+import { type Decision, SYMBOLS } from "../../engine/decision";
+import type { HookupResult } from "../../engine/lift/judge-lift";
 import { useDecisionTints } from "../shared/shade";
-import type { Outcome } from "./ask";
+import type { Outcome } from "./judge";
 import { outcomeWords } from "./LiftOutcome";
 
 /** An outcome looks like the decision it amounts to; while the lift is not all there, like none. */
 const LOOKS: Record<Outcome, Decision | null> = { "nothing picked": null, awaited: null, refused: "NO VERDICT", overloaded: "REMOVE", carries: "KEEP" };
-
 const useStyles = makeStyles({
   line: {
     position: "sticky",
@@ -33,7 +32,6 @@ const useStyles = makeStyles({
     overflowWrap: "anywhere",
   },
 });
-
 export function AnswerLine({ outcome, result }: { outcome: Outcome; result: HookupResult }) {
   const styles = useStyles();
   const tints = useDecisionTints();

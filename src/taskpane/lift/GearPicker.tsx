@@ -1,18 +1,19 @@
 /** Picking the gear of one hook-up from the log: a search, a box for each item. */
 import { Button, Checkbox, makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useDeferredValue, useEffect, useMemo, useRef } from "react";
-import type { ItemResult, Report } from "../../engine/model";
-import { standsIdle } from "../due/before-use";
+import { standsIdle } from "../../engine/report/fit-for-use";
+import type { ItemResult, Report } from "../../engine/report/model";
+import { showNumber } from "../../engine/words";
 import { DecisionChip, IdleChip } from "../shared/Chip";
+import { matching } from "../shared/list/entries";
 import { useMore } from "../shared/more";
-import { matching, usableFirst } from "../select";
-import { kindOf, nameOf, showNumber } from "../words";
-import { firstPlace } from "./ask";
-import type { LiftChange, LiftForm } from "./form";
+import { kindOf, nameOf } from "../shared/words";
+import type { LiftChange, LiftForm } from "../state/lift-form";
+import { firstPlace } from "./judge";
+import { usableFirst } from "./usable-first";
 
 /** Boxes shown at once; the rest comes on request, so that a log of thousands does not hold up the pane. */
 const STEP = 30;
-
 const useStyles = makeStyles({
   search: { width: "100%", maxWidth: "none" },
   list: { listStyleType: "none", margin: 0, padding: "2px 0", maxHeight: "196px", overflowY: "auto", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium },
@@ -23,7 +24,6 @@ const useStyles = makeStyles({
   note: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   more: { margin: "4px 8px" },
 });
-
 interface Props {
   form: LiftForm;
   report: Report;
@@ -31,7 +31,6 @@ interface Props {
   takeFocus: boolean;
   onChange: (change: LiftChange) => void;
 }
-
 export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   const styles = useStyles();
   const box = useRef<HTMLDivElement>(null);

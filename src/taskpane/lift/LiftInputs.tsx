@@ -1,8 +1,8 @@
 /** The lift itself: load, legs, angle, hitch, heat. */
 import { Checkbox, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
-import { TWO_LEGS_ADVISED } from "../../engine/hookup";
-import { LOAD_UNITS } from "../../engine/load";
-import type { LiftChange, LiftForm, LiftInputs as Inputs } from "./form";
+import { TWO_LEGS_ADVISED } from "../../engine/lift/judge-lift";
+import { LOAD_UNITS } from "../../engine/reading/load";
+import type { LiftInputs as Inputs, LiftChange, LiftForm } from "../state/lift-form";
 
 const useStyles = makeStyles({
   // Two columns where the longest choice fits into each.
@@ -10,17 +10,14 @@ const useStyles = makeStyles({
   narrow: { minWidth: 0, width: "100%" },
   wide: { gridColumn: "1 / -1" },
 });
-
 interface Props {
   form: LiftForm;
   /** True where the rules in force trust two legs only, so that there is nothing to choose. */
   strictRules: boolean;
   onChange: (change: LiftChange) => void;
 }
-
 const UNIT_NAMES: Record<string, string> = { kg: "kg", t: "t (tonne, 1,000 kg)", lb: "lb", "short ton": "short ton (2,000 lb)" };
 const FROM: Record<string, string> = { horizontal: "from horizontal", vertical: "from vertical", included: "between two legs" };
-
 export function LiftInputs({ form, strictRules, onChange }: Props) {
   const styles = useStyles();
   const { inputs } = form;

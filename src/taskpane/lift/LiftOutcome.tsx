@@ -1,11 +1,11 @@
 /** The answer: carries, overloaded, or what is missing; then each item. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { HookupResult } from "../../engine/hookup";
-import { showLoad } from "../../engine/load";
+import type { HookupResult } from "../../engine/lift/judge-lift";
+import { showLoad } from "../../engine/reading/load";
+import { count } from "../../engine/words";
 import { Notice } from "../shared/Notice";
 import { Section } from "../shared/Section";
-import { count } from "../words";
-import type { Outcome } from "./ask";
+import type { Outcome } from "./judge";
 import { leftWords, LiftTable } from "./LiftTable";
 
 const useStyles = makeStyles({
@@ -14,9 +14,7 @@ const useStyles = makeStyles({
   figure: { fontWeight: tokens.fontWeightSemibold },
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
 });
-
 const INTENTS = { "nothing picked": "info", awaited: "info", refused: "warning", overloaded: "error", carries: "success" } as const;
-
 /** Title and next step of an outcome. */
 export function outcomeWords(outcome: Outcome, result: HookupResult): readonly [title: string, next: string] {
   const weak = result.lines.find((line) => line.id === result.weakest && line.used !== null);
@@ -34,7 +32,6 @@ export function outcomeWords(outcome: Outcome, result: HookupResult): readonly [
       return ["CARRIES.", weakest];
   }
 }
-
 export function LiftOutcome({ outcome, result }: { outcome: Outcome; result: HookupResult }) {
   const styles = useStyles();
   const [title, next] = outcomeWords(outcome, result);

@@ -1,17 +1,15 @@
 /** What each item needs and may carry, with a bar; the weakest is marked. */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
 import { Fragment } from "react";
-import { marginPercent, type HookupDecision, type HookupLine, type HookupResult } from "../../engine/hookup";
-import { showLoad } from "../../engine/load";
-import { SYMBOLS, type Decision } from "../../engine/verdict";
+import { type Decision, SYMBOLS } from "../../engine/decision";
+import { type HookupDecision, type HookupLine, type HookupResult, marginPercent } from "../../engine/lift/judge-lift";
+import { showLoad } from "../../engine/reading/load";
 import { useDecisionTints } from "../shared/shade";
 
 /** Where the rated load stands on the bar, in percent of its width; the rest is beyond. */
 const RATED_AT = 76;
-
 /** A line's decision looks like what it leads to. */
 const LOOKS: Record<HookupDecision, Decision> = { CARRIES: "KEEP", OVERLOADED: "REMOVE", REFUSED: "NO VERDICT" };
-
 const useStyles = makeStyles({
   table: { width: "100%", borderCollapse: "collapse", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, tableLayout: "fixed" },
   head: { textAlign: "right", fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2, padding: "2px 0 2px 6px" },
@@ -29,7 +27,6 @@ const useStyles = makeStyles({
   limit: { position: "absolute", insetBlock: 0, width: "2px", left: `${String(RATED_AT)}%`, backgroundColor: tokens.colorNeutralForeground1 },
   quiet: { color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
 });
-
 export function LiftTable({ result }: { result: HookupResult }) {
   const styles = useStyles();
   return (
@@ -62,12 +59,10 @@ export function LiftTable({ result }: { result: HookupResult }) {
     </table>
   );
 }
-
 /** "18 % left", "12 % too much". */
 export function leftWords(used: number): string {
   return used > 1 ? `${String(Math.ceil((used - 1) * 100 - 1e-9))} % too much` : `${marginPercent(1 - used)} left`;
 }
-
 function LineBar({ line, weakest }: { line: HookupLine; weakest: boolean }) {
   const styles = useStyles();
   const { fill, ink, mark } = useDecisionTints()[LOOKS[line.decision]];

@@ -1,15 +1,15 @@
 /** Before the lift: can the gear of one hook-up carry the load? */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useMemo, useRef, useState } from "react";
+import { count } from "../../engine/words";
 import type { ReadLog } from "../../excel/port";
-import type { Intentions } from "../intentions";
 import { Section } from "../shared/Section";
-import type { PaneState } from "../state";
-import { count } from "../words";
-import { askLift, outcomeOf } from "./ask";
+import type { Intentions } from "../state/actions";
+import type { LiftChange } from "../state/lift-form";
+import type { PaneState } from "../state/state";
 import { AnswerLine } from "./AnswerLine";
-import type { LiftChange } from "./form";
 import { GearPicker } from "./GearPicker";
+import { askLift, outcomeOf } from "./judge";
 import { LiftInputs } from "./LiftInputs";
 import { LiftOutcome } from "./LiftOutcome";
 import { PickedGear } from "./PickedGear";
@@ -20,7 +20,6 @@ const useStyles = makeStyles({
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 export function LiftView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const { report } = shown;

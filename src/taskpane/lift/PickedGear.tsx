@@ -2,11 +2,11 @@
 import { Button, Field, Input, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
 import { useRef } from "react";
-import { SIDE_ASKED, SIDE_TAKEN } from "../../engine/hookup-parts";
-import type { Report } from "../../engine/model";
-import { PLACES } from "../../engine/hookup";
-import { kindOf } from "../words";
-import type { LiftChange, LiftForm, Picked } from "./form";
+import { PLACES } from "../../engine/lift/judge-lift";
+import { SIDE_ASKED, SIDE_TAKEN } from "../../engine/lift/reductions";
+import type { Report } from "../../engine/report/model";
+import { kindOf } from "../shared/words";
+import type { LiftChange, LiftForm, Picked } from "../state/lift-form";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "6px" },
@@ -19,7 +19,6 @@ const useStyles = makeStyles({
   place: { flex: "1 0 11.5em", maxWidth: "15em", minWidth: 0 },
   narrow: { minWidth: 0, width: "100%" },
 });
-
 interface Props {
   form: LiftForm;
   report: Report;
@@ -27,7 +26,6 @@ interface Props {
   /** The last one was dropped, and the focus with it. */
   onNone: () => void;
 }
-
 export function PickedGear({ form, report, onChange, onNone }: Props) {
   const styles = useStyles();
   const list = useRef<HTMLUListElement>(null);
@@ -47,14 +45,12 @@ export function PickedGear({ form, report, onChange, onNone }: Props) {
     </ul>
   );
 }
-
 interface ItemProps {
   picked: Picked;
   report: Report;
   onChange: (change: LiftChange) => void;
   onDrop: () => void;
 }
-
 function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
   const styles = useStyles();
   const item = report.items.find((one) => one.id === picked.id);

@@ -1,8 +1,8 @@
 /** The button that writes the register: before the headings for the Tab key, and always in sight, at an edge of the log where it would scroll away. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import type { ReadLog } from "../../excel/port";
-import type { Intentions } from "../intentions";
-import type { PaneState } from "../state";
+import type { Intentions } from "../state/actions";
+import type { PaneState } from "../state/state";
 
 const useStyles = makeStyles({
   bar: {
@@ -23,7 +23,6 @@ const useStyles = makeStyles({
   },
   hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 export function BuildBar({ state, log, intentions }: { state: PaneState; log: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const exists = state.register !== null;

@@ -1,11 +1,11 @@
 /** What was written where, and where register and log do not say the same. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
+import { count, showNumber } from "../../engine/words";
 import type { BuildResult } from "../../excel/port";
-import type { Intentions } from "../intentions";
 import { CappedList } from "../shared/CappedList";
 import { Folded } from "../shared/Section";
-import { count, showNumber } from "../words";
+import type { Intentions } from "../state/actions";
 
 const useStyles = makeStyles({
   panel: {
@@ -23,15 +23,12 @@ const useStyles = makeStyles({
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
-
 const seen = new WeakSet<BuildResult>();
-
 interface Props {
   result: BuildResult;
   intentions: Intentions;
   onClose: () => void;
 }
-
 export function BuildResultPanel({ result, intentions, onClose }: Props) {
   const styles = useStyles();
   const panel = useRef<HTMLElement>(null);
@@ -87,7 +84,6 @@ export function BuildResultPanel({ result, intentions, onClose }: Props) {
     </section>
   );
 }
-
 function shown(value: string): string {
   return value === "" ? "blank" : value;
 }

@@ -1,19 +1,18 @@
 /** Your heading on the left, what it is read as on the right; each can be changed. Folded while no heading needs attention. */
 import { makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import { FIELD_IDS, field, type FieldId } from "../../engine/fields";
-import { TAKES } from "../../engine/takes";
-import type { HeadingMatch, Report } from "../../engine/model";
+import { field, FIELD_IDS, type FieldId } from "../../engine/columns";
+import type { HeadingMatch } from "../../engine/log/match-headings";
+import { TAKES } from "../../engine/pages/about-columns";
+import type { Report } from "../../engine/report/model";
 import type { HeadingChoices } from "../../excel/port";
-import { doubled } from "../select";
 import { Folded } from "../shared/Section";
+import { doubled } from "./doubled";
 
 /** Without these nothing can be told apart, judged or given a date. */
 const NEEDED: readonly FieldId[] = ["id", "gear", "inspected"];
-
 /** Worked out by the add-in, so no heading of a log is read as it. */
 const CHOICES = FIELD_IDS.filter((id) => id !== "overload");
-
 const useStyles = makeStyles({
   table: { width: "100%", borderCollapse: "collapse", tableLayout: "fixed", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   head: { textAlign: "left", fontWeight: tokens.fontWeightSemibold, padding: "2px 4px", color: tokens.colorNeutralForeground2 },
@@ -22,7 +21,6 @@ const useStyles = makeStyles({
   select: { width: "100%", minWidth: 0 },
   warning: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorStatusWarningForeground3 },
 });
-
 interface Props {
   report: Report;
   choices: HeadingChoices;
@@ -30,7 +28,6 @@ interface Props {
   disabled: boolean;
   onChoose: (heading: string, field: FieldId | null | "as found") => void;
 }
-
 export function HeadingList({ report, choices, used, disabled, onChoose }: Props) {
   const styles = useStyles();
   // Those that are not read are the ones to look at. A choice moves none of them.
@@ -81,12 +78,9 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
     </Folded>
   );
 }
-
 /** What a heading is read as, alone or together with another. */
 const readAs = (heading: HeadingMatch): FieldId | null => heading.field ?? heading.also;
-
 const whatItTakes = (id: FieldId | null): string => (id === null ? "Not used" : TAKES[id]);
-
 function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean }) {
   return (
     <>
@@ -102,7 +96,6 @@ function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean
     </>
   );
 }
-
 function chosen(value: string): FieldId | null | "as found" {
   if (value === "as found") return value;
   return FIELD_IDS.find((id) => id === value) ?? null;

@@ -1,24 +1,24 @@
 /** The log as it was read: where it stands, what its headings mean, what it lacks, and the button that writes the register. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useRef } from "react";
-import type { Intentions } from "../intentions";
+import { count } from "../../engine/words";
 import { CappedList } from "../shared/CappedList";
 import { Notice } from "../shared/Notice";
 import { Folded, Section } from "../shared/Section";
-import { Start } from "../Start";
-import { shownLog, type PaneState } from "../state";
-import { count, showCounts, showHow } from "../words";
+import { showCounts, showHow } from "../shared/words";
+import type { Intentions } from "../state/actions";
+import { type PaneState, shownLog } from "../state/state";
 import { BuildBar } from "./BuildBar";
 import { BuildResultPanel } from "./BuildResultPanel";
 import { HeadingList } from "./HeadingList";
 import { lacksOf, sameIds } from "./lacks";
+import { Start } from "./NoLog";
 import { SameIds } from "./SameIds";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
   text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
 });
-
 export function LogView({ state, intentions }: { state: PaneState; intentions: Intentions }) {
   const styles = useStyles();
   const { log, result, register } = state;
@@ -81,13 +81,11 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
     </div>
   );
 }
-
 /** Sheets that are passed over are named: gear on them is judged nowhere. */
 function showOthers(others: readonly string[]): string {
   const [last = "", ...first] = [...others].reverse();
   return first.length === 0 ? `Sheet ${last} also looks like a log; it is not read.` : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs; they are not read.`;
 }
-
 /** The row's number as the sheet shows it. */
 function rowNumber(address: string, row: number): number {
   const first = /\d+/.exec(address);

@@ -6,7 +6,6 @@ import type { SameId } from "./lacks";
 const useStyles = makeStyles({
   rows: { display: "inline-flex", flexWrap: "wrap", gap: "2px 4px" },
 });
-
 interface Props {
   ids: readonly SameId[];
   /** The row's number as the sheet shows it. */
@@ -14,7 +13,6 @@ interface Props {
   /** Null where the sheet that is shown is not the log. */
   onShow: ((row: number) => void) | null;
 }
-
 export function SameIds({ ids, numberOf, onShow }: Props) {
   const styles = useStyles();
   if (ids.length === 0) return null;

@@ -1,16 +1,14 @@
 /** What a log lacks, in sentences, and which of its ids stand on more than one row. Pure. */
-import type { ItemResult, Report } from "../../engine/model";
-import { count, showNumber } from "../words";
+import type { ItemResult, Report } from "../../engine/report/model";
+import { count, showNumber } from "../../engine/words";
 
 /** Kinds named in one sentence. */
 const NAMED = 12;
-
 /** Gear kinds that are not understood, the missing date, then the checks that no column gives. */
 export function lacksOf({ items, headings, missingChecks }: Report): readonly string[] {
   const dated = items.length === 0 || headings.some(({ field }) => field === "inspected");
   return [...unknownKinds(items), ...(dated ? [] : ["No column for the date of the last inspection: no due dates, no lift."]), ...missingChecks];
 }
-
 function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string): ItemResult[][] {
   const groups = new Map<string, ItemResult[]>();
   for (const item of items) {
@@ -20,7 +18,6 @@ function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string
   }
   return [...groups.values()];
 }
-
 /** "12 items: kind not understood: Swvl (3), Web slg (9)." the most frequent first. */
 function unknownKinds(items: readonly ItemResult[]): readonly string[] {
   const unknown = items.filter(({ gear }) => gear === null);
@@ -30,12 +27,10 @@ function unknownKinds(items: readonly ItemResult[]): readonly string[] {
   const more = kinds.length > NAMED ? ` and ${count(kinds.length - NAMED, "more", "more")}` : "";
   return [`${count(unknown.length, "item")}: kind not understood: ${named.join(", ")}${more}.`];
 }
-
 export interface SameId {
   readonly id: string;
   readonly rows: readonly number[];
 }
-
 /** Ids that stand on more than one row, and the rows without one; capitals make no difference. */
 export function sameIds(items: readonly ItemResult[]): readonly SameId[] {
   return grouped(items, ({ id }) => id)

@@ -1,10 +1,10 @@
 /** A decision or a due state as a small coloured field: symbol and word, never colour alone. */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import type { DueState } from "../../engine/model";
-import { SYMBOLS, type Decision } from "../../engine/verdict";
-import { showDay } from "../days";
-import { DUE_NAMES, DUE_SYMBOLS } from "../words";
+import { type Decision, SYMBOLS } from "../../engine/decision";
+import type { DueState } from "../../engine/due/intervals";
+import { showDay } from "./days";
 import { useDecisionTints, useDueTint } from "./shade";
+import { DUE_NAMES, DUE_SYMBOLS } from "./words";
 
 const useStyles = makeStyles({
   chip: {
@@ -22,7 +22,6 @@ const useStyles = makeStyles({
   },
   quiet: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2, border: `1px solid ${tokens.colorNeutralStroke2}` },
 });
-
 export function DecisionChip({ decision }: { decision: Decision }) {
   const styles = useStyles();
   const { fill, ink } = useDecisionTints()[decision];
@@ -33,7 +32,6 @@ export function DecisionChip({ decision }: { decision: Decision }) {
     </span>
   );
 }
-
 /** The due state of one item; beside a decision "later" would say nothing, so it names the day. Quiet on an item that is out of use anyway. */
 export function DueChip({ state, day, quiet }: { state: DueState; day: number | null; quiet: boolean }) {
   const styles = useStyles();
@@ -45,7 +43,6 @@ export function DueChip({ state, day, quiet }: { state: DueState; day: number | 
     </span>
   );
 }
-
 /** Why an item may not be used today, beside its decision; nothing where it may. */
 export function IdleChip({ why }: { why: string }) {
   const styles = useStyles();

@@ -1,7 +1,7 @@
 /** A row of buttons that narrow a list: each with its count, symbol and word. None pressed shows all. */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import type { Tint } from "../decision-colors";
-import { showNumber } from "../words";
+import { showNumber } from "../../engine/words";
+import type { Tint } from "./decision-colors";
 
 const useStyles = makeStyles({
   // Their widths are counted in the size of their words.
@@ -39,7 +39,6 @@ const useStyles = makeStyles({
   },
   word: { fontSize: "0.92em", lineHeight: "1.27", fontWeight: tokens.fontWeightSemibold },
 });
-
 export interface CountButton<Key extends string> {
   readonly key: Key;
   readonly count: number;
@@ -48,11 +47,9 @@ export interface CountButton<Key extends string> {
   readonly tint: Tint;
   readonly title?: string;
 }
-
 /** Beside the word of a button, in pixels; and between two buttons. */
 const BESIDE = 18;
 const GAP = 6;
-
 /** So many columns where the longest word fits each, else two. */
 function columnsOf(columns: number, words: readonly string[]): string {
   const longest = Math.max(...words.flatMap((word) => word.split(" ")).map((word) => word.length));
@@ -61,7 +58,6 @@ function columnsOf(columns: number, words: readonly string[]): string {
   const needed = `${String(columns * longest * 0.6)}em + ${String(columns * BESIDE + gaps)}px`;
   return `repeat(auto-fit, minmax(min((100% - ${String(GAP)}px) / 2, max((100% - ${String(gaps)}px) / ${String(columns)} - 0.1px, (${needed} - 100%) * 999)), 1fr))`;
 }
-
 interface Props<Key extends string> {
   label: string;
   columns: number;
@@ -69,7 +65,6 @@ interface Props<Key extends string> {
   pressed: readonly Key[];
   onPress: (key: Key) => void;
 }
-
 export function CountButtons<Key extends string>({ label, columns, buttons, pressed, onPress }: Props<Key>) {
   const styles = useStyles();
   return (

@@ -5,7 +5,6 @@ import type { ReactNode } from "react";
 const useStyles = makeStyles({
   heard: { position: "absolute", width: "1px", height: "1px", overflow: "hidden", clipPath: "inset(50%)", whiteSpace: "nowrap" },
 });
-
 export function Heard({ children }: { children: ReactNode }) {
   return <span className={useStyles().heard}>{children}</span>;
 }

@@ -1,5 +1,5 @@
 /** A message with what to do about it. */
-import { Button, MessageBar, MessageBarActions, MessageBarBody, MessageBarTitle, makeStyles, type MessageBarProps } from "@fluentui/react-components";
+import { Button, makeStyles, MessageBar, MessageBarActions, MessageBarBody, type MessageBarProps, MessageBarTitle } from "@fluentui/react-components";
 import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
 import type { ReactNode } from "react";
 
@@ -7,7 +7,6 @@ const useStyles = makeStyles({
   bar: { minWidth: 0, flexShrink: 0 },
   body: { overflowWrap: "anywhere" },
 });
-
 interface Props {
   intent: NonNullable<MessageBarProps["intent"]>;
   title: string;
@@ -15,7 +14,6 @@ interface Props {
   action?: { readonly label: string; readonly onClick: () => void };
   onDismiss?: () => void;
 }
-
 export function Notice({ intent, title, children, action, onDismiss }: Props) {
   const styles = useStyles();
   const dismiss = onDismiss && <Button appearance="transparent" size="small" aria-label={`Close: ${title}`} icon={<Dismiss16Regular />} onClick={onDismiss} />;

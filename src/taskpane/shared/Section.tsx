@@ -1,6 +1,6 @@
 /** A titled part of a place; folded ones open and close with a press. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { useId, type ReactNode, type Ref } from "react";
+import { type ReactNode, type Ref, useId } from "react";
 
 const useStyles = makeStyles({
   section: { display: "flex", flexDirection: "column", gap: "6px" },
@@ -18,19 +18,16 @@ const useStyles = makeStyles({
   folded: { display: "inline", margin: 0, fontSize: "inherit", fontWeight: "inherit" },
   body: { display: "flex", flexDirection: "column", gap: "6px", paddingTop: "4px" },
 });
-
 interface Props {
   title: string;
   /** Stands after the title in lighter type, such as a count. */
   aside?: string;
   children: ReactNode;
 }
-
 interface SectionProps extends Props {
   /** For a heading that takes the focus when what held it is gone. */
   heading?: Ref<HTMLHeadingElement>;
 }
-
 export function Section({ title, aside, heading, children }: SectionProps) {
   const styles = useStyles();
   const id = useId();
@@ -44,7 +41,6 @@ export function Section({ title, aside, heading, children }: SectionProps) {
     </section>
   );
 }
-
 export function Folded({ title, aside, children, open = false }: Props & { open?: boolean }) {
   const styles = useStyles();
   return (

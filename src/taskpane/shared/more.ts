@@ -1,5 +1,5 @@
 /** How much of a long list is shown. The button that shows more may go with the last line, so the first new line takes the focus. */
-import { useEffect, useRef, useState, type RefObject } from "react";
+import { type RefObject, useEffect, useRef, useState } from "react";
 
 interface More {
   readonly shown: number;
@@ -9,7 +9,6 @@ interface More {
   /** Back to the first lines. */
   readonly again: () => void;
 }
-
 /** `stops` finds in the list what can hold the focus, one for each line. */
 export function useMore(step: number, stops: string): More {
   const [shown, setShown] = useState(step);

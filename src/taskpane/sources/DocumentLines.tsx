@@ -1,7 +1,7 @@
 /** Lines under the document that they come from. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { ABOUT } from "../../engine/about";
-import { cite, SOURCES, type SourceKey } from "../../engine/sources";
+import { ABOUT } from "../../engine/pages/about-rules";
+import { cite, type SourceKey, SOURCES } from "../../engine/rules/documents";
 import { byDocument } from "./group";
 
 const useStyles = makeStyles({
@@ -11,17 +11,14 @@ const useStyles = makeStyles({
   about: { margin: "0 0 2px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
   quiet: { color: tokens.colorNeutralForeground2 },
 });
-
 /** What a document is, by how it is cited. */
 const ABOUT_CITED = new Map((Object.keys(SOURCES) as SourceKey[]).map((key) => [cite({ document: key, clause: "" }), ABOUT[key]]));
-
 export interface DocumentLine {
   readonly document: string;
   readonly text: string;
   /** Quieter, below the text; may be empty. */
   readonly remark: string;
 }
-
 export function DocumentLines({ lines }: { lines: readonly DocumentLine[] }) {
   const styles = useStyles();
   return byDocument(lines).map(([document, group]) => (

@@ -1,12 +1,12 @@
 /** The documents behind the limits, rule set by rule set; then what is left out and what nobody read. */
 import { makeStyles, SearchBox, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { HOLDS } from "../../engine/about";
-import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
-import { LEFT_OUT, unconfirmed, type LeftOut } from "../../engine/left-out";
-import { listSources } from "../../engine/sources-list";
+import { HOLDS } from "../../engine/pages/about-rules";
+import { listSources } from "../../engine/pages/figures";
+import { LEFT_OUT, type LeftOut, unconfirmed } from "../../engine/pages/not-judged";
+import { BASES, BASIS_IDS, type BasisId } from "../../engine/rules/rule-sets";
+import { count } from "../../engine/words";
 import { Folded } from "../shared/Section";
-import { count } from "../words";
 import { DocumentLines } from "./DocumentLines";
 import { figureWords, matching, statusWord } from "./group";
 import { Unjudged } from "./Unjudged";
@@ -16,13 +16,11 @@ const useStyles = makeStyles({
   search: { width: "100%", maxWidth: "none" },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 /** What the search found, in one sentence. */
 function tally(limits: number, entries: number): string {
   if (limits > 0) return `${count(limits, "limit")}. Where nothing else is said, the figure was read in the document named above it.`;
   return entries > 0 ? `No limit matches, but ${count(entries, "entry below does", "entries below do")}.` : "No limit matches. Clear the search to see all.";
 }
-
 export function SourcesView({ basis }: { basis: readonly BasisId[] }) {
   const styles = useStyles();
   const [search, setSearch] = useState("");

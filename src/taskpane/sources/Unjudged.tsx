@@ -1,14 +1,13 @@
 /** A folded list of what decides nothing: what is left out, or what nobody read. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import type { LeftOut } from "../../engine/left-out";
+import type { LeftOut } from "../../engine/pages/not-judged";
+import { capital, count } from "../../engine/words";
 import { Folded } from "../shared/Section";
-import { capital, count } from "../words";
 import { DocumentLines } from "./DocumentLines";
 
 const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-
 interface Props {
   readonly title: string;
   /** What the list holds, above it. */
@@ -19,7 +18,6 @@ interface Props {
   readonly entries: readonly LeftOut[];
   readonly searched: boolean;
 }
-
 export function Unjudged({ title, holds, none, entries, searched }: Props) {
   const styles = useStyles();
   const found = entries.length > 0;

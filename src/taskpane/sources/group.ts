@@ -1,3 +1,4 @@
+
 /** Lines put together by document, and found by words. */
 const STATUS: Record<string, string> = {
   read: "",
@@ -5,22 +6,18 @@ const STATUS: Record<string, string> = {
   practice: "Common practice; no published source.",
   unconfirmed: "Not confirmed; not used for a verdict.",
 };
-
 export function statusWord(status: string): string {
   return STATUS[status] ?? status;
 }
-
 /** An observation has no figure: finding it is enough. */
 export function figureWords(figure: string): string {
   return figure === "any" ? "any fault takes it out" : figure;
 }
-
 /** Whether every word searched for stands somewhere in the texts. */
 export function matching(words: readonly string[], texts: readonly string[]): boolean {
   const all = texts.join(" ").toLowerCase();
   return words.every((word) => all.includes(word));
 }
-
 export function byDocument<T extends { readonly document: string }>(lines: readonly T[]): [string, T[]][] {
   const documents = new Map<string, T[]>();
   for (const line of lines) {

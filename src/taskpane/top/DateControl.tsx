@@ -1,19 +1,17 @@
 /** Chooses the day that due dates are held against. */
 import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import { isoOf, serialOfIso, serialOfToday } from "../days";
+import { isoOf, serialOfIso, serialOfToday } from "../shared/days";
 
 const useStyles = makeStyles({
   form: { display: "flex", flexDirection: "column", gap: "10px" },
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
-
 interface Props {
   asOf: number;
   chosen: boolean;
   onChange: (asOf: number, chosen: boolean) => void;
 }
-
 export function DateControl({ asOf, chosen, onChange }: Props) {
   const styles = useStyles();
   const [text, setText] = useState(isoOf(asOf));

@@ -1,8 +1,8 @@
 /** Chooses which log is read, and whether the log or the register is judged. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
-import type { Intentions } from "../intentions";
-import type { PaneState } from "../state";
-import { showHow, showPlace } from "../words";
+import { showHow, showPlace } from "../shared/words";
+import type { Intentions } from "../state/actions";
+import type { PaneState } from "../state/state";
 
 const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
@@ -13,14 +13,12 @@ const useStyles = makeStyles({
   radio: { margin: "2px 0 0", width: "16px", height: "16px", flexShrink: 0, accentColor: tokens.colorCompoundBrandBackground },
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
 });
-
 interface Props {
   state: PaneState;
   intentions: Intentions;
   busy: boolean;
   close: () => void;
 }
-
 export function LogControl({ state, intentions, busy, close }: Props) {
   const styles = useStyles();
   const { log, register } = state;

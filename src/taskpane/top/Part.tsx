@@ -1,7 +1,7 @@
 /** One part of the line on top: a plain button, or one that opens its control. */
 import { Button, makeStyles, Popover, PopoverSurface, PopoverTrigger, tokens } from "@fluentui/react-components";
 import { ChevronDown12Regular } from "@fluentui/react-icons/svg/chevron-down";
-import { useId, useState, type ReactNode } from "react";
+import { type ReactNode, useId, useState } from "react";
 
 const useStyles = makeStyles({
   button: { minWidth: 0, maxWidth: "100%", padding: "1px 5px", fontWeight: tokens.fontWeightRegular },
@@ -9,7 +9,6 @@ const useStyles = makeStyles({
   surface: { boxSizing: "border-box", width: "284px", maxWidth: "calc(100vw - 16px)", maxHeight: "calc(100vh - 16px)", overflowY: "auto", padding: "12px", display: "flex", flexDirection: "column", gap: "10px", "& > *": { flexShrink: 0 } },
   title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
 });
-
 export function PartButton({ text, hint, onClick }: { text: string; hint: string; onClick: () => void }) {
   const styles = useStyles();
   return (
@@ -18,7 +17,6 @@ export function PartButton({ text, hint, onClick }: { text: string; hint: string
     </Button>
   );
 }
-
 export function Part({ text, hint, title, children }: { text: string; hint: string; title: string; children: (close: () => void) => ReactNode }) {
   const styles = useStyles();
   const [open, setOpen] = useState(false);

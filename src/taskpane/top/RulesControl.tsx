@@ -1,14 +1,13 @@
 /** Chooses the rule sets in force; at least one stays. */
 import { Button, Checkbox, makeStyles, tokens } from "@fluentui/react-components";
-import { HOLDS } from "../../engine/about";
-import { BASES, BASIS_IDS, type BasisId } from "../../engine/bases";
+import { HOLDS } from "../../engine/pages/about-rules";
+import { BASES, BASIS_IDS, type BasisId } from "../../engine/rules/rule-sets";
 
 const useStyles = makeStyles({
   rule: { display: "flex", flexDirection: "column" },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
   holds: { paddingLeft: "32px" },
 });
-
 interface Props {
   basis: readonly BasisId[];
   /** True when the workbook has a sheet of house limits, which is then in force. */
@@ -16,7 +15,6 @@ interface Props {
   onChange: (basis: readonly BasisId[]) => void;
   onHouse: () => void;
 }
-
 export function RulesControl({ basis, house, onChange, onHouse }: Props) {
   const styles = useStyles();
   const last = basis.length === 1;

@@ -1,9 +1,10 @@
 /** The line that always stands on top: which log, how many items, which rules, as of which date. Each part opens its control. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { shownLog, type PaneState } from "../state";
-import type { Intentions } from "../intentions";
-import { showDay } from "../days";
-import { count, showBasis, showPlace } from "../words";
+import { count } from "../../engine/words";
+import { showDay } from "../shared/days";
+import { showBasis, showPlace } from "../shared/words";
+import type { Intentions } from "../state/actions";
+import { type PaneState, shownLog } from "../state/state";
 import { DateControl } from "./DateControl";
 import { LogControl } from "./LogControl";
 import { Part, PartButton } from "./Part";
@@ -19,7 +20,6 @@ const useStyles = makeStyles({
     backgroundColor: tokens.colorNeutralBackground2,
   },
 });
-
 export function TopLine({ state, intentions }: { state: PaneState; intentions: Intentions }) {
   const styles = useStyles();
   const shown = shownLog(state);

@@ -1,10 +1,10 @@
 /** What happens to the book, told to the add-in as Excel tells it. */
-import type { Box, Cell, Change, Sheet } from "../book";
-import { addressOf, intersection } from "./address";
-import { isBlank } from "./cells";
-import { Range } from "./range";
-import type { HostState } from "./state";
-import type { Entry } from "./wire";
+import { addressOf, intersection } from "../book/address";
+import type { Box, Cell, Change, Sheet } from "../book/book";
+import { Range } from "./objects/range";
+import type { HostState } from "./protocol/state";
+import type { Entry } from "./protocol/wire";
+import { isBlank } from "./sheet/cells";
 
 const CATEGORY = 65_536;
 /** Numbers of the events on the wire. */
@@ -12,7 +12,6 @@ const EVENT = { workbookSelection: 2, cells: 10, activated: 11, deactivated: 12,
 const WHOLE_WORKBOOK = "Workbook";
 /** Ranges of so many past events can still be asked for. */
 const REFERENCES_KEPT = 1000;
-
 export class Events {
   private readonly state: HostState;
   private readonly post: (entries: Entry[]) => void;
@@ -113,15 +112,12 @@ export class Events {
     return toSheetAndWorkbook(EVENT.protection, sheet, { worksheetId: sheet.id, isProtected: sheet.protected, sheetName: sheet.name, source: "Local" });
   }
 }
-
 function entry(event: number, targetId: string, message: Record<string, unknown>): Entry {
   return { messageCategory: CATEGORY, messageType: event, targetId, message: JSON.stringify(message) };
 }
-
 function toSheetAndWorkbook(event: number, sheet: Sheet, message: Record<string, unknown>): Entry[] {
   return [entry(event, sheet.id, message), entry(event, WHOLE_WORKBOOK, message)];
 }
-
 function detailsOf(before: Cell, after: Cell | undefined): Record<string, unknown> {
   return {
     valueBefore: before.error ?? before.value ?? "",
@@ -130,7 +126,6 @@ function detailsOf(before: Cell, after: Cell | undefined): Record<string, unknow
     valueTypeAfter: typeOf(after),
   };
 }
-
 function typeOf(cell: Cell | undefined): string {
   if (!cell || isBlank(cell)) return "Empty";
   if (cell.error !== undefined) return "Error";

@@ -2,20 +2,17 @@
  * Stands where Excel stands: answers the batches of the real, unmodified client library from a book. Knows nothing of
  * how the messages travel; `node.ts` and `web.ts` carry them.
  */
-import type { Book, Box, Calculator, Sheet } from "../book";
-import { parseBox, splitSheet } from "./address";
-import { runBatch } from "./batch";
-import { invalidArgument, itemNotFound } from "./errors";
+import { parseBox, splitSheet } from "../book/address";
+import type { Book, Box, Calculator, Sheet } from "../book/book";
+import { invalidArgument, itemNotFound } from "../book/errors";
 import { Events } from "./events";
-import { Invocations } from "./invocations";
-import type { InvocationOptions, InvocationResult } from "./invocations";
-import { serviceNamed } from "./services";
-import type { RuntimeState } from "./services";
-import { HostState } from "./state";
-import { DELAY_FOR_CELL_EDIT, PAYLOAD_LIMIT } from "./wire";
-import type { Answer, Entry, RequestBody, ResponseBody } from "./wire";
-import { Workbook } from "./workbook";
-import { writeValues } from "./write";
+import { type InvocationOptions, type InvocationResult, Invocations } from "./invocations";
+import { type RuntimeState, serviceNamed } from "./objects/services";
+import { Workbook } from "./objects/workbook";
+import { runBatch } from "./protocol/batch";
+import { HostState } from "./protocol/state";
+import { type Answer, DELAY_FOR_CELL_EDIT, type Entry, PAYLOAD_LIMIT, type RequestBody, type ResponseBody } from "./protocol/wire";
+import { writeValues } from "./sheet/write";
 
 /** What brings the workbook's own messages to the add-in. */
 export interface Carrier {
@@ -23,7 +20,6 @@ export interface Carrier {
   /** Presses a ribbon button; resolves when the add-in has completed its command. */
   press(name: string): Promise<void>;
 }
-
 export interface HostOptions {
   calculator?: Calculator;
   /** Requirement sets that the workbook claims to have. */
@@ -31,17 +27,14 @@ export interface HostOptions {
   /** The year that completes a date typed without one; this year when left out. */
   year?: number;
 }
-
 /** The manifest's minimum (what is newer has to be asked for), and waiting for the end of a cell's editing, which every Excel with these has. */
 export const MINIMUM_REQUIREMENTS: Readonly<Record<string, string>> = { ExcelApi: "1.12", SharedRuntime: "1.1", CustomFunctionsRuntime: "1.3", DelayForCellEdit: "1.1" };
-
 export interface RequestRecord {
   readonly bytes: number;
   readonly answered: number;
   /** How many actions the batch held. */
   readonly actions: number;
 }
-
 export class Host {
   readonly book: Book;
   readonly requirements: Readonly<Record<string, string>>;
@@ -167,7 +160,6 @@ export class Host {
     return { sheet, box };
   }
 }
-
 /** Bytes of a text on the wire. */
 export function utf8Length(text: string): number {
   let bytes = text.length;

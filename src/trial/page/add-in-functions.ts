@@ -1,31 +1,26 @@
 /** The add-in's worksheet functions as built, loaded the way Excel loads them: a script that associates ids, and their description. */
 import { BooleanNumber } from "@univerjs/core";
-import { FunctionType } from "@univerjs/engine-formula";
-import type { IFunctionInfo } from "@univerjs/engine-formula";
-import type { ParameterShape, WorksheetFunction } from "../univer/worksheet-functions";
+import { FunctionType, type IFunctionInfo } from "@univerjs/engine-formula";
+import type { ParameterShape, WorksheetFunction } from "../calculation/worksheet-functions";
 
 const NAMESPACE = "GEAR";
-
 export interface AddInFunctions {
   readonly functions: ReadonlyMap<string, WorksheetFunction>;
   readonly shapes: ReadonlyMap<string, readonly ParameterShape[]>;
   /** For the list that opens while a formula is typed. */
   readonly described: readonly IFunctionInfo[];
 }
-
 interface DescribedParameter extends ParameterShape {
   readonly name: string;
   readonly description?: string;
   readonly optional?: boolean;
 }
-
 interface DescribedFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
   readonly parameters: readonly DescribedParameter[];
 }
-
 class FunctionError extends Error {
   readonly code: string;
 
@@ -34,7 +29,6 @@ class FunctionError extends Error {
     this.code = code;
   }
 }
-
 export async function loadFunctions(address: string): Promise<AddInFunctions> {
   const associated = new Map<string, WorksheetFunction>();
   Object.assign(window, {
@@ -58,7 +52,6 @@ export async function loadFunctions(address: string): Promise<AddInFunctions> {
   }
   return { functions, shapes, described: metadata.functions.map(describe) };
 }
-
 function runScript(address: string): Promise<void> {
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");
@@ -68,7 +61,6 @@ function runScript(address: string): Promise<void> {
     document.head.append(script);
   });
 }
-
 function describe({ name, description, parameters }: DescribedFunction): IFunctionInfo {
   return {
     functionName: `${NAMESPACE}.${name}`,

@@ -1,12 +1,11 @@
 /** The trial page: a workbook without Excel around the add-in's own pane, functions and calls. */
-import { Book } from "../book";
-import type { Calculator } from "../book";
-import { addressOf, Host } from "../host/index";
-import { UniverCalculator } from "../univer/calculator";
-import { BookView } from "../univer/view";
-import type { BlankMode } from "../univer/worksheet-functions";
-import { loadFunctions } from "./add-in-functions";
-import type { AddInFunctions } from "./add-in-functions";
+import { addressOf } from "../book/address";
+import { Book, type Calculator } from "../book/book";
+import { UniverCalculator } from "../calculation/calculator";
+import type { BlankMode } from "../calculation/worksheet-functions";
+import { Host } from "../host/host";
+import { BookView } from "../view/view";
+import { type AddInFunctions, loadFunctions } from "./add-in-functions";
 import { element } from "./elements";
 import { clearMessages, say, sentenceOf } from "./messages";
 import { PaneFrame } from "./pane";
@@ -23,15 +22,12 @@ interface Trial {
   calculator: UniverCalculator;
   ready: Promise<void>;
 }
-
 declare global {
   interface Window {
     trial?: Trial;
   }
 }
-
 const NOTHING: AddInFunctions = { functions: new Map(), shapes: new Map(), described: [] };
-
 async function start(): Promise<void> {
   const shown: { view?: BookView } = {};
   const dark = followShade((on) => { shown.view?.dark(on); });
@@ -86,7 +82,6 @@ async function start(): Promise<void> {
   connectControls({ samples, first, calculator, reporting, pane, view, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
   await ready;
 }
-
 interface Controls {
   readonly samples: readonly string[];
   readonly first: string | undefined;
@@ -97,7 +92,6 @@ interface Controls {
   readonly current: () => Book;
   readonly open: (opening: Promise<Book>) => void;
 }
-
 function connectControls({ samples, first, calculator, reporting, pane, view, current, open }: Controls): void {
   const sample = element("sample", HTMLSelectElement);
   const ownFile = new Option("A file of yours", "");
@@ -147,7 +141,6 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
     event.stopPropagation();
   }, true);
 }
-
 /** Tab moves from cell to cell inside the grid, so F6 leads from one part of the page to the next, and with Shift back. */
 function moveBetweenParts(view: BookView, pane: PaneFrame): void {
   const grid = element("grid", HTMLElement);
@@ -165,7 +158,6 @@ function moveBetweenParts(view: BookView, pane: PaneFrame): void {
     stations[(at + (event.shiftKey ? 2 : 1)) % stations.length]?.();
   }, true);
 }
-
 /** The calculator, with a line in the tool bar about each pass. */
 function reported(calculator: UniverCalculator): Calculator {
   const status = element("status", HTMLOutputElement);
@@ -182,7 +174,6 @@ function reported(calculator: UniverCalculator): Calculator {
     },
   };
 }
-
 start().catch((failure: unknown) => {
   say(`The trial page did not start: ${sentenceOf(failure)}`);
   throw failure;

@@ -2,7 +2,6 @@
 import { element } from "./elements";
 
 const MOST = 3;
-
 /** Shows a sentence; the same sentence is not shown twice. */
 export function say(sentence: string): void {
   const place = element("messages", HTMLDivElement);
@@ -20,11 +19,9 @@ export function say(sentence: string): void {
   place.append(bar);
   while (place.children.length > MOST) place.firstElementChild?.remove();
 }
-
 export function clearMessages(): void {
   element("messages", HTMLDivElement).replaceChildren();
 }
-
 /** A failure's own sentence, or what there is of it. */
 export function sentenceOf(failure: unknown): string {
   return failure instanceof Error && failure.message !== "" ? failure.message : String(failure);

@@ -1,7 +1,6 @@
 /** The pane: shown and hidden, loaded anew for each workbook, watched while it starts. */
-import type { Host } from "../host/index";
-import { hostPane } from "../host/web";
-import type { Pane } from "../host/web";
+import { hostPane, type Pane } from "../carriers/web";
+import type { Host } from "../host/host";
 import { element } from "./elements";
 
 const ADDRESS = "/addin/taskpane.html";
@@ -10,7 +9,6 @@ const PATIENCE = 20_000;
 const LEAVES_ON: readonly unknown[] = [13, 5];
 const LEAVES_BACK: readonly unknown[] = [14, 6];
 const CONTROL = ["button", "input", "select", "textarea", "a[href]"].map((tag) => `${tag}:not([disabled]):not([tabindex="-1"])`).join();
-
 export class PaneFrame {
   private pane: Pane | undefined;
   private host: Host | undefined;
@@ -74,7 +72,6 @@ export class PaneFrame {
     if (this.host) this.host.runtime.visibility = on ? "Visible" : "Background";
   }
 }
-
 /** office.js keeps a workbook's settings for the browser tab; the next workbook must not be taken for the one before. */
 function forgetSettings(): void {
   for (const key of Object.keys(sessionStorage)) if (key.endsWith("CachedSessionSettings")) sessionStorage.removeItem(key);

@@ -2,7 +2,6 @@
 import { element } from "./elements";
 
 const KEY = "trial page shade";
-
 /** Sets the page's shade and tells `changed` of each change; returns true for dark. */
 export function followShade(changed: (dark: boolean) => void): boolean {
   const button = element("shade", HTMLButtonElement);

@@ -4,7 +4,6 @@ import { element } from "./elements";
 const LEAST = 260;
 const MOST = 720;
 const STEP = 20;
-
 export function movableEdge(): void {
   const edge = element("splitter", HTMLDivElement);
   const pane = element("pane", HTMLElement);

@@ -1,6 +1,6 @@
 /** Workbooks come from the samples on this server or from a file of the user's, and go to a file of the user's. */
-import type { Book } from "../book";
-import { readXlsx, writeXlsx } from "../xlsx";
+import type { Book } from "../book/book";
+import { readXlsx, writeXlsx } from "../file/xlsx";
 
 /** File names of the samples, in order. */
 export async function listSamples(): Promise<string[]> {
@@ -8,17 +8,14 @@ export async function listSamples(): Promise<string[]> {
   if (!answer.ok) throw new Error("The list of sample workbooks can't be read from the server; open a workbook of your own.");
   return (await answer.json()) as string[];
 }
-
 export async function openSample(fileName: string): Promise<Book> {
   const answer = await fetch(`/samples/${encodeURIComponent(fileName)}`);
   if (!answer.ok) throw new Error(`The sample ${fileName} is not on the server; run npm run samples.`);
   return readBook(fileName, await answer.arrayBuffer());
 }
-
 export async function openFile(file: File): Promise<Book> {
   return readBook(file.name, await file.arrayBuffer());
 }
-
 async function readBook(fileName: string, bytes: ArrayBuffer): Promise<Book> {
   let book: Book;
   try {
@@ -29,7 +26,6 @@ async function readBook(fileName: string, bytes: ArrayBuffer): Promise<Book> {
   book.fileName = fileName;
   return book;
 }
-
 /** Hands the book to the browser's own download. */
 export async function saveBook(book: Book): Promise<void> {
   const bytes = await writeXlsx(book);
@@ -40,7 +36,6 @@ export async function saveBook(book: Book): Promise<void> {
   link.click();
   setTimeout(() => { URL.revokeObjectURL(link.href); }, 60_000);
 }
-
 /** A sample's file name as a title: `tidy-register.xlsx` is "Tidy register". */
 export function titleOf(fileName: string): string {
   const words = fileName.replace(/\.xlsx$/i, "").replaceAll(/[-_]+/g, " ");

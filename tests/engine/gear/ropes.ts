@@ -1,6 +1,6 @@
 /** Cases that ropes of cranes and hoists share. */
 import { describe, expect, it } from "vitest";
-import type { FieldId } from "../../../src/engine/fields";
+import { type FieldId } from "../../../src/engine/columns";
 import { good, judged, onSight, PRACTICE, type LimitCase, type SightCase } from "../helpers";
 
 export const CATEGORY_II = "29 CFR 1926.1413(a)(2)(ii); Cal. T8 5036(a)(2)";

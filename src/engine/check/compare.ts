@@ -1,0 +1,75 @@
+/** The only comparison of a reading with a limit. */
+import { exact, type Exact, lesser, toNumber, ZERO } from "../numbers/exact";
+
+/** "above" passes at the limit, "from" fails at the limit. */
+export type Word = "above" | "from";
+export interface Judged {
+  /** The allowance is used up, for certain. */
+  readonly beyond: boolean;
+  /** The figure as it was read is past the allowance, whatever the gauge. */
+  readonly past: boolean;
+  /** The limit lies inside the gauge's uncertainty: this measurement cannot settle it. */
+  readonly uncertain: boolean;
+  /** 80 % or more of the allowance is used. */
+  readonly nearly: boolean;
+  /** Share of the allowance used, from 0; infinite when nothing is allowed and something is used. */
+  readonly share: number;
+  /** A gauge finer than this would settle it; null when the reading lies on the limit or nothing is uncertain. */
+  readonly settledBy: Exact | null;
+}
+const NEARLY = exact("0.8");
+function meets(used: Exact, allowance: Exact, word: Word): boolean {
+  const side = used.compare(allowance);
+  return word === "above" ? side > 0 : side >= 0;
+}
+/**
+ * Compares what has been used of an allowance (loss, growth, clearance, count, angle) with the allowance.
+ * `blur` is how far the figure may be off either way: the gauge's resolution for a difference of two readings,
+ * half of it for one reading (acceptance must be proven, in the manner of ISO 14253-1 and JCGM 106).
+ */
+export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = ZERO): Judged {
+  const low = meets(used.sub(blur), allowance, word);
+  const high = meets(used.add(blur), allowance, word);
+  const spare = allowance.sub(used).abs();
+  return {
+    beyond: low,
+    past: used.compare(allowance) > 0,
+    uncertain: low !== high,
+    nearly: allowance.compare(ZERO) > 0 && used.compare(allowance.mul(NEARLY)) >= 0,
+    share: allowance.equals(ZERO) ? (used.compare(ZERO) > 0 ? Infinity : 0) : Math.max(0, toNumber(used.div(allowance))),
+    settledBy: low !== high && !spare.equals(ZERO) ? spare : null,
+  };
+}
+/**
+ * The same for a limit on the area of a round section: the areas stand to each other as the squares of the diameters, so
+ * nothing has to be rounded. `base` is the diameter as new, `used` the diameter lost, `share` the share of the area allowed.
+ */
+export function judgeArea(base: Exact, used: Exact, share: Exact, word: Word, blur: Exact = ZERO): Judged {
+  // More than the whole diameter cannot be lost, however coarse the gauge.
+  const lost = (loss: Exact): Exact => {
+    const left = base.sub(lesser(loss, base));
+    return base.mul(base).sub(left.mul(left));
+  };
+  const allowance = base.mul(base).mul(share);
+  const met = judge(lost(used), allowance, word);
+  const low = meets(lost(used.sub(blur)), allowance, word);
+  const high = meets(lost(used.add(blur)), allowance, word);
+  return { ...met, beyond: low, uncertain: low !== high, settledBy: null };
+}
+/** How a pair of readings of the same place fits together before any limit is met. */
+export type Fit = "as it is" | "noise" | "implausible" | "inch in a millimetre column" | "swapped units";
+const NOISE = exact("0.02");
+const INCH = exact("25.4");
+const WORN = exact("0.85");
+/**
+ * `changed` is how far the reading went the impossible way (a section that grew, a throat that closed).
+ * Up to 2 % is gauge noise and counts as no change. A ratio near 25.4 is an inch figure in a millimetre column.
+ */
+export function fitOf(original: Exact, measured: Exact, impossible: "larger" | "smaller"): Fit {
+  const inMillimetres = measured.mul(INCH);
+  if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(exact("1.2"))) <= 0) return "inch in a millimetre column";
+  if (measured.compare(original.mul(INCH).mul(WORN)) >= 0 && measured.compare(original.mul(INCH).mul(exact("1.2"))) <= 0) return "swapped units";
+  const excess = impossible === "larger" ? measured.sub(original) : original.sub(measured);
+  if (excess.compare(ZERO) <= 0) return "as it is";
+  return excess.compare(original.mul(NOISE)) <= 0 ? "noise" : "implausible";
+}

@@ -1,0 +1,59 @@
+/** What is in force for one item: its kind, rule sets, gauge and construction, and the criteria that follow. */
+import type { Check, GearKind } from "../gear/kind";
+import type { Length } from "../reading/length";
+import type { Criterion, StressClass } from "../rules/criterion";
+import type { HouseLimits } from "../rules/house-limits";
+import type { BasisId } from "../rules/rule-sets";
+import type { Finding } from "./finding";
+
+export interface Situation {
+  readonly kind: GearKind;
+  readonly bases: ReadonlySet<BasisId>;
+  /** Gauge resolution that applies to every length, or null. */
+  readonly gauge: Length | null;
+  /** Make or construction that has limits of its own; null when it is not known or the kind has none. */
+  readonly variant: string | null;
+  /** Limits of the house's own sheet, when they are in force. */
+  readonly house?: HouseLimits | undefined;
+}
+/** Whether a check is read at all under these rule sets. */
+export function inUse(check: Check, bases: ReadonlySet<BasisId>): boolean {
+  return check.under === undefined || check.under.some((basis) => bases.has(basis));
+}
+/** Whether a check is meant for a variant; a variant that is not known may be any. */
+export function isFor(check: Check, variant: string | null): boolean {
+  return check.onlyFor === undefined || variant === null || check.onlyFor.includes(variant);
+}
+export interface CheckResult {
+  readonly findings: readonly Finding[];
+  readonly notes: readonly string[];
+}
+export const NOTHING: CheckResult = { findings: [], notes: [] };
+/** Criteria of each kind by check, without those that nobody read in a source; prepared once. */
+const BY_CHECK = new WeakMap<GearKind, ReadonlyMap<string, readonly Criterion[]>>();
+function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
+  let byCheck = BY_CHECK.get(kind);
+  if (!byCheck) {
+    const made = new Map<string, Criterion[]>();
+    for (const c of kind.criteria) if (c.status !== "unconfirmed") made.set(c.check, [...(made.get(c.check) ?? []), c]);
+    BY_CHECK.set(kind, (byCheck = made));
+  }
+  return byCheck.get(check) ?? [];
+}
+/** Criteria of a check that are in force here. */
+export function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
+  const { house } = situation;
+  const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
+  const published = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true ? [] : criteriaOf(situation.kind, check.name);
+  return [...published, ...own].filter(
+    (c) =>
+      situation.bases.has(c.basis) &&
+      (c.stress === undefined || c.stress.includes(stress)) &&
+      (c.twoWays !== true || twoWays) &&
+      (c.onlyFor === undefined || (situation.variant !== null && c.onlyFor.includes(situation.variant))),
+  );
+}
+/** Whether a check, or a limit of it, holds for some variants only. */
+export function dependsOnVariant(kind: GearKind, check: string): boolean {
+  return kind.checks.some((c) => c.name === check && c.onlyFor !== undefined) || kind.criteria.some((c) => c.check === check && c.onlyFor !== undefined);
+}

@@ -1,0 +1,32 @@
+/** What ropes on cranes and hoists share. */
+import type { Criterion } from "../../rules/criterion";
+import type { SourceKey } from "../../rules/documents";
+import type { BasisId } from "../../rules/rule-sets";
+import type { Check, Variants } from "../kind";
+import { CHECKED, from, removedOnSight, seen } from "./records";
+
+const BOTH = ["law", "standard"] as const satisfies readonly BasisId[];
+export const count = (kind: string, check: string, word: "above" | "from", figure: number, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH, status: Criterion["status"] = "read"): readonly Criterion[] =>
+  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, count: figure }, beyond: "REMOVE" as const, source: from(document, clause), status, checked: CHECKED }));
+export const share = (kind: string, check: string, word: "above" | "from", figure: string, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH): readonly Criterion[] =>
+  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, share: figure }, beyond: "REMOVE" as const, source: from(document, clause), status: "read" as const, checked: CHECKED }));
+export const DIAMETER: Check = { kind: "least", name: "diameter loss", part: "body", size: "size", measured: "ropeNow", asNew: "1", required: true };
+/** What every rope is looked at for. */
+export const SEEN: readonly Check[] = [
+  seen("kinks or crushing", "body", "kinks", true),
+  seen("broken strand", "body", "strandBroken", true),
+  seen("heat damage", "body", "heat", true),
+  seen("corrosion", "body", "corrosion", true),
+  seen("end fittings", "end fitting", "endFittings", true),
+];
+export const onSight = (kind: string): readonly Criterion[] =>
+  SEEN.flatMap((check) =>
+    removedOnSight(kind, check.name, { law: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], standard: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], practice: ["practice", ""] }),
+  );
+export const PARTS = { body: "moderate", "end fitting": "moderate" } as const;
+export const A2 = "(a)(2)(ii)";
+/** Words and strand counts of rotation-resistant rope: 19x7, 35x7, 4x39; not a diameter and a length such as 19 x 7 m. */
+export const ROTATION_RESISTANT =
+  /\b(anti|non|low|no)[- ]*(spin|rot|twist)|\b(spin|rot|twist|torsion)\w*[-. ]*(res|free|proof|less|balance)|\bmulti[- ]?strand|\brr\b|(?<![\d./])((1[1-9]|[2-4]\d) ?[x×] ?k?([67]|1[79])|[345][x×]k?(19|[2-4]\d))(?![\d.'"]| ?(mm?|cm|ft|in)\b)/i;
+/** Running and standing ropes have one set of counts for all constructions but this one, which is a kind of its own. */
+export const NOT_RESISTANT: Variants = { field: "construction", names: {}, another: { words: ROTATION_RESISTANT, kind: "rotation resistant rope" } };

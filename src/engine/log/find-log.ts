@@ -1,0 +1,120 @@
+/** A sheet as clerks keep it: where the log starts, which rows are items, what each row's cells are. */
+import type { FieldId } from "../columns";
+import { matchKind } from "../names/gear-name";
+import type { Unit } from "../numbers/lengths";
+import type { CellValue } from "../reading/cell-value";
+import { readText } from "../reading/text";
+import { type Grid, isBlank } from "./grid";
+import { type Headings, matchHeadings, unitOfHeading } from "./match-headings";
+import { rowCells, withUnit } from "./merge-columns";
+
+export interface FoundLog {
+  readonly headings: Headings;
+  /** First row of the headings, and how many rows they take. */
+  readonly headingRow: number;
+  readonly headingRows: 1 | 2;
+  readonly score: number;
+}
+/** Rows at the top in which the headings are looked for. */
+const TOP = 40;
+/** Headings that must be recognised before a row counts as the heading row of a log. */
+const ENOUGH = 3;
+const texts = (row: readonly CellValue[] | undefined): string[] => (row ?? []).map((cell) => (typeof cell === "string" ? cell : ""));
+/** Text of the upper of two heading rows reaches over the blank cells to its right. */
+function joined(upper: readonly CellValue[], lower: readonly CellValue[]): string[] {
+  const top = texts(upper), below = texts(lower);
+  let reach = "";
+  return Array.from({ length: Math.max(top.length, below.length) }, (_, i) => {
+    const own = (top[i] ?? "").trim();
+    if (own !== "") reach = own;
+    const under = (below[i] ?? "").trim();
+    if (under === "") return own;
+    return `${own !== "" ? own : reach} ${under}`.trim();
+  });
+}
+/** The heading row, or pair of rows, in which most headings are recognised; null when nothing looks like a log. */
+export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | null>> = {}): FoundLog | null {
+  let best: FoundLog | null = null;
+  for (let row = 0; row < Math.min(TOP, grid.length); row += 1) {
+    const one = texts(grid[row]);
+    if (one.filter((t) => t.trim() !== "").length === 0) continue;
+    const tries: [string[], 1 | 2][] = [[one, 1]];
+    const next = grid[row + 1];
+    if (next !== undefined && looksLikeHeadings(next)) tries.push([joined(grid[row] ?? [], next), 2]);
+    for (const [headings, rows] of tries) {
+      const matched = matchHeadings(headings, choices);
+      const score = matched.columns.size;
+      const named = matched.columns.has("id") || matched.columns.has("gear");
+      const here: FoundLog = { headings: matched, headingRow: row, headingRows: rows, score };
+      if (score >= ENOUGH && named && (best === null || better(here, best))) best = here;
+    }
+  }
+  return best;
+}
+/** More headings recognised, then more units named, then fewer rows: a title above the headings is no part of them. */
+function better(a: FoundLog, b: FoundLog): boolean {
+  if (a.score !== b.score) return a.score > b.score;
+  if (a.headings.units.size !== b.headings.units.size) return a.headings.units.size > b.headings.units.size;
+  return a.headingRows < b.headingRows;
+}
+/** A second heading row holds words only; a row that names gear or is full of figures is an item. */
+function looksLikeHeadings(row: readonly CellValue[]): boolean {
+  const filled = row.filter((cell) => !isBlank(cell));
+  if (filled.length === 0 || !filled.every((cell) => typeof cell === "string")) return false;
+  const figures = filled.filter((cell) => /\d/.test(readText(cell))).length;
+  return figures * 3 <= filled.length && !filled.some((cell) => matchKind(readText(cell)).ok);
+}
+export interface ItemRow {
+  readonly row: number;
+  readonly cells: ReadonlyMap<FieldId, CellValue>;
+}
+export interface Rows {
+  readonly items: readonly ItemRow[];
+  readonly passedOver: readonly { readonly row: number; readonly why: string }[];
+}
+const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
+/** The rows under the headings, each an item or passed over for a reason that is said. */
+export function itemRows(grid: Grid, found: FoundLog): Rows {
+  const items: ItemRow[] = [];
+  const passedOver: { row: number; why: string }[] = [];
+  let units: ReadonlyMap<number, Unit> = new Map();
+  const headingLines = grid.slice(found.headingRow, found.headingRow + found.headingRows);
+  for (let row = found.headingRow + found.headingRows; row < grid.length; row += 1) {
+    const line = grid[row] ?? [];
+    const filled = line.filter((cell) => !isBlank(cell));
+    if (filled.length === 0) continue;
+    const again = repeatsHeading(line, headingLines);
+    if (again) units = otherUnits(line, found.headings);
+    const why = again ? "the headings again" : notAnItem(line, filled, found);
+    if (why !== null) passedOver.push({ row, why });
+    else items.push({ row, cells: rowCells(units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)), found.headings) });
+  }
+  return { items, passedOver };
+}
+/** Headings that stand again and name another unit hold for the rows under them. */
+function otherUnits(line: readonly CellValue[], headings: Headings): ReadonlyMap<number, Unit> {
+  return new Map(
+    headings.matches.flatMap(({ column, unit }) => {
+      const named = unitOfHeading(readText(line[column]));
+      return named === null || named === unit ? [] : [[column, named] as const];
+    }),
+  );
+}
+/** A heading row that stands again further down, such as at the top of a printed page. */
+function repeatsHeading(line: readonly CellValue[], headingLines: Grid): boolean {
+  const filled = line.flatMap((cell, column) => (isBlank(cell) ? [] : [column]));
+  return headingLines.some((heading) => {
+    const same = filled.filter((column) => readText(heading[column]) !== "" && readText(heading[column]).toLowerCase() === readText(line[column]).toLowerCase()).length;
+    return same >= 2 && same * 2 >= filled.length;
+  });
+}
+function notAnItem(line: readonly CellValue[], filled: readonly CellValue[], found: FoundLog): string | null {
+  const first = readText(filled[0]);
+  if (TOTAL.test(first)) return `"${first}" is a total, not an item`;
+  const idColumn = found.headings.columns.get("id");
+  const id = idColumn === undefined ? "" : readText(line[idColumn]);
+  const gearColumn = found.headings.columns.get("gear");
+  const gear = gearColumn === undefined ? "" : readText(line[gearColumn]);
+  if (filled.length === 1 && !(id !== "" && /\d/.test(id) && !/\s/.test(id)) && !(gear !== "" && matchKind(gear).ok)) return `"${first}" stands alone, a title or a note`;
+  return null;
+}

@@ -1,0 +1,73 @@
+/** One item under every rule set by itself: where sources disagree, this shows which says what. */
+import type { Finding } from "../check/finding";
+import type { FieldId } from "../columns";
+import { type Decision, outOfUse, rank, worstOf } from "../decision";
+import { judgeItem } from "../item/judge-item";
+import type { ItemVerdict } from "../item/verdict";
+import { type Cells, cellsOf } from "../log/cells";
+import type { HeadingMatch } from "../log/match-headings";
+import type { Unit } from "../numbers/lengths";
+import { BASIS_IDS, type BasisId } from "../rules/rule-sets";
+import type { ItemResult } from "./model";
+
+/** What one rule set says by itself. What holds under any rules counts in every set. */
+export interface Compared {
+  readonly basis: BasisId;
+  readonly decision: Decision;
+  /** The set gives no verdict for want of a limit alone: it says nothing, or not enough, about such an item. */
+  readonly silent: boolean;
+  /** Of a silent set: how far the limits that it does hold carry; null where it holds none. */
+  readonly asFar: Decision | null;
+  /** Of a silent set: the checks that it holds no limit for. */
+  readonly unlimited: readonly string[];
+  /** The sentence that decides, never the want of a limit; "" where what holds under any rules decides. */
+  readonly sentence: string;
+}
+export interface Comparison {
+  /** Findings that take the item out whatever the rules, each said once: tag, wrong date, missing reading, overload of the assembly. */
+  readonly always: readonly Finding[];
+  readonly sets: readonly Compared[];
+}
+/** No rule of the set holds a limit for this reading or this kind; nothing is wrong with the reading. */
+function wantsLimit({ check, criterion, decision, sentence }: Finding): boolean {
+  if (criterion !== null || decision !== "NO VERDICT") return false;
+  return check === "rules" || sentence.includes("the rules in force hold no limit for it") || sentence.endsWith("; choose a basis that has one.");
+}
+/** The overload of an assembly is known from its other rows, so it stands in the item's verdict and in none of a row alone. */
+function heldAlways(item: Pick<ItemResult, "verdict">, alone: readonly ItemVerdict[]): readonly Finding[] {
+  const assembly = item.verdict.findings.filter((f) => f.check === "assembly" && f.criterion === null);
+  const [first, ...rest] = alone.map((verdict) => verdict.findings);
+  const shared = (first ?? []).filter((f) => f.criterion === null && outOfUse(f.decision) && !wantsLimit(f) && rest.every((findings) => findings.some(({ sentence }) => sentence === f.sentence)));
+  const once = new Map([...shared, ...assembly].map((f) => [f.sentence, f]));
+  return [...once.values()].sort((a, b) => rank(a.decision) - rank(b.decision));
+}
+function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Finding[]): Compared {
+  const own = findings.filter((f) => !always.some(({ sentence }) => sentence === f.sentence));
+  const decision = worstOf([...always, ...own].map((f) => f.decision));
+  const unlimited = own.filter(wantsLimit);
+  const told = own.find((f) => f.decision === decision && !wantsLimit(f));
+  const silent = always.length === 0 && told === undefined && unlimited.length > 0;
+  const limited = own.filter((f) => f.criterion !== null).map((f) => f.decision);
+  return {
+    basis,
+    decision,
+    silent,
+    asFar: silent && limited.length > 0 ? worstOf(limited) : null,
+    unlimited: silent ? [...new Set(unlimited.map((f) => f.check))] : [],
+    sentence: told?.sentence ?? "",
+  };
+}
+/** What each rule set alone says of an item, read by the headings of its log. */
+export function compareBases(item: Pick<ItemResult, "cells" | "verdict">, headings: readonly HeadingMatch[], asOf: number): Comparison {
+  const cells = cellsOfItem(item, headings);
+  const alone = BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
+  const always = heldAlways(item, alone.map(({ verdict }) => verdict));
+  return { always, sets: alone.map(({ basis, verdict }) => compared(basis, verdict, always)) };
+}
+/** The cells of an item as its log's headings read them. */
+export function cellsOfItem(item: Pick<ItemResult, "cells">, headings: readonly HeadingMatch[]): Cells {
+  const read = headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
+  const units = new Map<FieldId, Unit>(read.flatMap((h) => (h.unit === null ? [] : [[h.field, h.unit] as const])));
+  const names = new Map(read.map((h) => [h.field, h.heading]));
+  return cellsOf(item.cells, { units, names });
+}

@@ -1,0 +1,46 @@
+/** Shapes shared by the engine and its callers: what goes in, and what a judgement says. */
+import type { FieldId } from "../columns";
+import type { Decision } from "../decision";
+import type { DueState } from "../due/intervals";
+import type { ItemVerdict } from "../item/verdict";
+import type { HeadingMatch } from "../log/match-headings";
+import type { CellValue } from "../reading/cell-value";
+import type { BasisId } from "../rules/rule-sets";
+
+/** One row of a log as the register and the pane show it. */
+export interface ItemResult {
+  /** Zero-based row inside the grid that was read. */
+  readonly row: number;
+  readonly id: string;
+  /** Gear kind id, or null when unknown; `gearText` is what was typed. */
+  readonly gear: string | null;
+  readonly gearText: string;
+  readonly place: string;
+  readonly assembly: string;
+  readonly tagged: boolean;
+  readonly verdict: ItemVerdict;
+  /** Serial day of the next periodic inspection, or null. */
+  readonly nextDue: number | null;
+  readonly dueState: DueState;
+  /** Why there is no date, or "". */
+  readonly dueNote: string;
+  /** Cells by field as they stood in the log. */
+  readonly cells: ReadonlyMap<FieldId, CellValue>;
+  /** Decision that the register's own verdict cell shows, where it differs from this one. */
+  readonly cellSays?: string;
+}
+/** A whole log, judged. */
+export interface Report {
+  readonly items: readonly ItemResult[];
+  readonly counts: Readonly<Record<Decision, number>>;
+  readonly due: Readonly<Record<DueState, number>>;
+  readonly headings: readonly HeadingMatch[];
+  /** Checks that the gear kinds in this log need and no column gives, in words with what their absence means. */
+  readonly missingChecks: readonly string[];
+  /** Rows that are not items (blank, total, section titles), with the reason. */
+  readonly passedOver: readonly { readonly row: number; readonly why: string }[];
+  /** What must be put right before a register can be written, such as an id that appears twice. */
+  readonly problems: readonly string[];
+  readonly basis: readonly BasisId[];
+  readonly asOf: number;
+}

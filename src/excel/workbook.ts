@@ -1,0 +1,22 @@
+/** The workbook as the pane sees it, through the spreadsheet's client library. */
+import { watch } from "./events";
+import { makeHouseSheet } from "./house/make-house-sheet";
+import { inWorkbook } from "./kit/run";
+import type { LogPlace } from "./log-place";
+import { readLog } from "./log/read-log";
+import type { WorkbookPort } from "./port";
+import { build } from "./register/build-register";
+import { checkRegister, filterRegister } from "./register/check-register";
+import { load, save } from "./settings";
+
+async function show(place: LogPlace, row: number): Promise<void> {
+  await inWorkbook(async (context) => {
+    const sheet = context.workbook.worksheets.getItem(place.sheetId ?? place.sheet);
+    sheet.activate();
+    sheet.getRange(place.address).getRow(row).select();
+    await context.sync();
+  });
+}
+/** Only a lift needs it, so it is fetched with the first one. */
+const writeLift: WorkbookPort["writeLift"] = async (lift) => (await import(/* webpackChunkName: "lift-sheet" */ "./lift/write-lift")).writeLift(lift);
+export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, makeHouseSheet, load, save, watch };

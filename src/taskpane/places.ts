@@ -1,0 +1,5 @@
+
+
+export const PLACES = ["log", "items", "due", "lift", "sources"] as const;
+export type PlaceName = (typeof PLACES)[number];
+export const PLACE_NAMES: Record<PlaceName, string> = { log: "Log", items: "Items", due: "Due", lift: "Lift", sources: "Sources" };

@@ -1,0 +1,191 @@
+/** What the user can ask for, carried out through the workbook port. No React here. */
+import type { FieldId } from "../../engine/columns";
+import { type Decision, DECISIONS } from "../../engine/decision";
+import type { BasisId } from "../../engine/rules/rule-sets";
+import { HOUSE_SHEET } from "../../excel/kit/sheets";
+import { WorkbookError } from "../../excel/kit/workbook-error";
+import type { LiftToWrite, WorkbookPort } from "../../excel/port";
+import { createReading, type Held } from "./read-workbook";
+import { type Judged, type PaneEvent, type Retry, shownLog } from "./state";
+
+export interface Intentions {
+  readonly start: () => Promise<void>;
+  readonly find: () => Promise<boolean>;
+  readonly useSelection: () => Promise<boolean>;
+  readonly readAgain: () => Promise<boolean>;
+  readonly build: () => Promise<boolean>;
+  /** What the ribbon button does: find the log and write the register. */
+  readonly rebuild: () => Promise<boolean>;
+  readonly stop: () => void;
+  readonly setBasis: (basis: readonly BasisId[]) => Promise<boolean>;
+  readonly setHeading: (heading: string, field: FieldId | null | "as found") => Promise<boolean>;
+  readonly setAsOf: (asOf: number, chosen: boolean) => Promise<boolean>;
+  readonly judge: (judged: Judged) => void;
+  readonly filterRegister: (decisions: readonly Decision[]) => Promise<void>;
+  /** Selects the item's row in the sheet and opens its card. */
+  readonly open: (row: number, from: "items" | "due") => Promise<void>;
+  readonly show: (row: number) => Promise<void>;
+  /** Puts a lift on its own sheet, with live formulas. */
+  readonly writeLift: (lift: LiftToWrite) => Promise<void>;
+  /** Makes the sheet for the house's own limits, then reads the log again under them. */
+  readonly makeHouseSheet: () => Promise<void>;
+  readonly retry: (what: Retry) => Promise<unknown>;
+  readonly tell: (event: PaneEvent) => void;
+  readonly end: () => Promise<void>;
+}
+export function createIntentions(port: WorkbookPort, held: Held): Intentions {
+  const { get, tell } = held;
+  const reading = createReading(port, held);
+  let stopper: AbortController | null = null;
+  let lastRow = 0;
+  let lastLift: LiftToWrite | null = null;
+  let lastFilter: readonly Decision[] = [];
+
+  const find = (): Promise<boolean> => reading.read("auto", "find");
+  const useSelection = (): Promise<boolean> => reading.read("selection", "selection");
+  const readAgain = (): Promise<boolean> => reading.read(get().log?.place ?? get().savedPlace ?? "auto", "again");
+
+  /** Writes the register from the log as it stands now; `read` when it was read just before. */
+  const write = async (read: boolean): Promise<boolean> => {
+    const { log, work } = get();
+    if (log === null || work.kind === "building" || log.report.problems.length > 0) return false;
+    const { signal } = (stopper = new AbortController());
+    tell({ kind: "building" });
+    try {
+      await reading.registerAfter(async () => {
+        const now = read ? log : await reading.logNow(log.place);
+        tell({ kind: "built", result: await port.build(now, (progress) => { tell({ kind: "progress", progress }); }, signal) });
+      });
+      tell({ kind: "rest" });
+      return true;
+    } catch (error) {
+      return reading.fail(error, get().log === null ? "find" : "build");
+    } finally {
+      stopper = null;
+    }
+  };
+  const build = (): Promise<boolean> => write(false);
+
+  const filterRegister = async (decisions: readonly Decision[]): Promise<void> => {
+    lastFilter = DECISIONS.filter((decision) => decisions.includes(decision));
+    try {
+      await port.filterRegister(lastFilter);
+      tell({ kind: "filtered", decisions: lastFilter });
+    } catch (error) {
+      reading.fail(error, "filter");
+    }
+  };
+
+  const show = async (row: number): Promise<void> => {
+    const place = shownLog(get())?.place;
+    if (place === undefined) return;
+    lastRow = row;
+    try {
+      await port.show(place, row);
+    } catch (error) {
+      reading.fail(error, "show");
+    }
+  };
+
+  const writeLift = async (lift: LiftToWrite): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    lastLift = lift;
+    try {
+      const { askLift, outcomeOf } = await import(/* webpackChunkName: "lift" */ "../lift/judge");
+      const before = outcomeOf(get().lift, lift.result);
+      await reading.read(get().log?.place ?? get().savedPlace ?? "auto", "lift");
+      const shown = shownLog(get());
+      if (get().failure?.retry === "lift" || shown === null) return;
+      const now = askLift(get().lift, shown.report);
+      if (outcomeOf(get().lift, now.result) !== before) throw new WorkbookError("no log", "The sheets were changed, and this lift comes out otherwise now. Look at it again; nothing was written.");
+      const { sheet } = await port.writeLift(now);
+      tell({ kind: "lift", change: { kind: "written", sheet } });
+    } catch (error) {
+      reading.fail(error, "lift");
+    }
+  };
+
+  const makeHouseSheet = async (): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    try {
+      await port.makeHouseSheet();
+    } catch (error) {
+      reading.fail(error, "house");
+      return;
+    }
+    await readAgain();
+    tell({ kind: "made", sheet: HOUSE_SHEET });
+  };
+
+  const start = async (): Promise<void> => {
+    reading.open();
+    tell({ kind: "reading" });
+    try {
+      tell({ kind: "started", saved: await port.load() });
+    } catch (error) {
+      reading.fail(error, "start");
+      return;
+    }
+    const { savedPlace } = get();
+    if (savedPlace !== null && (await reading.read(savedPlace, "again"))) return;
+    // The log's old place, or its whole sheet, may be gone: then the pane looks for it, unless the user already did something else.
+    const { noLog, failure } = get();
+    if (savedPlace === null || noLog !== "" || failure?.retry === "again") await find();
+  };
+
+  const rebuild = async (): Promise<boolean> => {
+    if (get().work.kind === "building") return false;
+    if (!(await readAgain())) return false;
+    tell({ kind: "go", place: "log" });
+    return write(true);
+  };
+
+  const retries: Record<Retry, () => Promise<unknown>> = {
+    start,
+    find,
+    selection: useSelection,
+    again: readAgain,
+    build,
+    filter: () => filterRegister(lastFilter),
+    show: () => show(lastRow),
+    watch: reading.watch,
+    save: reading.save,
+    house: makeHouseSheet,
+    lift: async () => { if (lastLift !== null) await writeLift(lastLift); },
+  };
+
+  return {
+    start,
+    find,
+    useSelection,
+    readAgain,
+    build,
+    rebuild,
+    stop: () => {
+      if (stopper === null) return;
+      stopper.abort();
+      tell({ kind: "stopping" });
+    },
+    setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
+    setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
+    setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
+    judge: (judged) => { tell({ kind: "judge", judged }); },
+    filterRegister,
+    open: async (row, from) => {
+      tell({ kind: "open", card: { row, from } });
+      await show(row);
+    },
+    show,
+    writeLift,
+    makeHouseSheet,
+    retry: (what) => {
+      tell({ kind: "dismiss", what: "failure" });
+      return retries[what]();
+    },
+    tell,
+    end: () => {
+      stopper?.abort();
+      return reading.end();
+    },
+  };
+}

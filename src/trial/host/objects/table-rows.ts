@@ -1,0 +1,73 @@
+import { bottomOf } from "../../book/address";
+import type { Box, Table } from "../../book/book";
+import { accessDenied, invalidArgument, notModelled } from "../../book/errors";
+import { HostCollection, HostObject } from "../protocol/object";
+import type { HostState } from "../protocol/state";
+import { bodyBox } from "../sheet/body";
+import { usedBox } from "../sheet/cells";
+import { writeValues } from "../sheet/write";
+import { Range } from "./range";
+
+export class TableRowCollection extends HostCollection<TableRow> {
+  readonly type = "TableRowCollection";
+  private readonly table: Table;
+
+  constructor(state: HostState, table: Table) {
+    super(state);
+    this.table = table;
+  }
+
+  list(): TableRow[] {
+    return Array.from({ length: bodyBox(this.table).rows }, (_, at) => new TableRow(this.state, this.table, at));
+  }
+
+  answersTo(): boolean {
+    return false;
+  }
+
+  override get Count(): number {
+    return bodyBox(this.table).rows;
+  }
+
+  override GetCount(): number {
+    return this.Count;
+  }
+
+  /** New rows at the end; anywhere else cells would have to move. */
+  Add(index: number | null, values: unknown): TableRow {
+    const location = "TableRowCollection.add";
+    const { table } = this;
+    const end = bodyBox(table).rows;
+    if (table.sheet.protected) throw accessDenied(location);
+    if (index !== null && index !== -1 && index !== end) throw notModelled(`${location} at ${String(index)}`);
+    if (table.totals) throw notModelled(`${location} above a total row`);
+    const rows: unknown[] = Array.isArray(values) ? (Array.isArray(values[0]) ? values : [values]) : [Array(table.box.columns).fill(values ?? "")];
+    const added: Box = { ...table.box, row: bottomOf(table.box) + 1, rows: rows.length };
+    const below = { ...added, rows: 1_048_576 - added.row };
+    if (usedBox(table.sheet, below, false)) throw notModelled(`${location} with cells below the table`);
+    if (!rows.every((row) => Array.isArray(row) && row.length === added.columns)) throw invalidArgument(undefined, location);
+    table.box = { ...table.box, rows: table.box.rows + rows.length };
+    writeValues(this.state, table.sheet, added, rows, "add-in", location);
+    this.state.book.tell({ kind: "tables", sheet: table.sheet });
+    return new TableRow(this.state, table, end);
+  }
+}
+class TableRow extends HostObject {
+  readonly type = "TableRow";
+  readonly scalars = ["Index", "Values"];
+  readonly Index: number;
+  private readonly table: Table;
+
+  constructor(state: HostState, table: Table, index: number) {
+    super(state);
+    this.table = table;
+    this.Index = index;
+  }
+
+  get Values(): unknown[][] | null { return this.GetRange().Values; }
+  set Values(given: unknown) { this.GetRange().Values = given; }
+
+  GetRange(): Range {
+    return new Range(this.state, this.table.sheet, { ...this.table.box, row: this.table.box.row + 1 + this.Index, rows: 1 });
+  }
+}

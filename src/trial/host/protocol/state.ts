@@ -1,0 +1,74 @@
+/** What the objects of one workbook share: the book, the tracked objects, whether something has to be calculated. */
+import { sameBox } from "../../book/address";
+import type { Book, Box, Calculator, Cell, Change, Sheet } from "../../book/book";
+import type { HostObject } from "./object";
+
+export type CalculationMode = "Automatic" | "AutomaticExceptTables" | "Manual";
+export class HostState {
+  readonly book: Book;
+  readonly calculator: Calculator | null;
+  /** Completes dates that were typed without a year. */
+  readonly year: () => number;
+  readonly tracked = new Map<string, HostObject>();
+  /** Selection of each sheet that was left. */
+  readonly selections = new Map<Sheet, Box>();
+  /** False while the add-in has switched its own events off. */
+  eventsEnabled = true;
+  calculationMode: CalculationMode = "Automatic";
+  calculationSuspended = false;
+  /** True when cells changed since the last calculation. */
+  stale = false;
+  private serial = 0;
+  /** Stops listening to the book. */
+  readonly close: () => void;
+
+  constructor(book: Book, calculator: Calculator | null, year: () => number) {
+    this.book = book;
+    this.calculator = calculator;
+    this.year = year;
+    this.close = book.listen((change) => { this.notice(change); });
+  }
+
+  next(prefix: string): string {
+    this.serial += 1;
+    return prefix + String(this.serial);
+  }
+
+  track(object: HostObject): string {
+    object.reference ??= this.next("reference-");
+    this.tracked.set(object.reference, object);
+    return object.reference;
+  }
+
+  tellCells(sheet: Sheet, box: Box, by: "user" | "coauthor" | "add-in" | "calc", before?: Cell): void {
+    this.book.tell({ kind: "cells", sheet, box, by, ...(before && { before }) });
+  }
+
+  select(sheet: Sheet, box: Box, by: "user" | "add-in"): void {
+    const { book } = this;
+    if (book.active === sheet && sameBox(book.selection, box)) return;
+    this.selections.set(book.active, book.selection);
+    book.active = sheet;
+    book.selection = box;
+    book.tell({ kind: "select", sheet, box, by });
+  }
+
+  /** Brings formulas up to date if something changed; `force` also in manual calculation. */
+  async calculate(force = false): Promise<void> {
+    if (!force && (!this.stale || this.calculationMode === "Manual" || this.calculationSuspended)) return;
+    this.stale = false;
+    if (this.calculator && hasFormulas(this.book)) await this.calculator.recalculate(this.book);
+  }
+
+  private notice(change: Change): void {
+    // What a user types is calculated by the sheet view it was typed in.
+    const byAddIn = change.kind === "cells" && change.by === "add-in";
+    if (byAddIn || change.kind === "tables" || change.kind === "sheets") this.stale = true;
+  }
+}
+export function hasFormulas(book: Book): boolean {
+  return book.sheets.some((sheet) => {
+    for (const cells of sheet.rows.values()) for (const cell of cells.values()) if (cell.formula !== undefined) return true;
+    return false;
+  });
+}
