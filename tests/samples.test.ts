@@ -32,7 +32,9 @@ function cellOf(cell: ExcelJS.Cell): CellValue {
 }
 
 function gridOf(sheet: ExcelJS.Worksheet): CellValue[][] {
-  return Array.from({ length: sheet.rowCount }, (_, row) => Array.from({ length: sheet.columnCount }, (_, column) => cellOf(sheet.getCell(row + 1, column + 1))));
+  return Array.from({ length: sheet.rowCount }, (_, row) =>
+    Array.from({ length: sheet.columnCount }, (_, column) => cellOf(sheet.getCell(row + 1, column + 1))),
+  );
 }
 
 interface Sample {
@@ -55,12 +57,54 @@ const TIDY: Sample = {
   sheets: ["Gear log"],
   items: 90,
   headings: [
-    ...(["id", "gear", "size", "unit"] as const).map(same), ["Rated load (t)", "ratedLoad"], ["Purchase order", null],
-    ...([
-      "assembly", "place", "service", "inspected", "inspector", "gauge", "construction", "throatNew", "throatNow", "sectionNew", "sectionNow", "acrossNew", "acrossNow", "pinNew", "pinNow",
-      "twist", "clearance", "nickDepth", "nickPart", "brokenLay", "brokenStrand", "cracks", "deformed", "latch", "tag", "pinSeated", "turnsFreely", "sheaveTrue", "fasteners", "endFittings",
-      "stitching", "kinks", "heat", "chemical", "corrosion", "cuts", "fieldChange", "tagged", "releasedBy", "releasedOn", "remarks",
-    ] as const).map(same),
+    ...(["id", "gear", "size", "unit"] as const).map(same),
+    ["Rated load (t)", "ratedLoad"],
+    ["Purchase order", null],
+    ...(
+      [
+        "assembly",
+        "place",
+        "service",
+        "inspected",
+        "inspector",
+        "gauge",
+        "construction",
+        "throatNew",
+        "throatNow",
+        "sectionNew",
+        "sectionNow",
+        "acrossNew",
+        "acrossNow",
+        "pinNew",
+        "pinNow",
+        "twist",
+        "clearance",
+        "nickDepth",
+        "nickPart",
+        "brokenLay",
+        "brokenStrand",
+        "cracks",
+        "deformed",
+        "latch",
+        "tag",
+        "pinSeated",
+        "turnsFreely",
+        "sheaveTrue",
+        "fasteners",
+        "endFittings",
+        "stitching",
+        "kinks",
+        "heat",
+        "chemical",
+        "corrosion",
+        "cuts",
+        "fieldChange",
+        "tagged",
+        "releasedBy",
+        "releasedOn",
+        "remarks",
+      ] as const
+    ).map(same),
   ],
   passedOver: [],
   dueStates: ["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"],
@@ -122,16 +166,55 @@ const MESSY: Sample = {
   sheets: ["LIFTING GEAR", "Phone list"],
   items: 121,
   headings: [
-    ["Loc.", "place"], ["Equipment", "gear"], ["Throat opng (in) New", "throatNew"], ["Throat opng (in) Now", "throatNow"], ["Latch", "latch"], ["Gear no.", "id"], ["Cracked?", "cracks"],
-    ["Sect. (in) New", "sectionNew"], ["Sect. (in) Now", "sectionNow"], ["Insp. dt", "inspected"], ["Size", "size"], ["Marking", "tag"], ["Bent / stretched", "deformed"],
-    ["Pin dia. (mm) New", "pinNew"], ["Pin dia. (mm) Now", "pinNow"], ["Pin seated", "pinSeated"], ["Twist °", "twist"], ["Brk. w. per lay", "brokenLay"], ["Brk. w. 1 strand", "brokenStrand"],
-    ["Kinks / crush.", "kinks"], ["End fittings", "endFittings"], ["Cuts, tears", "cuts"], ["Stitching", "stitching"], ["Heat / chem.", "heat"], ["Corr.", "corrosion"], ["Swivel clr. (in)", "clearance"],
-    ["Turns free", "turnsFreely"], ["Sheave", "sheaveTrue"], ["Nuts, bolts", "fasteners"], ["Nick depth (in)", "nickDepth"], ["Nick where", "nickPart"], ["Assy", "assembly"], ["Svc", "service"],
-    ["Insp. by", "inspector"], ["Out of service", "tagged"], ["Released by", "releasedBy"], ["Released on", "releasedOn"], ["Shelf", null], ["Rem.", "remarks"],
+    ["Loc.", "place"],
+    ["Equipment", "gear"],
+    ["Throat opng (in) New", "throatNew"],
+    ["Throat opng (in) Now", "throatNow"],
+    ["Latch", "latch"],
+    ["Gear no.", "id"],
+    ["Cracked?", "cracks"],
+    ["Sect. (in) New", "sectionNew"],
+    ["Sect. (in) Now", "sectionNow"],
+    ["Insp. dt", "inspected"],
+    ["Size", "size"],
+    ["Marking", "tag"],
+    ["Bent / stretched", "deformed"],
+    ["Pin dia. (mm) New", "pinNew"],
+    ["Pin dia. (mm) Now", "pinNow"],
+    ["Pin seated", "pinSeated"],
+    ["Twist °", "twist"],
+    ["Brk. w. per lay", "brokenLay"],
+    ["Brk. w. 1 strand", "brokenStrand"],
+    ["Kinks / crush.", "kinks"],
+    ["End fittings", "endFittings"],
+    ["Cuts, tears", "cuts"],
+    ["Stitching", "stitching"],
+    ["Heat / chem.", "heat"],
+    ["Corr.", "corrosion"],
+    ["Swivel clr. (in)", "clearance"],
+    ["Turns free", "turnsFreely"],
+    ["Sheave", "sheaveTrue"],
+    ["Nuts, bolts", "fasteners"],
+    ["Nick depth (in)", "nickDepth"],
+    ["Nick where", "nickPart"],
+    ["Assy", "assembly"],
+    ["Svc", "service"],
+    ["Insp. by", "inspector"],
+    ["Out of service", "tagged"],
+    ["Released by", "releasedBy"],
+    ["Released on", "releasedOn"],
+    ["Shelf", null],
+    ["Rem.", "remarks"],
   ],
   passedOver: [
-    [7, '"SLIPWAY" stands alone'], [31, '"GANTRY" stands alone'], [57, '"carried over" stands alone'], [58, "headings again"], [59, '"PLATE SHOP" stands alone'], [94, '"RIGGING STORE" stands alone'],
-    [138, '"Total" is a total'], [140, "stands alone"],
+    [7, '"SLIPWAY" stands alone'],
+    [31, '"GANTRY" stands alone'],
+    [57, '"carried over" stands alone'],
+    [58, "headings again"],
+    [59, '"PLATE SHOP" stands alone'],
+    [94, '"RIGGING STORE" stands alone'],
+    [138, '"Total" is a total'],
+    [140, "stands alone"],
   ],
   dueStates: ["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"],
   rows: [
@@ -204,11 +287,36 @@ const ROUND: Sample = {
   sheets: ["Round", "Notes"],
   items: 45,
   headings: [
-    ["Mark", "id"], ["Gear", "gear"], ["Size (mm)", "size"], ["Place", "place"], ["Checked on", "inspected"], ["Checked by", "inspector"], ["Gauge reads to (mm)", "gauge"],
-    ["Throat new (mm)", "throatNew"], ["Throat now (mm)", "throatNow"], ["Section new (mm)", "sectionNew"], ["Section now (mm)", "sectionNow"], ["Pin new (mm)", "pinNew"], ["Pin now (mm)", "pinNow"],
-    ["Twist (deg)", "twist"], ["Latch works", "latch"], ["Pin fully seated", "pinSeated"], ["Cracks", "cracks"], ["Bent or stretched", "deformed"], ["Marking or tag legible", "tag"],
-    ["Broken wires per lay", "brokenLay"], ["Broken wires in one strand", "brokenStrand"], ["Kinks or crushing", "kinks"], ["End fittings sound", "endFittings"], ["Heat or chemical damage", "heat"], ["Corrosion", "corrosion"],
-    ["Cuts or tears", "cuts"], ["Stitching sound", "stitching"], ["Nick depth (mm)", "nickDepth"], ["Nick at", "nickPart"], ["Remarks", "remarks"],
+    ["Mark", "id"],
+    ["Gear", "gear"],
+    ["Size (mm)", "size"],
+    ["Place", "place"],
+    ["Checked on", "inspected"],
+    ["Checked by", "inspector"],
+    ["Gauge reads to (mm)", "gauge"],
+    ["Throat new (mm)", "throatNew"],
+    ["Throat now (mm)", "throatNow"],
+    ["Section new (mm)", "sectionNew"],
+    ["Section now (mm)", "sectionNow"],
+    ["Pin new (mm)", "pinNew"],
+    ["Pin now (mm)", "pinNow"],
+    ["Twist (deg)", "twist"],
+    ["Latch works", "latch"],
+    ["Pin fully seated", "pinSeated"],
+    ["Cracks", "cracks"],
+    ["Bent or stretched", "deformed"],
+    ["Marking or tag legible", "tag"],
+    ["Broken wires per lay", "brokenLay"],
+    ["Broken wires in one strand", "brokenStrand"],
+    ["Kinks or crushing", "kinks"],
+    ["End fittings sound", "endFittings"],
+    ["Heat or chemical damage", "heat"],
+    ["Corrosion", "corrosion"],
+    ["Cuts or tears", "cuts"],
+    ["Stitching sound", "stitching"],
+    ["Nick depth (mm)", "nickDepth"],
+    ["Nick at", "nickPart"],
+    ["Remarks", "remarks"],
   ],
   passedOver: [],
   dueStates: ["CURRENT", "NO DATE"],
@@ -275,7 +383,8 @@ for (const sample of [TIDY, MESSY, ROUND])
       expect(book.creator).toBe("Tern Point Yard");
       expect(book.created.toISOString()).toBe("2026-11-20T00:00:00.000Z");
       expect(book.modified.toISOString()).toBe("2026-11-24T00:00:00.000Z");
-      for (const sheet of book.worksheets) sheet.eachRow((row) => row.eachCell((cell) => expect(cell.type, cell.address).not.toBe(ExcelJS.ValueType.Formula)));
+      for (const sheet of book.worksheets)
+        sheet.eachRow((row) => row.eachCell((cell) => expect(cell.type, cell.address).not.toBe(ExcelJS.ValueType.Formula)));
     });
 
     test("has its headings matched as meant", () => {
@@ -334,16 +443,21 @@ describe("the messy log", () => {
   test("keeps as text what a spreadsheet would turn into a formula or a day", async () => {
     const book = await open(readFileSync(`${FOLDER}messy-log.xlsx`));
     const sheet = book.worksheets[0]!;
-    const ids = sheet.getColumn(6), remarks = sheet.getColumn(39);
+    const ids = sheet.getColumn(6),
+      remarks = sheet.getColumn(39);
     for (const text of ["3/4", "1-2", "=1+1", "@7", "007", "S/4"]) {
       const found: ExcelJS.Cell[] = [];
-      ids.eachCell((cell) => { if (cell.value === text) found.push(cell); });
+      ids.eachCell((cell) => {
+        if (cell.value === text) found.push(cell);
+      });
       expect(found, text).toHaveLength(1);
       expect(found[0]?.type, text).toBe(ExcelJS.ValueType.String);
       expect(found[0]?.numFmt, text).toBe("@");
     }
     const formulaLike: ExcelJS.Cell[] = [];
-    remarks.eachCell((cell) => { if (typeof cell.value === "string" && cell.value.startsWith("=")) formulaLike.push(cell); });
+    remarks.eachCell((cell) => {
+      if (typeof cell.value === "string" && cell.value.startsWith("=")) formulaLike.push(cell);
+    });
     expect(formulaLike.length).toBeGreaterThan(0);
     for (const cell of formulaLike) expect(cell.type).toBe(ExcelJS.ValueType.String);
   });

@@ -10,7 +10,14 @@ class CellError extends Error {
 Object.assign(globalThis, {
   CustomFunctions: {
     Error: CellError,
-    ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", invalidNumber: "#NUM!", divisionByZero: "#DIV/0!", invalidReference: "#REF!", nullReference: "#NULL!" },
+    ErrorCode: {
+      invalidValue: "#VALUE!",
+      notAvailable: "#N/A",
+      invalidNumber: "#NUM!",
+      divisionByZero: "#DIV/0!",
+      invalidReference: "#REF!",
+      nullReference: "#NULL!",
+    },
     associate: (): void => undefined,
   },
 });

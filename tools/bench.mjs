@@ -10,9 +10,26 @@ import { fileURLToPath } from "node:url";
 const root = fileURLToPath(new URL("..", import.meta.url));
 await buildAddIn();
 const functions = new Map();
-vm.runInNewContext(readFileSync(`${root}/dist/functions.js`, "utf8"), { CustomFunctions: { associate: (id, fn) => functions.set(id, fn), Error, ErrorCode: {} } });
+vm.runInNewContext(readFileSync(`${root}/dist/functions.js`, "utf8"), {
+  CustomFunctions: { associate: (id, fn) => functions.set(id, fn), Error, ErrorCode: {} },
+});
 
-const HEADINGS = [["Id", "Gear", "Unit", "Throat as-new", "Throat now", "Section as-new", "Section now", "Twist deg", "Latch works", "Cracks", "Identification legible", "Remarks"]];
+const HEADINGS = [
+  [
+    "Id",
+    "Gear",
+    "Unit",
+    "Throat as-new",
+    "Throat now",
+    "Section as-new",
+    "Section now",
+    "Twist deg",
+    "Latch works",
+    "Cracks",
+    "Identification legible",
+    "Remarks",
+  ],
+];
 const row = (i) => [`H-${i}`, "hook", "in", "2", `2.0${i % 10}`, "1 7/8", "1.86", 0, "yes", "none", "yes", ""];
 const rows = (n) => Array.from({ length: n }, (_, i) => row(i));
 
@@ -29,7 +46,8 @@ const judge = functions.get("JUDGE");
 const verdict = functions.get("VERDICT");
 const length = functions.get("LENGTH");
 judge(HEADINGS, rows(500), null);
-const small = rows(500), large = rows(5000);
+const small = rows(500),
+  large = rows(5000);
 const j500 = median(9, () => judge(HEADINGS, small, null));
 const j5000 = median(5, () => judge(HEADINGS, large, null));
 const v5000 = median(5, () => large.forEach((r) => verdict(HEADINGS, [r], null)));

@@ -6,7 +6,11 @@ import path from "node:path";
 
 const LINUX_NAMES = ["chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "microsoft-edge", "microsoft-edge-stable"];
 const MAC_NAMES = ["Chromium", "Google Chrome", "Microsoft Edge"];
-const WINDOWS_PATHS = ["Google\\Chrome\\Application\\chrome.exe", "Microsoft\\Edge\\Application\\msedge.exe", "Chromium\\Application\\chrome.exe"];
+const WINDOWS_PATHS = [
+  "Google\\Chrome\\Application\\chrome.exe",
+  "Microsoft\\Edge\\Application\\msedge.exe",
+  "Chromium\\Application\\chrome.exe",
+];
 
 /**
  * Path of a browser, or an error that says in one sentence what to install. `install` lets it be installed on Debian, as root.
@@ -50,14 +54,20 @@ function candidates() {
 function testBrowsers() {
   const cache = path.join(os.homedir(), ".cache", "ms-playwright");
   if (!existsSync(cache)) return [];
-  return readdirSync(cache).filter((name) => name.startsWith("chromium-")).sort().reverse()
+  return readdirSync(cache)
+    .filter((name) => name.startsWith("chromium-"))
+    .sort()
+    .reverse()
     .flatMap((name) => ["chrome-linux64", "chrome-linux"].map((folder) => path.join(cache, name, folder, "chrome")));
 }
 
 function installChromium() {
   console.log("Installing Chromium with apt-get (once).");
   const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-  for (const args of [["update", "-qq"], ["install", "-y", "-qq", "--no-install-recommends", "chromium"]]) {
+  for (const args of [
+    ["update", "-qq"],
+    ["install", "-y", "-qq", "--no-install-recommends", "chromium"],
+  ]) {
     const { status } = spawnSync("apt-get", args, { env, stdio: ["ignore", "ignore", "inherit"] });
     if (status !== 0) throw new Error(`apt-get ${args[0]} did not finish, so no browser could be installed; see its lines above.`);
   }

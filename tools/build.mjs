@@ -33,7 +33,12 @@ export async function buildHeadless() {
     entryPoints: { judge: `${root}/src/trial/headless.ts` },
     outdir: `${root}/build/node`,
     outExtension: { ".js": ".mjs" },
-    bundle: true, platform: "node", format: "esm", target: "node20", packages: "external", logLevel: "error",
+    bundle: true,
+    platform: "node",
+    format: "esm",
+    target: "node20",
+    packages: "external",
+    logLevel: "error",
   });
 }
 

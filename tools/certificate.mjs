@@ -55,7 +55,8 @@ function installedCertificate() {
 /** Asks the system's own store; only reads. */
 function isAuthorityTrusted() {
   const asks = (program, args) => spawnSync(program, args, { stdio: "ignore", windowsHide: true }).status === 0;
-  if (process.platform === "win32") return asks("certutil", ["-user", "-verifystore", "Root", AUTHORITY]) || asks("certutil", ["-verifystore", "Root", AUTHORITY]);
+  if (process.platform === "win32")
+    return asks("certutil", ["-user", "-verifystore", "Root", AUTHORITY]) || asks("certutil", ["-verifystore", "Root", AUTHORITY]);
   if (process.platform === "darwin") return asks("security", ["find-certificate", "-c", AUTHORITY]);
   return existsSync(LINUX_STORE);
 }
@@ -108,7 +109,10 @@ function selfSigned() {
     der(0xa3, extensions),
   );
   const signature = der(0x03, Buffer.from([0]), sign("sha256", body, privateKey));
-  const lines = sequence(body, ecdsaWithSha256, signature).toString("base64").match(/.{1,64}/g).join("\n");
+  const lines = sequence(body, ecdsaWithSha256, signature)
+    .toString("base64")
+    .match(/.{1,64}/g)
+    .join("\n");
   return {
     key: privateKey.export({ type: "pkcs8", format: "pem" }),
     cert: `-----BEGIN CERTIFICATE-----\n${lines}\n-----END CERTIFICATE-----\n`,

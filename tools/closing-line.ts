@@ -3,7 +3,9 @@ import type { Reporter, TestModule } from "vitest/node";
 
 export default class ClosingLine implements Reporter {
   onTestRunEnd(modules: readonly TestModule[]): void {
-    let passed = 0, failed = 0, skipped = 0;
+    let passed = 0,
+      failed = 0,
+      skipped = 0;
     for (const module of modules) {
       if (module.state() === "failed" && [...module.children.allTests()].every((t) => t.result().state !== "failed")) failed += 1;
       for (const test of module.children.allTests()) {

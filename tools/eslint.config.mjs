@@ -24,31 +24,79 @@ export default defineConfig([
     basePath: root,
     files: ["src/excel/**/*.ts", "src/taskpane/**/*.{ts,tsx}", "src/functions/**/*.ts"],
     plugins: { "office-addins": officeAddins },
-    rules: Object.fromEntries(["call-sync-after-load", "call-sync-before-read", "load-object-before-read", "no-context-sync-in-loop", "no-empty-load", "no-navigational-load", "no-office-initialize"].map((rule) => [`office-addins/${rule}`, "error"])),
+    rules: Object.fromEntries(
+      [
+        "call-sync-after-load",
+        "call-sync-before-read",
+        "load-object-before-read",
+        "no-context-sync-in-loop",
+        "no-empty-load",
+        "no-navigational-load",
+        "no-office-initialize",
+      ].map((rule) => [`office-addins/${rule}`, "error"]),
+    ),
   },
   {
     // Readings arrive as whatever the cell holds; the engine reads them.
     basePath: root,
     files: ["src/functions/functions.ts"],
-    rules: Object.fromEntries(["no-explicit-any", "no-unsafe-argument", "no-unsafe-assignment"].map((rule) => [`@typescript-eslint/${rule}`, "off"])),
+    rules: Object.fromEntries(
+      ["no-explicit-any", "no-unsafe-argument", "no-unsafe-assignment"].map((rule) => [`@typescript-eslint/${rule}`, "off"]),
+    ),
   },
   {
     basePath: root,
     files: ["src/engine/**/*.ts"],
     rules: {
-      "no-restricted-globals": ["error", "Office", "Excel", "CustomFunctions", "OfficeRuntime", "window", "document", "localStorage", "fetch", "navigator"],
-      "no-restricted-imports": ["error", { patterns: ["**/taskpane/**", "**/functions/**", "**/excel/**", "**/trial/**", "react", "react-dom", "@fluentui/*"] }],
-      "no-restricted-syntax": ["error", { selector: "NewExpression[callee.name='Date']", message: "The engine takes days as arguments." }, { selector: "MemberExpression[object.name='Date'][property.name='now']", message: "The engine takes days as arguments." }],
+      "no-restricted-globals": [
+        "error",
+        "Office",
+        "Excel",
+        "CustomFunctions",
+        "OfficeRuntime",
+        "window",
+        "document",
+        "localStorage",
+        "fetch",
+        "navigator",
+      ],
+      "no-restricted-imports": [
+        "error",
+        { patterns: ["**/taskpane/**", "**/functions/**", "**/excel/**", "**/trial/**", "react", "react-dom", "@fluentui/*"] },
+      ],
+      "no-restricted-syntax": [
+        "error",
+        { selector: "NewExpression[callee.name='Date']", message: "The engine takes days as arguments." },
+        { selector: "MemberExpression[object.name='Date'][property.name='now']", message: "The engine takes days as arguments." },
+      ],
     },
   },
   {
     basePath: root,
     files: ["src/engine/gear/**/*.ts"],
-    rules: { "no-restricted-syntax": ["error", { selector: "BinaryExpression[operator=/^[<>]=?$/]", message: "Only check/compare.ts meets a reading with a limit." }] },
+    rules: {
+      "no-restricted-syntax": [
+        "error",
+        { selector: "BinaryExpression[operator=/^[<>]=?$/]", message: "Only check/compare.ts meets a reading with a limit." },
+      ],
+    },
   },
   {
     basePath: root,
     files: ["tests/**/*.{ts,tsx}"],
-    rules: Object.fromEntries(["no-non-null-assertion", "no-unsafe-assignment", "no-unsafe-member-access", "no-unsafe-call", "no-unsafe-argument", "no-unsafe-return", "restrict-template-expressions", "no-confusing-void-expression", "require-await", "unbound-method"].map((rule) => [`@typescript-eslint/${rule}`, "off"])),
+    rules: Object.fromEntries(
+      [
+        "no-non-null-assertion",
+        "no-unsafe-assignment",
+        "no-unsafe-member-access",
+        "no-unsafe-call",
+        "no-unsafe-argument",
+        "no-unsafe-return",
+        "restrict-template-expressions",
+        "no-confusing-void-expression",
+        "require-await",
+        "unbound-method",
+      ].map((rule) => [`@typescript-eslint/${rule}`, "off"]),
+    ),
   },
 ]);

@@ -15,11 +15,17 @@ export function checkNode() {
 
 export function ensureInstalled() {
   checkNode();
-  const lock = createHash("sha256").update(readFileSync(`${root}/package-lock.json`)).digest("hex");
+  const lock = createHash("sha256")
+    .update(readFileSync(`${root}/package-lock.json`))
+    .digest("hex");
   if (existsSync(mark) && readFileSync(mark, "utf8") === lock) return;
   console.log("Installing packages (once; about a minute or two).");
   const npm = process.platform === "win32" ? "npm.cmd" : "npm";
-  const { status, error } = spawnSync(npm, ["ci", "--no-audit", "--no-fund", "--loglevel=error"], { cwd: root, stdio: ["ignore", "inherit", "inherit"], shell: process.platform === "win32" });
+  const { status, error } = spawnSync(npm, ["ci", "--no-audit", "--no-fund", "--loglevel=error"], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit"],
+    shell: process.platform === "win32",
+  });
   if (status !== 0) throw new Error(`npm ci did not finish${error ? ` (${error.message})` : ""}; see its lines above.`);
   writeFileSync(mark, lock);
 }

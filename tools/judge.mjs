@@ -6,7 +6,12 @@ import { ensureInstalled, fail } from "./install.mjs";
 const root = fileURLToPath(new URL("..", import.meta.url));
 const built = [`${root}/dist/functions.js`, `${root}/build/node/judge.mjs`];
 
-const newest = (folder) => Math.max(...readdirSync(folder, { recursive: true, withFileTypes: true }).filter((e) => e.isFile()).map((e) => statSync(`${e.parentPath ?? e.path}/${e.name}`).mtimeMs));
+const newest = (folder) =>
+  Math.max(
+    ...readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((e) => e.isFile())
+      .map((e) => statSync(`${e.parentPath ?? e.path}/${e.name}`).mtimeMs),
+  );
 
 try {
   ensureInstalled();

@@ -14,7 +14,11 @@ const only = process.argv[2] ?? "";
 
 /** What is changed, and into what. */
 const CHANGES = [
-  { find: /share: "([\d./]+)"/g, into: (all, figure) => all.replace(figure, figure.includes("/") ? "1/2" : figure === "0" ? "0.01" : String(Number((Number(figure) + 0.01).toFixed(4)))) },
+  {
+    find: /share: "([\d./]+)"/g,
+    into: (all, figure) =>
+      all.replace(figure, figure.includes("/") ? "1/2" : figure === "0" ? "0.01" : String(Number((Number(figure) + 0.01).toFixed(4)))),
+  },
   { find: /area: "([\d.]+)"/g, into: (all, figure) => all.replace(figure, String(Number((Number(figure) + 0.01).toFixed(4)))) },
   { find: /length: "([\d/ ]+)"/g, into: (all, figure) => all.replace(figure, "7/8") },
   { find: /degrees: "(\d+)"/g, into: (all, figure) => all.replace(figure, String(Number(figure) + 1)) },
@@ -24,12 +28,17 @@ const CHANGES = [
   { find: /word: "from"/g, into: (all) => all.replace("from", "above") },
   { find: /"(above|from)", (\d+), "/g, into: (all, _, figure) => all.replace(figure, String(Number(figure) + 1)) },
   { find: /times: "(\d+)"/g, into: (all, figure) => all.replace(figure, String(Number(figure) + 1)) },
-  { find: /least: "([\d/. ]+)"/g, into: (all, figure) => all.replace(figure, `${figure.includes("/") ? figure.replace(/\/(\d+)$/, "/$17") : figure === "1" ? "1 1/64" : `${figure}1`}`) },
+  {
+    find: /least: "([\d/. ]+)"/g,
+    into: (all, figure) =>
+      all.replace(figure, `${figure.includes("/") ? figure.replace(/\/(\d+)$/, "/$17") : figure === "1" ? "1 1/64" : `${figure}1`}`),
+  },
   { find: /beyond: "(REMOVE|EXAMINE|WATCH)"/g, into: (all, word) => all.replace(word, word === "WATCH" ? "EXAMINE" : "WATCH") },
   { find: /clips: (\d+)/g, into: (all, figure) => all.replace(figure, String(Number(figure) + 1)) },
 ];
 
-const FILES = ["gear", "tables"].flatMap((folder) => readdirSync(path.join(root, "src/engine", folder)).map((file) => `src/engine/${folder}/${file}`))
+const FILES = ["gear", "tables"]
+  .flatMap((folder) => readdirSync(path.join(root, "src/engine", folder)).map((file) => `src/engine/${folder}/${file}`))
   .filter((file) => file.endsWith(".ts") && !/\/(index|kind|look-up|columns-of)\.ts$/.test(file) && file.includes(only));
 
 try {
@@ -38,11 +47,30 @@ try {
   fail(fault);
 }
 const copy = mkdtempSync(path.join(tmpdir(), "gear-verdicts-mutants-"));
-for (const part of ["src", "tests", "tools", "package.json", "tsconfig.json"]) cpSync(path.join(root, part), path.join(copy, part), { recursive: true });
+for (const part of ["src", "tests", "tools", "package.json", "tsconfig.json"])
+  cpSync(path.join(root, part), path.join(copy, part), { recursive: true });
 symlinkSync(path.join(root, "node_modules"), path.join(copy, "node_modules"), "dir");
 
 const runTests = () =>
-  spawnSync(process.execPath, [path.join(root, "node_modules/vitest/vitest.mjs"), "run", "--config", "tools/vitest.config.ts", "--project", "node", "--bail", "1", "tests/engine/gear", "tests/functions/functions.test.ts", "tests/engine/limits.test.ts", "tests/engine/tables", "tests/engine/lift"], { cwd: copy, stdio: "ignore" }).status === 0;
+  spawnSync(
+    process.execPath,
+    [
+      path.join(root, "node_modules/vitest/vitest.mjs"),
+      "run",
+      "--config",
+      "tools/vitest.config.ts",
+      "--project",
+      "node",
+      "--bail",
+      "1",
+      "tests/engine/gear",
+      "tests/functions/functions.test.ts",
+      "tests/engine/limits.test.ts",
+      "tests/engine/tables",
+      "tests/engine/lift",
+    ],
+    { cwd: copy, stdio: "ignore" },
+  ).status === 0;
 
 if (!runTests()) fail(new Error("The tests do not pass as they stand; mend them first."));
 let killed = 0;

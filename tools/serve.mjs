@@ -21,15 +21,32 @@ const FOLDERS = [
 ];
 
 const TYPES = {
-  ".html": "text/html; charset=utf-8", ".js": "text/javascript; charset=utf-8", ".css": "text/css; charset=utf-8", ".json": "application/json; charset=utf-8",
-  ".xml": "application/xml; charset=utf-8", ".svg": "image/svg+xml", ".png": "image/png", ".ico": "image/x-icon", ".woff2": "font/woff2", ".txt": "text/plain; charset=utf-8",
+  ".html": "text/html; charset=utf-8",
+  ".js": "text/javascript; charset=utf-8",
+  ".css": "text/css; charset=utf-8",
+  ".json": "application/json; charset=utf-8",
+  ".xml": "application/xml; charset=utf-8",
+  ".svg": "image/svg+xml",
+  ".png": "image/png",
+  ".ico": "image/x-icon",
+  ".woff2": "font/woff2",
+  ".txt": "text/plain; charset=utf-8",
   ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
 
 /** Everything comes from this server; style attributes are allowed because grid and pane position their parts with them. */
 const POLICY = [
-  "default-src 'none'", "script-src 'self'", "style-src 'self' 'unsafe-inline'", "img-src 'self' data: blob:", "font-src 'self' data:", "connect-src 'self'",
-  "frame-src 'self'", "worker-src 'self' blob:", "base-uri 'none'", "form-action 'none'", "frame-ancestors 'self'",
+  "default-src 'none'",
+  "script-src 'self'",
+  "style-src 'self' 'unsafe-inline'",
+  "img-src 'self' data: blob:",
+  "font-src 'self' data:",
+  "connect-src 'self'",
+  "frame-src 'self'",
+  "worker-src 'self' blob:",
+  "base-uri 'none'",
+  "form-action 'none'",
+  "frame-ancestors 'self'",
 ].join("; ");
 
 /**
@@ -40,21 +57,27 @@ const POLICY = [
 export async function serve({ port } = {}) {
   const { key, cert, trusted, spki } = certificate();
   const server = createServer({ key, cert }, (request, response) => {
-    answer(request).catch(() => refusal(500, "This file could not be read.")).then(({ status, headers, body }) => {
-      response.writeHead(status, { ...COMMON_HEADERS, ...headers });
-      response.end(request.method === "HEAD" ? undefined : body);
-    });
+    answer(request)
+      .catch(() => refusal(500, "This file could not be read."))
+      .then(({ status, headers, body }) => {
+        response.writeHead(status, { ...COMMON_HEADERS, ...headers });
+        response.end(request.method === "HEAD" ? undefined : body);
+      });
   });
   const taken = await listen(server, port);
-  const close = () => new Promise((resolve) => {
-    server.close(() => resolve());
-    server.closeAllConnections();
-  });
+  const close = () =>
+    new Promise((resolve) => {
+      server.close(() => resolve());
+      server.closeAllConnections();
+    });
   return { url: `https://localhost:${taken}/`, port: taken, trusted, spki, close };
 }
 
 const COMMON_HEADERS = {
-  "Content-Security-Policy": POLICY, "X-Content-Type-Options": "nosniff", "Referrer-Policy": "no-referrer", "Cache-Control": "no-store",
+  "Content-Security-Policy": POLICY,
+  "X-Content-Type-Options": "nosniff",
+  "Referrer-Policy": "no-referrer",
+  "Cache-Control": "no-store",
   "Permissions-Policy": "camera=(), geolocation=(), microphone=()",
 };
 
@@ -74,7 +97,11 @@ async function listen(server, port) {
       if (fault.code !== "EADDRINUSE" && fault.code !== "EACCES") throw fault;
     }
   }
-  throw new Error(port === undefined ? `No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free.` : `Port ${port} is taken; choose another with --port.`);
+  throw new Error(
+    port === undefined
+      ? `No port from ${FIRST_PORT} to ${FIRST_PORT + PORTS_TRIED - 1} is free.`
+      : `Port ${port} is taken; choose another with --port.`,
+  );
 }
 
 async function answer({ method, url, headers }) {

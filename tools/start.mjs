@@ -37,7 +37,8 @@ try {
 function readArguments() {
   const { values } = parseArgs({ options: { "no-open": { type: "boolean" }, "no-build": { type: "boolean" }, port: { type: "string" } } });
   const port = values.port === undefined ? undefined : Number(values.port);
-  if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536)) throw new Error(`--port takes a number from 1 to 65535, not ${values.port}.`);
+  if (port !== undefined && !(Number.isInteger(port) && port > 0 && port < 65_536))
+    throw new Error(`--port takes a number from 1 to 65535, not ${values.port}.`);
   return { open: values["no-open"] !== true, build: values["no-build"] !== true, port };
 }
 
@@ -58,7 +59,10 @@ function filesUnder(folder) {
 
 function build() {
   console.log("Building (half a minute).");
-  const { status } = spawnSync(process.execPath, [path.join(root, "tools", "build.mjs")], { cwd: root, stdio: ["ignore", "inherit", "inherit"] });
+  const { status } = spawnSync(process.execPath, [path.join(root, "tools", "build.mjs")], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit"],
+  });
   if (status !== 0) throw new Error("The build did not finish; see its lines above.");
 }
 
@@ -72,32 +76,56 @@ async function open({ url, trusted, spki }) {
   const { findBrowser } = await import("./browser.mjs");
   const browser = display ? await findBrowser().catch(() => null) : null;
   if (browser === null) {
-    console.log("Open the address in a browser on this machine; it warns once that the certificate is the page's own, which is right for localhost.");
+    console.log(
+      "Open the address in a browser on this machine; it warns once that the certificate is the page's own, which is right for localhost.",
+    );
     return () => undefined;
   }
   return openWindow(browser, url, spki);
 }
 
 function openByDefault(url) {
-  const [program, args] = process.platform === "win32" ? ["cmd", ["/c", "start", "", url]] : process.platform === "darwin" ? ["open", [url]] : ["xdg-open", [url]];
+  const [program, args] =
+    process.platform === "win32"
+      ? ["cmd", ["/c", "start", "", url]]
+      : process.platform === "darwin"
+        ? ["open", [url]]
+        : ["xdg-open", [url]];
   const child = spawn(program, args, { stdio: "ignore", detached: true });
-  child.on("error", () => { console.log("No browser could be opened; open the address yourself."); });
+  child.on("error", () => {
+    console.log("No browser could be opened; open the address yourself.");
+  });
   child.unref();
 }
 
 /** A window of its own that trusts exactly one key besides the usual ones: ours. The profile is thrown away afterwards. */
 function openWindow(browser, url, spki) {
   const profile = mkdtempSync(path.join(os.tmpdir(), "gear-verdicts-"));
-  const args = [`--user-data-dir=${profile}`, `--app=${url}`, `--ignore-certificate-errors-spki-list=${spki}`, "--no-first-run", "--no-default-browser-check", "--disable-sync", "--disable-background-networking", "--disable-component-update", "--window-size=1400,860"];
+  const args = [
+    `--user-data-dir=${profile}`,
+    `--app=${url}`,
+    `--ignore-certificate-errors-spki-list=${spki}`,
+    "--no-first-run",
+    "--no-default-browser-check",
+    "--disable-sync",
+    "--disable-background-networking",
+    "--disable-component-update",
+    "--window-size=1400,860",
+  ];
   if (process.platform === "linux" && process.getuid() === 0) args.push("--no-sandbox");
   const child = spawn(browser, args, { stdio: "ignore" });
   const clear = () => {
     child.kill();
     rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   };
-  child.on("error", () => { console.log("The browser did not start; open the address yourself."); });
+  child.on("error", () => {
+    console.log("The browser did not start; open the address yourself.");
+  });
   child.on("exit", (code) => {
-    if (code !== null) console.log(code === 0 ? "The window is closed; the page is still served." : "The browser could not show a window; open the address yourself.");
+    if (code !== null)
+      console.log(
+        code === 0 ? "The window is closed; the page is still served." : "The browser could not show a window; open the address yourself.",
+      );
   });
   return clear;
 }

@@ -9,7 +9,11 @@ import { ensureInstalled, fail } from "./install.mjs";
 const root = fileURLToPath(new URL("..", import.meta.url));
 
 function run(name, args) {
-  const { status } = spawnSync(process.execPath, [`${root}/node_modules/${name}`, ...args], { cwd: root, stdio: ["ignore", "inherit", "inherit"], env: process.env });
+  const { status } = spawnSync(process.execPath, [`${root}/node_modules/${name}`, ...args], {
+    cwd: root,
+    stdio: ["ignore", "inherit", "inherit"],
+    env: process.env,
+  });
   if (status !== 0) process.exit(status ?? 1);
 }
 
@@ -27,5 +31,6 @@ console.log("Checking types.");
 run("typescript/bin/tsc", ["--noEmit"]);
 run("typescript/bin/tsc", ["--noEmit", "-p", "src/engine"]);
 console.log("Linting.");
+run("prettier/bin/prettier.cjs", ["--log-level", "warn", "--check", "."]);
 run("eslint/bin/eslint.js", ["-c", "tools/eslint.config.mjs", "src", "tests"]);
 run("vitest/vitest.mjs", ["run", "--config", "tools/vitest.config.ts", ...process.argv.slice(2)]);

@@ -10,8 +10,20 @@ export default defineConfig({
     testTimeout: 60_000,
     hookTimeout: 120_000,
     projects: [
-      { extends: true, test: { name: "node", environment: "node", include: ["tests/**/*.test.ts"], exclude: ["tests/page/**"], setupFiles: ["tests/setup-functions.ts"] } },
-      { extends: true, test: { name: "pane", environment: "happy-dom", include: ["tests/pane/**/*.test.tsx"], setupFiles: ["tests/setup-dom.ts"] } },
+      {
+        extends: true,
+        test: {
+          name: "node",
+          environment: "node",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/page/**"],
+          setupFiles: ["tests/setup-functions.ts"],
+        },
+      },
+      {
+        extends: true,
+        test: { name: "pane", environment: "happy-dom", include: ["tests/pane/**/*.test.tsx"], setupFiles: ["tests/setup-dom.ts"] },
+      },
       { extends: true, test: { name: "page", environment: "node", include: ["tests/page/**/*.test.ts"], fileParallelism: false } },
     ],
   },

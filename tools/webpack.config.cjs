@@ -11,27 +11,39 @@ const DEV_ORIGIN = "https://localhost:3000";
 
 const stamp = (text, at) => (at ? text.replaceAll(DEV_ADDRESS, at.replace(/\/$/, "")).replaceAll(DEV_ORIGIN, new URL(at).origin) : text);
 
-module.exports = Object.assign((env, argv) => ({
-  context: root,
-  target: ["web", "es2020"],
-  devtool: argv.mode === "production" ? false : "source-map",
-  entry: { taskpane: "./src/taskpane/index.tsx", functions: "./src/functions/functions.ts" },
-  output: { clean: true, path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
-  resolve: { extensions: [".ts", ".tsx", ".js"] },
-  module: { rules: [{ test: /\.tsx?$/, exclude: /node_modules/, loader: "esbuild-loader", options: { target: "es2020", jsx: "automatic", tsconfig: path.join(root, "tsconfig.json") } }] },
-  performance: { hints: false },
-  // functions.js stands alone: it also runs where there is no page.
-  // What the pane fetches after its first load are dynamic imports.
-  optimization: { splitChunks: false, runtimeChunk: false },
-  cache: { type: "filesystem", cacheDirectory: path.join(root, "build", "webpack-cache"), buildDependencies: { config: [__filename] } },
-  plugins: [
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: "./src/functions/functions.ts" }),
-    new HtmlPlugin({ template: "./src/taskpane/taskpane.html", filename: "taskpane.html", chunks: ["functions", "taskpane"] }),
-    new CopyPlugin({
-      patterns: [
-        { from: "src/taskpane/assets", to: "assets" },
-        { from: "manifest.xml", to: "manifest.xml", transform: (text) => stamp(text.toString(), env.at) },
+module.exports = Object.assign(
+  (env, argv) => ({
+    context: root,
+    target: ["web", "es2020"],
+    devtool: argv.mode === "production" ? false : "source-map",
+    entry: { taskpane: "./src/taskpane/index.tsx", functions: "./src/functions/functions.ts" },
+    output: { clean: true, path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
+    resolve: { extensions: [".ts", ".tsx", ".js"] },
+    module: {
+      rules: [
+        {
+          test: /\.tsx?$/,
+          exclude: /node_modules/,
+          loader: "esbuild-loader",
+          options: { target: "es2020", jsx: "automatic", tsconfig: path.join(root, "tsconfig.json") },
+        },
       ],
-    }),
-  ],
-}), { stamp });
+    },
+    performance: { hints: false },
+    // functions.js stands alone: it also runs where there is no page.
+    // What the pane fetches after its first load are dynamic imports.
+    optimization: { splitChunks: false, runtimeChunk: false },
+    cache: { type: "filesystem", cacheDirectory: path.join(root, "build", "webpack-cache"), buildDependencies: { config: [__filename] } },
+    plugins: [
+      new CustomFunctionsMetadataPlugin({ output: "functions.json", input: "./src/functions/functions.ts" }),
+      new HtmlPlugin({ template: "./src/taskpane/taskpane.html", filename: "taskpane.html", chunks: ["functions", "taskpane"] }),
+      new CopyPlugin({
+        patterns: [
+          { from: "src/taskpane/assets", to: "assets" },
+          { from: "manifest.xml", to: "manifest.xml", transform: (text) => stamp(text.toString(), env.at) },
+        ],
+      }),
+    ],
+  }),
+  { stamp },
+);

@@ -1,4 +1,3 @@
-
 /** The six decisions, worst first, and how several become one. */
 
 export const DECISIONS = ["REMOVE", "EXAMINE", "NO VERDICT", "DRESS", "WATCH", "KEEP"] as const;

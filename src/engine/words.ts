@@ -1,5 +1,3 @@
-
-
 /** Share as whole percent; nothing reads 100 % before it is there. */
 export function percent(share: number): string {
   if (!Number.isFinite(share)) return "more than all";

@@ -29,7 +29,8 @@ function changeTeller(listener: (event: WorkbookEvent) => void): (sheetId: strin
       const sheets = ids.map(([id, remote]) => ({ sheet: context.workbook.worksheets.getItemOrNullObject(id), remote }));
       for (const { sheet } of sheets) sheet.load("id,name");
       await context.sync();
-      for (const { sheet, remote } of sheets) if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name, sheetId: sheet.id });
+      for (const { sheet, remote } of sheets)
+        if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name, sheetId: sheet.id });
     }).catch((fault: unknown) => {
       // While a cell is edited the workbook does not answer; the burst is looked up again.
       if (asWorkbookError(fault).kind !== "editing") throw fault;

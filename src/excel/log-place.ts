@@ -1,5 +1,3 @@
-
-
 /** Where a log stands. */
 export interface LogPlace {
   readonly sheet: string;

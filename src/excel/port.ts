@@ -62,13 +62,19 @@ export interface LiftToWrite {
   readonly result: HookupResult;
 }
 /** "changed" carries the sheet's name now, or its id alone when it was deleted. */
-export type WorkbookEvent = { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string; readonly sheetId?: string } | { readonly kind: "selected"; readonly sheet: string; readonly sheetId?: string; readonly row: number };
+export type WorkbookEvent =
+  | { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string; readonly sheetId?: string }
+  | { readonly kind: "selected"; readonly sheet: string; readonly sheetId?: string; readonly row: number };
 export interface WorkbookPort {
   read(request: ReadRequest): Promise<ReadLog>;
   /** Builds or rebuilds the register from a log that was read; `signal` stops it before anything is written. */
   build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult>;
   /** Judges the register's own rows, none better than the log judges it where that was changed since; null when there is no register. */
-  checkRegister(basis: readonly BasisId[], asOf: number, log?: ReadLog | null): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
+  checkRegister(
+    basis: readonly BasisId[],
+    asOf: number,
+    log?: ReadLog | null,
+  ): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
   /** Filters the register to the decisions given; an empty list shows all rows. */
   filterRegister(decisions: readonly string[]): Promise<void>;
   /** Selects the row of an item in the sheet; `row` counts inside the place. */

@@ -8,7 +8,16 @@ const SETTING = "gearVerdicts";
 const SAVED = z.object({
   basis: z.array(z.enum(BASIS_IDS as [BasisId, ...BasisId[]])),
   choices: z.record(z.string(), z.union([z.enum(FIELD_IDS as [FieldId, ...FieldId[]]), z.null()])),
-  place: z.union([z.object({ sheet: z.string(), address: z.string(), how: z.enum(["table", "selection", "found", "register"]), table: z.string(), sheetId: z.optional(z.string()) }), z.null()]),
+  place: z.union([
+    z.object({
+      sheet: z.string(),
+      address: z.string(),
+      how: z.enum(["table", "selection", "found", "register"]),
+      table: z.string(),
+      sheetId: z.optional(z.string()),
+    }),
+    z.null(),
+  ]),
 });
 const FRESH: SavedState = { basis: DEFAULT_BASIS, choices: {}, place: null };
 /** What an earlier version or another program left in the settings is checked before it is used. */
@@ -22,7 +31,13 @@ export function save(state: SavedState): Promise<void> {
   return new Promise((resolve, reject) => {
     settings.saveAsync((result) => {
       if (result.status === Office.AsyncResultStatus.Succeeded) resolve();
-      else reject(new WorkbookError("host", `The choices could not be kept in the workbook (${result.error.message}). They hold until the pane is closed.`));
+      else
+        reject(
+          new WorkbookError(
+            "host",
+            `The choices could not be kept in the workbook (${result.error.message}). They hold until the pane is closed.`,
+          ),
+        );
     });
   });
 }

@@ -18,5 +18,17 @@ async function show(place: LogPlace, row: number): Promise<void> {
   });
 }
 /** Only a lift needs it, so it is fetched with the first one. */
-const writeLift: WorkbookPort["writeLift"] = async (lift) => (await import(/* webpackChunkName: "lift-sheet" */ "./lift/write-lift")).writeLift(lift);
-export const excelPort: WorkbookPort = { read: readLog, build, checkRegister, filterRegister, show, writeLift, makeHouseSheet, load, save, watch };
+const writeLift: WorkbookPort["writeLift"] = async (lift) =>
+  (await import(/* webpackChunkName: "lift-sheet" */ "./lift/write-lift")).writeLift(lift);
+export const excelPort: WorkbookPort = {
+  read: readLog,
+  build,
+  checkRegister,
+  filterRegister,
+  show,
+  writeLift,
+  makeHouseSheet,
+  load,
+  save,
+  watch,
+};

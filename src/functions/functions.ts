@@ -3,7 +3,16 @@
  * Ids and argument order are stored in people's workbooks and never change.
  */
 import { dateOf, leadDaysOf } from "../engine/ask/arguments";
-import { chainVerdict, grooveVerdict, ropeVerdict, swivelVerdict, throatVerdict, twistVerdict, wearVerdict, wireVerdict } from "../engine/ask/one-check";
+import {
+  chainVerdict,
+  grooveVerdict,
+  ropeVerdict,
+  swivelVerdict,
+  throatVerdict,
+  twistVerdict,
+  wearVerdict,
+  wireVerdict,
+} from "../engine/ask/one-check";
 import { chainLeast, changeShare, dressDepth, lengthIn, removeAt } from "../engine/ask/one-figure";
 import { judgeRowOf, judgeRowsOf } from "../engine/ask/one-row";
 import { sourceOf } from "../engine/ask/source-of";
@@ -60,7 +69,16 @@ export function growthPct(original: any, measured: any): number {
  * @param [basis] Rule sets: law, standard, practice, strict, or several with commas; standard,practice when left out; or the range of the sheet House limits.
  * @returns Decision.
  */
-export function wearVerdictOf(gear: any, part: any, original: any, measured: any, original_across?: any, measured_across?: any, gauge?: any, basis?: any[][]): string {
+export function wearVerdictOf(
+  gear: any,
+  part: any,
+  original: any,
+  measured: any,
+  original_across?: any,
+  measured_across?: any,
+  gauge?: any,
+  basis?: any[][],
+): string {
   return wearVerdict({ gear, part, original, measured, originalAcross: original_across, measuredAcross: measured_across, gauge, basis });
 }
 /**
@@ -192,7 +210,13 @@ export function reason(headers: any[][], row: any[][], basis?: any[][]): string 
  * @returns Five columns for each row.
  */
 export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][] {
-  return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [v.decision, v.reason, v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over", v.comesOut, v.source]);
+  return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [
+    v.decision,
+    v.reason,
+    v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over",
+    v.comesOut,
+    v.source,
+  ]);
 }
 /**
  * The worst decision in a range, such as an assembly's. A blank cell or any other text counts as NO VERDICT, so give the cells of the parts only.
@@ -201,7 +225,11 @@ export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][]
  * @returns Decision.
  */
 export function worst(verdicts: any[][]): string {
-  return worstOf(asGrid(verdicts).flat().map((cell) => (isDecision(cell) ? cell : "NO VERDICT")));
+  return worstOf(
+    asGrid(verdicts)
+      .flat()
+      .map((cell) => (isDecision(cell) ? cell : "NO VERDICT")),
+  );
 }
 /**
  * Date of the next periodic inspection: calendar months after the last, as EDATE counts. Normal service 12 months, severe 3, idle 1; or an interval as written.

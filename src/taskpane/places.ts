@@ -1,5 +1,3 @@
-
-
 export const PLACES = ["log", "items", "due", "lift", "sources"] as const;
 export type PlaceName = (typeof PLACES)[number];
 export const PLACE_NAMES: Record<PlaceName, string> = { log: "Log", items: "Items", due: "Due", lift: "Lift", sources: "Sources" };

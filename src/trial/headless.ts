@@ -38,8 +38,15 @@ function readOptions(args: string[], today: number): Options {
   let parsed;
   try {
     parsed = parseArgs({
-      args, allowPositionals: true,
-      options: { out: { type: "string" }, sheet: { type: "string" }, basis: { type: "string" }, "as-of": { type: "string" }, json: { type: "boolean", default: false } },
+      args,
+      allowPositionals: true,
+      options: {
+        out: { type: "string" },
+        sheet: { type: "string" },
+        basis: { type: "string" },
+        "as-of": { type: "string" },
+        json: { type: "boolean", default: false },
+      },
     });
   } catch (fault) {
     throw new Refusal(2, `${fault instanceof Error ? fault.message : String(fault)} ${USAGE}`);
@@ -49,8 +56,10 @@ function readOptions(args: string[], today: number): Options {
   if (input === undefined || more !== undefined) throw new Refusal(2, `Name one workbook. ${USAGE}`);
   const day = values["as-of"];
   const asOf = day === undefined ? today : readDateText(day);
-  if (typeof asOf !== "number" || (day !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(day))) throw new Refusal(2, `--as-of takes a day such as 2026-03-31. ${USAGE}`);
-  if (values.out !== undefined && resolve(values.out) === resolve(input)) throw new Refusal(2, "--out must be another file than the input, which is never changed.");
+  if (typeof asOf !== "number" || (day !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(day)))
+    throw new Refusal(2, `--as-of takes a day such as 2026-03-31. ${USAGE}`);
+  if (values.out !== undefined && resolve(values.out) === resolve(input))
+    throw new Refusal(2, "--out must be another file than the input, which is never changed.");
   return { input, out: values.out ?? null, sheet: values.sheet ?? null, basis: values.basis, asOf, json: values.json };
 }
 async function fileBytes(path: string): Promise<Uint8Array> {
@@ -74,7 +83,10 @@ async function run(options: Options, dist: string): Promise<void> {
     throw new Refusal(1, fault instanceof Error ? fault.message : String(fault));
   });
   if (basis.ids.includes("house") && !book.sheet(HOUSE_SHEET)?.used())
-    throw new Refusal(2, `The basis house needs limits, and ${options.input} has no sheet "${HOUSE_SHEET}" that holds any; make it with the pane, or leave house out.`);
+    throw new Refusal(
+      2,
+      `The basis house needs limits, and ${options.input} has no sheet "${HOUSE_SHEET}" that holds any; make it with the pane, or leave house out.`,
+    );
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
   // The verdicts do not wait for the formulas: those are worked out once, when the register is written.
   const calculator = new UniverCalculator({ functions, shapes, today: () => options.asOf });
@@ -82,12 +94,18 @@ async function run(options: Options, dist: string): Promise<void> {
   loadClientLibrary();
   connect(host);
   const { excelPort } = await import("../excel/workbook");
-  if (options.sheet !== null && book.sheet(options.sheet) === undefined) throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
+  if (options.sheet !== null && book.sheet(options.sheet) === undefined)
+    throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
   const from = options.sheet === null ? "auto" : await placeOf(host, options.sheet);
   const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} }).catch((fault: unknown) => {
     // What the workbook side says here tells people what to press in the pane.
     if (!(fault instanceof WorkbookError && fault.kind === "no log")) throw fault;
-    throw new Refusal(1, options.sheet === null ? `No gear log was found in ${options.input}; name its sheet with --sheet.` : "No gear log was found on that sheet; name another with --sheet.");
+    throw new Refusal(
+      1,
+      options.sheet === null
+        ? `No gear log was found in ${options.input}; name its sheet with --sheet.`
+        : "No gear log was found on that sheet; name another with --sheet.",
+    );
   });
   if (log.report.items.length === 0) throw new Refusal(1, `The log on ${log.place.sheet} has headings and no items under them.`);
   if (options.json) printJson(log);
@@ -110,19 +128,31 @@ async function placeOf(host: Host, name: string): Promise<ReadLog["place"]> {
 function printJson({ place, report }: ReadLog): void {
   const first = rowOf(place.address);
   const items = report.items.map((item) => ({
-    row: first + item.row, id: item.id, gear: item.gear ?? item.gearText, decision: item.verdict.decision, reason: item.verdict.reason,
-    nextDue: item.nextDue === null ? null : showDate(item.nextDue), dueState: item.dueState, tagged: item.tagged,
+    row: first + item.row,
+    id: item.id,
+    gear: item.gear ?? item.gearText,
+    decision: item.verdict.decision,
+    reason: item.verdict.reason,
+    nextDue: item.nextDue === null ? null : showDate(item.nextDue),
+    dueState: item.dueState,
+    tagged: item.tagged,
   }));
   process.stdout.write(`${JSON.stringify(items)}\n`);
 }
 function printLines({ place, report, refusedLimits = [] }: ReadLog): void {
-  console.log(`${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`);
+  console.log(
+    `${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`,
+  );
   for (const item of report.items) console.log(line(item, rowOf(place.address)));
   for (const { row, why } of report.passedOver) console.log(`Row ${String(rowOf(place.address) + row)} passed over: ${why}.`);
   for (const words of report.missingChecks) console.log(words);
   for (const words of [...report.problems, ...refusedLimits]) console.log(words);
   console.log(DECISIONS.map((d) => `${d} ${String(report.counts[d])}`).join(", "));
-  console.log(Object.entries(report.due).map(([state, count]) => `${state} ${String(count)}`).join(", "));
+  console.log(
+    Object.entries(report.due)
+      .map(([state, count]) => `${state} ${String(count)}`)
+      .join(", "),
+  );
   const service = serviceNote(report.items);
   if (service !== "") console.log(service);
   console.log(CAUTION);

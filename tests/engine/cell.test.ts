@@ -67,9 +67,12 @@ describe("a length as the trade writes it", () => {
     // Superscript and subscript digits make a fraction; they are not further digits of the whole number.
     ["³⁄₄", "3/4 in"],
     ["1³⁄₁₆", "19/16 in"],
-    ["1¹⁵⁄₁₆\"", "31/16 in"],
+    ['1¹⁵⁄₁₆"', "31/16 in"],
   ];
-  for (const [cell, read] of forms) it(`${JSON.stringify(cell)} is ${read}`, () => { expect(length(cell)).toBe(read); });
+  for (const [cell, read] of forms)
+    it(`${JSON.stringify(cell)} is ${read}`, () => {
+      expect(length(cell)).toBe(read);
+    });
 
   it("a written unit wins over the assumed one", () => {
     expect(length("1 7/8 in", { assume: "mm" })).toBe("15/8 in");
@@ -192,7 +195,9 @@ describe("the cell ladder of a length", () => {
     ["unit of angle", "5°", "refused"],
   ];
   for (const [rung, cell, read] of ladder)
-    it(`${rung}, ${shown(cell)}: ${read}`, () => { expect(length(cell)).toBe(read); });
+    it(`${rung}, ${shown(cell)}: ${read}`, () => {
+      expect(length(cell)).toBe(read);
+    });
 });
 
 describe("what a refused length says", () => {
@@ -248,7 +253,9 @@ describe("a fraction where the unit would be mm", () => {
   // Nobody measures a quarter of a millimetre as 1/4: it is a quarter inch under the wrong heading.
   for (const text of ["1/4", "1 7/8", "1-7/8", "¼", "1⅞", "1 / 64", "1/4 at the saddle"])
     it(`"${text}" is refused, and what to type is said`, () => {
-      expect(why(readLength(text, { assume: "mm" }))).toBe("it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");
+      expect(why(readLength(text, { assume: "mm" }))).toBe(
+        "it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm",
+      );
       expect(length(text, { assume: "mm", times: exact(10) }), "in centimetres").toBe("refused");
       expect(length(text), "in inches").toMatch(/ in$/);
     });
@@ -280,9 +287,23 @@ describe("a fraction where the unit would be mm", () => {
 describe("a length with a note behind it", () => {
   it("keeps the figure and repeats the note where it tells only that, how and where it was measured", () => {
     for (const [text, note] of [
-      ["1.82 see note", "see note"], ["1.82 in see note", "see note"], ["1.82 see remarks", "see remarks"], ["1.82 in. (at the saddle)", "at the saddle"], ["1.82 ok", "ok"], ["1.82, checked", "checked"], ["1.82 good", "good"],
-      ["1.82 measured at crown", "measured at crown"], ["1.82 at left ear, vernier", "at left ear, vernier"], ["1.82 (ok; at the throat)", "ok; at the throat"], ["1.82 with calipers", "with calipers"], ["1.82 by gauge", "by gauge"], ["1.82 dia.", "dia."],
-      ["1.82 in thick", "thick"], ["1.82 at thinnest point", "at thinnest point"], ["1.82 bow", "bow"], ["1.82 deep", "deep"],
+      ["1.82 see note", "see note"],
+      ["1.82 in see note", "see note"],
+      ["1.82 see remarks", "see remarks"],
+      ["1.82 in. (at the saddle)", "at the saddle"],
+      ["1.82 ok", "ok"],
+      ["1.82, checked", "checked"],
+      ["1.82 good", "good"],
+      ["1.82 measured at crown", "measured at crown"],
+      ["1.82 at left ear, vernier", "at left ear, vernier"],
+      ["1.82 (ok; at the throat)", "ok; at the throat"],
+      ["1.82 with calipers", "with calipers"],
+      ["1.82 by gauge", "by gauge"],
+      ["1.82 dia.", "dia."],
+      ["1.82 in thick", "thick"],
+      ["1.82 at thinnest point", "at thinnest point"],
+      ["1.82 bow", "bow"],
+      ["1.82 deep", "deep"],
     ] as const) {
       const read = readLength(text, { assume: "in" });
       expect(read.kind, text).toBe("value");
@@ -293,20 +314,77 @@ describe("a length with a note behind it", () => {
   });
   it("is refused where the note says anything else, whatever it says", () => {
     for (const note of [
-      "scrap", "mm defective", "worn", "worn out", "gouged", "elongated", "twisted", "pitted", "u/s", "condemned", "out of service", "min allowed", "min", "max", "new", "ok but bent", "not ok", "no good", "at limit", "at wear limit", "at crown, scrap", "replace",
-      "discard", "JS", "NG", "nicked", "rusty", "flat spot", "avg", "average", "mean", "nominal", "left", "gauge", "at saddle worn", "see tag", "see note, scrap", "quarantine", "repaired", "welded", "limit", "to be replaced", "measured before grinding", "désaffecté", "verschlissen", "x",
+      "scrap",
+      "mm defective",
+      "worn",
+      "worn out",
+      "gouged",
+      "elongated",
+      "twisted",
+      "pitted",
+      "u/s",
+      "condemned",
+      "out of service",
+      "min allowed",
+      "min",
+      "max",
+      "new",
+      "ok but bent",
+      "not ok",
+      "no good",
+      "at limit",
+      "at wear limit",
+      "at crown, scrap",
+      "replace",
+      "discard",
+      "JS",
+      "NG",
+      "nicked",
+      "rusty",
+      "flat spot",
+      "avg",
+      "average",
+      "mean",
+      "nominal",
+      "left",
+      "gauge",
+      "at saddle worn",
+      "see tag",
+      "see note, scrap",
+      "quarantine",
+      "repaired",
+      "welded",
+      "limit",
+      "to be replaced",
+      "measured before grinding",
+      "désaffecté",
+      "verschlissen",
+      "x",
     ]) {
       const read = readLength(`1.82 ${note}`, { assume: "in" });
       expect(read.kind, note).toBe("refused");
       const verdict = judged({ ...good("shackle"), sectionNow: `19.5 ${note}` });
       expect(verdict.decision, note).toBe("NO VERDICT");
     }
-    expect(why(readLength("19.5 scrap", { assume: "mm" }))).toBe('"scrap" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading');
+    expect(why(readLength("19.5 scrap", { assume: "mm" }))).toBe(
+      '"scrap" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading',
+    );
   });
   it("a size says what it is the size of", () => {
-    for (const size of ["3/8 alloy chain", "3/8 chain", "3/8 nominal", "3/8 in chain", "3/8 grade 80 chain", "3/8 alloy, grade 80", "3/8 nom."]) expect(judged({ ...good("chain sling"), size }).decision, size).toBe("KEEP");
-    for (const size of ["1/2 wire rope", "1/2 in rope", "1/2 rope"]) expect(judged({ ...good("running rope"), size }).decision, size).toBe("KEEP");
-    for (const size of ["3/8 worn", "3/8 chain scrap", "chain", "3/8 or so chain"]) expect(judged({ ...good("chain sling"), size }).decision, size).toBe("NO VERDICT");
+    for (const size of [
+      "3/8 alloy chain",
+      "3/8 chain",
+      "3/8 nominal",
+      "3/8 in chain",
+      "3/8 grade 80 chain",
+      "3/8 alloy, grade 80",
+      "3/8 nom.",
+    ])
+      expect(judged({ ...good("chain sling"), size }).decision, size).toBe("KEEP");
+    for (const size of ["1/2 wire rope", "1/2 in rope", "1/2 rope"])
+      expect(judged({ ...good("running rope"), size }).decision, size).toBe("KEEP");
+    for (const size of ["3/8 worn", "3/8 chain scrap", "chain", "3/8 or so chain"])
+      expect(judged({ ...good("chain sling"), size }).decision, size).toBe("NO VERDICT");
   });
 });
 
@@ -323,24 +401,92 @@ const plain = (read: Read<Exact>): string => (read.kind === "value" ? read.value
 
 describe("a count", () => {
   const ladder: [cell: CellValue, read: string][] = [
-    [0, "0"], [7, "7"], ["7", "7"], ["７", "7"], [" 7 ", "7"], ["7.0", "7"], ["none", "0"], ["nil", "0"], ["zero", "0"],
-    [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"], ["-", "missing"],
-    [2.5, "refused"], ["2,5", "refused"], ["3 or 4", "refused"], ["3-4", "refused"], ["3?", "refused"], ["about 3", "refused"], [">3", "refused"], ["several", "refused"],
-    [-1, "refused"], ["-1", "refused"], [true, "refused"], ["#REF!", "refused"], [{ serial: 46089 }, "refused"], [Number.NaN, "refused"], ["5 per lay", "refused"], ["1/2", "refused"],
+    [0, "0"],
+    [7, "7"],
+    ["7", "7"],
+    ["７", "7"],
+    [" 7 ", "7"],
+    ["7.0", "7"],
+    ["none", "0"],
+    ["nil", "0"],
+    ["zero", "0"],
+    [null, "missing"],
+    [undefined, "missing"],
+    ["", "missing"],
+    ["n/a", "missing"],
+    ["-", "missing"],
+    [2.5, "refused"],
+    ["2,5", "refused"],
+    ["3 or 4", "refused"],
+    ["3-4", "refused"],
+    ["3?", "refused"],
+    ["about 3", "refused"],
+    [">3", "refused"],
+    ["several", "refused"],
+    [-1, "refused"],
+    ["-1", "refused"],
+    [true, "refused"],
+    ["#REF!", "refused"],
+    [{ serial: 46089 }, "refused"],
+    [Number.NaN, "refused"],
+    ["5 per lay", "refused"],
+    ["1/2", "refused"],
     // Two counts in one cell are no count of 0.
-    ["0/12", "refused"], ["0 / 5", "refused"], ["0 0/2", "refused"], ["12/0", "refused"], ["3/6", "refused"], ["2 2/4", "refused"], ["½", "refused"], ["3 of 6", "refused"],
+    ["0/12", "refused"],
+    ["0 / 5", "refused"],
+    ["0 0/2", "refused"],
+    ["12/0", "refused"],
+    ["3/6", "refused"],
+    ["2 2/4", "refused"],
+    ["½", "refused"],
+    ["3 of 6", "refused"],
   ];
-  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readCount(cell))).toBe(read); });
+  for (const [cell, read] of ladder)
+    it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => {
+      expect(plain(readCount(cell))).toBe(read);
+    });
 });
 
 describe("an angle in degrees", () => {
   const ladder: [cell: CellValue, read: string][] = [
-    [0, "0"], [10, "10"], [10.5, "21/2"], ["10", "10"], ["10°", "10"], ["10º", "10"], ["10˚", "10"], ["10 deg", "10"], ["10 deg.", "10"], ["10 degrees", "10"], ["1 degree", "1"], ["10,5", "21/2"], ["none", "0"], ["no", "0"], [180, "180"],
-    [null, "missing"], [undefined, "missing"], ["", "missing"], ["n/a", "missing"],
-    [181, "refused"], ["200 deg", "refused"], [-5, "refused"], ["slight", "refused"], ["yes", "refused"], ["10?", "refused"], ["5 to 10", "refused"], [true, "refused"], [{ serial: 46089 }, "refused"], ["#N/A", "refused"],
-    ["0/3", "refused"], ["0/10°", "refused"], ["1/2", "refused"], ["2 1/2 deg", "refused"],
+    [0, "0"],
+    [10, "10"],
+    [10.5, "21/2"],
+    ["10", "10"],
+    ["10°", "10"],
+    ["10º", "10"],
+    ["10˚", "10"],
+    ["10 deg", "10"],
+    ["10 deg.", "10"],
+    ["10 degrees", "10"],
+    ["1 degree", "1"],
+    ["10,5", "21/2"],
+    ["none", "0"],
+    ["no", "0"],
+    [180, "180"],
+    [null, "missing"],
+    [undefined, "missing"],
+    ["", "missing"],
+    ["n/a", "missing"],
+    [181, "refused"],
+    ["200 deg", "refused"],
+    [-5, "refused"],
+    ["slight", "refused"],
+    ["yes", "refused"],
+    ["10?", "refused"],
+    ["5 to 10", "refused"],
+    [true, "refused"],
+    [{ serial: 46089 }, "refused"],
+    ["#N/A", "refused"],
+    ["0/3", "refused"],
+    ["0/10°", "refused"],
+    ["1/2", "refused"],
+    ["2 1/2 deg", "refused"],
   ];
-  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(plain(readDegrees(cell))).toBe(read); });
+  for (const [cell, read] of ladder)
+    it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => {
+      expect(plain(readDegrees(cell))).toBe(read);
+    });
 });
 
 const look = (cell: CellValue, column: "fault" | "sound"): string => {
@@ -418,16 +564,54 @@ describe("an observation", () => {
 
   describe("a good word that something takes back is not good", () => {
     for (const text of [
-      "ok but hairline at eye", "ok, hairline at eye", "OK; twisted", "good - elongated", "none, slight gouge", "none; hairline at saddle", "ok, pitted at crown", "ok (kinked)", "OK, stretched a little",
-      "clean, torn at the end", "ok, replace soon", "ok until next month", "ok, recheck", "good, illegible in part", "no: see photo", "none, 2 found",
+      "ok but hairline at eye",
+      "ok, hairline at eye",
+      "OK; twisted",
+      "good - elongated",
+      "none, slight gouge",
+      "none; hairline at saddle",
+      "ok, pitted at crown",
+      "ok (kinked)",
+      "OK, stretched a little",
+      "clean, torn at the end",
+      "ok, replace soon",
+      "ok until next month",
+      "ok, recheck",
+      "good, illegible in part",
+      "no: see photo",
+      "none, 2 found",
     ])
-      it(`"${text}"`, () => { expect(look(text, "fault")).not.toBe("sound"); });
-    for (const text of ["yes, illegible in part", "yes but loose", "ok, faded", "yes, bent", "legible, half of it", "works, sticks at times", "present - does not close", "fitted, sprung", "yes, replace soon"])
-      it(`"${text}"`, () => { expect(look(text, "sound")).not.toBe("sound"); });
+      it(`"${text}"`, () => {
+        expect(look(text, "fault")).not.toBe("sound");
+      });
+    for (const text of [
+      "yes, illegible in part",
+      "yes but loose",
+      "ok, faded",
+      "yes, bent",
+      "legible, half of it",
+      "works, sticks at times",
+      "present - does not close",
+      "fitted, sprung",
+      "yes, replace soon",
+    ])
+      it(`"${text}"`, () => {
+        expect(look(text, "sound")).not.toBe("sound");
+      });
   });
 
   describe("a word of damage anywhere in the cell is a fault", () => {
-    for (const text of ["ferrule cracked", "side plate bent", "2 links stretched", "eye badly distorted", "3 strands kinked at 2 m", "ok, bent", "bent pin replaced", "outer cover torn", "weld at crown cracked"])
+    for (const text of [
+      "ferrule cracked",
+      "side plate bent",
+      "2 links stretched",
+      "eye badly distorted",
+      "3 strands kinked at 2 m",
+      "ok, bent",
+      "bent pin replaced",
+      "outer cover torn",
+      "weld at crown cracked",
+    ])
       it(`"${text}"`, () => {
         expect(look(text, "fault")).toBe("fault");
         expect(look(text, "sound")).toBe("fault");
@@ -435,8 +619,21 @@ describe("an observation", () => {
   });
   describe("unless words beside it deny, doubt, lessen or date it: then a person has to say what it is", () => {
     for (const text of [
-      "side plate not bent", "no bent links", "pin bent, replaced", "was bent", "previously cracked, repaired", "slightly bent", "a bit corroded", "possibly cracked", "may be cracked", "looks bent", "suspected bent", "check for bent pin",
-      "never kinked", "without torn cover", "shank bent last year",
+      "side plate not bent",
+      "no bent links",
+      "pin bent, replaced",
+      "was bent",
+      "previously cracked, repaired",
+      "slightly bent",
+      "a bit corroded",
+      "possibly cracked",
+      "may be cracked",
+      "looks bent",
+      "suspected bent",
+      "check for bent pin",
+      "never kinked",
+      "without torn cover",
+      "shank bent last year",
     ])
       it(`"${text}"`, () => {
         expect(look(text, "fault")).toBe("refused");
@@ -446,23 +643,87 @@ describe("an observation", () => {
 
   describe("nothing was found, in the words of clerks", () => {
     const words = [
-      "none noted", "none observed", "none detected", "none present", "no corrosion", "no kinks", "no wear", "no deformation", "no cracks detected", "not cracked", "not bent", "not found", "not detected", "not worn", "no indications", "no defects noted", "nil found",
-      "all clear", "nothing noted", "nothing found", "no damage seen", "No visible cracks", "no visible damage noted", "no cracks or bends", "no wear/damage", "no broken wires", "no heat damage", "free of cracks", "free from defects", "no cracks, not bent",
-      "none noted; all clear", "no corrosion, checked", "NO DEFECTS NOTED.",
+      "none noted",
+      "none observed",
+      "none detected",
+      "none present",
+      "no corrosion",
+      "no kinks",
+      "no wear",
+      "no deformation",
+      "no cracks detected",
+      "not cracked",
+      "not bent",
+      "not found",
+      "not detected",
+      "not worn",
+      "no indications",
+      "no defects noted",
+      "nil found",
+      "all clear",
+      "nothing noted",
+      "nothing found",
+      "no damage seen",
+      "No visible cracks",
+      "no visible damage noted",
+      "no cracks or bends",
+      "no wear/damage",
+      "no broken wires",
+      "no heat damage",
+      "free of cracks",
+      "free from defects",
+      "no cracks, not bent",
+      "none noted; all clear",
+      "no corrosion, checked",
+      "NO DEFECTS NOTED.",
     ];
-    for (const text of words) it(`"${text}"`, () => { expect(look(text, "fault")).toBe("sound"); });
+    for (const text of words)
+      it(`"${text}"`, () => {
+        expect(look(text, "fault")).toBe("sound");
+      });
     it("counts for nothing where yes is well", () => {
       for (const text of words) expect(look(text, "sound"), text).not.toBe("sound");
     });
     for (const text of [
-      "none noted yet", "no further cracks", "no change", "no cracks but bent", "no cracks noted, slight bend", "not cracked much", "no new cracks", "no cracks at eye", "nothing serious", "not all clear", "all clear except eye", "no bent links", "no means to tell", "no visible means", "none present?", "no more room", "nothing noted, 2 broken wires",
-      "not noted down", "not tested", "no inspection", "no access", "no light", "not cleaned", "free of cracks at crown only", "no cracks. Bent", "not bent but cracked", "no cracks or so", "no cracks or worse", "not visible from below", "no record",
+      "none noted yet",
+      "no further cracks",
+      "no change",
+      "no cracks but bent",
+      "no cracks noted, slight bend",
+      "not cracked much",
+      "no new cracks",
+      "no cracks at eye",
+      "nothing serious",
+      "not all clear",
+      "all clear except eye",
+      "no bent links",
+      "no means to tell",
+      "no visible means",
+      "none present?",
+      "no more room",
+      "nothing noted, 2 broken wires",
+      "not noted down",
+      "not tested",
+      "no inspection",
+      "no access",
+      "no light",
+      "not cleaned",
+      "free of cracks at crown only",
+      "no cracks. Bent",
+      "not bent but cracked",
+      "no cracks or so",
+      "no cracks or worse",
+      "not visible from below",
+      "no record",
     ])
-      it(`but not "${text}"`, () => { expect(look(text, "fault")).not.toBe("sound"); });
+      it(`but not "${text}"`, () => {
+        expect(look(text, "fault")).not.toBe("sound");
+      });
   });
 
   it("a good word with a harmless remark stays good", () => {
-    for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"]) expect(look(text, "fault"), text).toBe("sound");
+    for (const text of ["none found", "none, checked", "no cracks, no damage", "ok (clean)", "none seen; ok"])
+      expect(look(text, "fault"), text).toBe("sound");
     for (const text of ["yes, legible", "yes (new)", "ok, checked", "fitted; works"]) expect(look(text, "sound"), text).toBe("sound");
   });
 });
@@ -470,38 +731,105 @@ describe("an observation", () => {
 describe("words that are sound in some columns only", () => {
   it("surface rust is what the column of corrosion allows, and nothing beyond it", () => {
     const rusty = (corrosion: string): string => judged({ ...good("wire rope sling"), corrosion }).decision;
-    for (const text of ["surface rust", "Light surface rust", "slight surface rust", "surface rust only", "superficial rust", "light surface rust, cleaned", "surface rust."]) expect(rusty(text), text).toBe("KEEP");
-    for (const text of ["light rust", "surface rust and pitting", "surface rust, pitted", "heavy surface rust", "light surface rust?", "surface rust at the ferrule", "light corrosion", "surface rust, some pitting", "no longer surface rust", "slight"]) expect(outOfUse(judged({ ...good("wire rope sling"), corrosion: text }).decision), text).toBe(true);
-    for (const cell of ["cracks", "deformed", "heat"] as const) expect(outOfUse(judged({ ...good("shackle"), [cell]: "surface rust" }).decision), cell).toBe(true);
+    for (const text of [
+      "surface rust",
+      "Light surface rust",
+      "slight surface rust",
+      "surface rust only",
+      "superficial rust",
+      "light surface rust, cleaned",
+      "surface rust.",
+    ])
+      expect(rusty(text), text).toBe("KEEP");
+    for (const text of [
+      "light rust",
+      "surface rust and pitting",
+      "surface rust, pitted",
+      "heavy surface rust",
+      "light surface rust?",
+      "surface rust at the ferrule",
+      "light corrosion",
+      "surface rust, some pitting",
+      "no longer surface rust",
+      "slight",
+    ])
+      expect(outOfUse(judged({ ...good("wire rope sling"), corrosion: text }).decision), text).toBe(true);
+    for (const cell of ["cracks", "deformed", "heat"] as const)
+      expect(outOfUse(judged({ ...good("shackle"), [cell]: "surface rust" }).decision), cell).toBe(true);
     expect(judged({ ...good("shackle"), corrosion: "light surface rust" }).decision).toBe("KEEP");
     expect(outOfUse(judged({ ...good("web sling"), corrosion: "light rust" }).decision)).toBe(true);
   });
   it("none fitted does not say whether one has to be: it asks for none required", () => {
-    for (const [kind, cell] of [["web sling", "endFittings"], ["roundsling", "endFittings"], ["wire rope sling", "endFittings"], ["hook", "latch"], ["chain sling", "latch"]] as const)
+    for (const [kind, cell] of [
+      ["web sling", "endFittings"],
+      ["roundsling", "endFittings"],
+      ["wire rope sling", "endFittings"],
+      ["hook", "latch"],
+      ["chain sling", "latch"],
+    ] as const)
       for (const text of ["none fitted", "Not fitted", ...(cell === "endFittings" ? ["no fittings", "no end fittings"] : [])]) {
         const verdict = judged({ ...good(kind), [cell]: text });
         expect(verdict.decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
         expect(verdict.reason).toContain("type none required where there rightly is none, else no");
       }
     // Gear that is never without the part, and words that say that it is gone.
-    for (const text of ["none fitted", "not fitted"]) expect(judged({ ...good("mesh sling"), endFittings: text }).decision, text).toBe("REMOVE");
-    for (const text of ["missing", "no", "none", "broken off"]) expect(outOfUse(judged({ ...good("hook"), latch: text }).decision), text).toBe(true);
-    for (const text of ["n/a", "not applicable"]) expect(judged({ ...good("web sling"), endFittings: text }).decision, text).toBe("NO VERDICT");
+    for (const text of ["none fitted", "not fitted"])
+      expect(judged({ ...good("mesh sling"), endFittings: text }).decision, text).toBe("REMOVE");
+    for (const text of ["missing", "no", "none", "broken off"])
+      expect(outOfUse(judged({ ...good("hook"), latch: text }).decision), text).toBe(true);
+    for (const text of ["n/a", "not applicable"])
+      expect(judged({ ...good("web sling"), endFittings: text }).decision, text).toBe("NO VERDICT");
   });
   it("free and turns tell that something turns, and nothing of fasteners, pins or wedges", () => {
     for (const text of ["free", "freely", "turns", "Turns freely", "free, checked"]) {
       expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).toBe("KEEP");
       expect(judged({ ...good("mesh sling"), turnsFreely: text }).decision, text).toBe("KEEP");
-      for (const [kind, cell] of [["block", "fasteners"], ["shackle", "pinSeated"], ["wedge socket", "wedge"], ["hook", "latch"], ["hook", "tag"], ["eyebolt", "threads"], ["web sling", "stitching"], ["web sling", "endFittings"], ["clips", "liveEnd"], ["block", "sheaveTrue"]] as const)
+      for (const [kind, cell] of [
+        ["block", "fasteners"],
+        ["shackle", "pinSeated"],
+        ["wedge socket", "wedge"],
+        ["hook", "latch"],
+        ["hook", "tag"],
+        ["eyebolt", "threads"],
+        ["web sling", "stitching"],
+        ["web sling", "endFittings"],
+        ["clips", "liveEnd"],
+        ["block", "sheaveTrue"],
+      ] as const)
         expect(judged({ ...good(kind), [cell]: text }).decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
     }
-    for (const text of ["turns true", "runs true", "true"]) expect(judged({ ...good("block"), sheaveTrue: text }).decision, text).toBe("KEEP");
-    for (const text of ["free but stiff", "turns, sticks", "not free", "free, cracked"]) expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).not.toBe("KEEP");
+    for (const text of ["turns true", "runs true", "true"])
+      expect(judged({ ...good("block"), sheaveTrue: text }).decision, text).toBe("KEEP");
+    for (const text of ["free but stiff", "turns, sticks", "not free", "free, cracked"])
+      expect(judged({ ...good("swivel"), turnsFreely: text }).decision, text).not.toBe("KEEP");
   });
   it("none required is in order only on gear that can be without the part", () => {
-    for (const [kind, cell] of [["hook", "latch"], ["load block", "latch"], ["wire rope sling", "endFittings"], ["wire rope sling", "latch"], ["chain sling", "endFittings"], ["chain sling", "latch"], ["web sling", "endFittings"], ["roundsling", "endFittings"], ["fibre rope sling", "endFittings"]] as const)
-      for (const text of ["none required", "not required", "n/r"]) expect(judged({ ...good(kind), [cell]: text }).decision, `${kind} ${cell}`).toBe("KEEP");
-    for (const [kind, cell] of [["running rope", "endFittings"], ["rotation resistant rope", "endFittings"], ["standing rope", "endFittings"], ["mesh sling", "endFittings"], ["plate clamp", "latch"], ["web sling", "stitching"], ["shackle", "pinSeated"], ["block", "fasteners"], ["wedge socket", "wedge"], ["link", "tag"], ["swivel", "turnsFreely"]] as const)
+    for (const [kind, cell] of [
+      ["hook", "latch"],
+      ["load block", "latch"],
+      ["wire rope sling", "endFittings"],
+      ["wire rope sling", "latch"],
+      ["chain sling", "endFittings"],
+      ["chain sling", "latch"],
+      ["web sling", "endFittings"],
+      ["roundsling", "endFittings"],
+      ["fibre rope sling", "endFittings"],
+    ] as const)
+      for (const text of ["none required", "not required", "n/r"])
+        expect(judged({ ...good(kind), [cell]: text }).decision, `${kind} ${cell}`).toBe("KEEP");
+    for (const [kind, cell] of [
+      ["running rope", "endFittings"],
+      ["rotation resistant rope", "endFittings"],
+      ["standing rope", "endFittings"],
+      ["mesh sling", "endFittings"],
+      ["plate clamp", "latch"],
+      ["web sling", "stitching"],
+      ["shackle", "pinSeated"],
+      ["block", "fasteners"],
+      ["wedge socket", "wedge"],
+      ["link", "tag"],
+      ["swivel", "turnsFreely"],
+    ] as const)
       for (const text of ["none required", "not required", "n/r"]) {
         const verdict = judged({ ...good(kind), [cell]: text });
         expect(verdict.decision, `${kind} ${cell} ${text}`).toBe("NO VERDICT");
@@ -513,9 +841,19 @@ describe("words that are sound in some columns only", () => {
 
 describe("text of a cell", () => {
   const cases: [cell: CellValue, text: string][] = [
-    ["  Tern  Point\u00a0Yard ", "Tern Point Yard"], [12, "12"], [0, ""], [null, ""], [undefined, ""], [true, "TRUE"], [{ serial: 46089 }, "2026-03-08"], ["Ｈ－１２", "H-12"],
+    ["  Tern  Point\u00a0Yard ", "Tern Point Yard"],
+    [12, "12"],
+    [0, ""],
+    [null, ""],
+    [undefined, ""],
+    [true, "TRUE"],
+    [{ serial: 46089 }, "2026-03-08"],
+    ["Ｈ－１２", "H-12"],
   ];
-  for (const [cell, text] of cases) it(`${JSON.stringify(cell)} is "${text}"`, () => { expect(readText(cell)).toBe(text); });
+  for (const [cell, text] of cases)
+    it(`${JSON.stringify(cell)} is "${text}"`, () => {
+      expect(readText(cell)).toBe(text);
+    });
 });
 
 const date = (cell: CellValue): string => {
@@ -563,7 +901,10 @@ describe("a date", () => {
     [Number.POSITIVE_INFINITY, "refused"],
     ["#REF!", "refused"],
   ];
-  for (const [cell, read] of ladder) it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => { expect(date(cell)).toBe(read); });
+  for (const [cell, read] of ladder)
+    it(`${typeof cell === "object" && cell !== null ? "a date cell" : JSON.stringify(cell)}: ${read}`, () => {
+      expect(date(cell)).toBe(read);
+    });
   it("two readings of one date are refused with how to write it", () => {
     expect(why(readDate("3/8/2026"))).toContain("2026-03-31");
   });

@@ -15,7 +15,14 @@ describe("serial days against an independent calendar", () => {
     const wrong: string[] = [];
     while (Temporal.PlainDate.compare(day, end) <= 0) {
       const here = fromSerial(serial);
-      if (here.year !== day.year || here.month !== day.month || here.day !== day.day || toSerial(here) !== serial || showDate(serial) !== day.toString()) wrong.push(day.toString());
+      if (
+        here.year !== day.year ||
+        here.month !== day.month ||
+        here.day !== day.day ||
+        toSerial(here) !== serial ||
+        showDate(serial) !== day.toString()
+      )
+        wrong.push(day.toString());
       day = day.add({ days: 1 });
       serial += 1;
     }
@@ -32,7 +39,14 @@ describe("serial days against an independent calendar", () => {
     for (const serial of [-5, 0, 1e15, 1e300, Number.NaN, Number.POSITIVE_INFINITY]) expect(showDate(serial)).toBe(String(serial));
   });
   it("know the leap years", () => {
-    for (const [year, days] of [[1900, 28], [2000, 29], [2024, 29], [2025, 28], [2100, 28]] as const) expect(daysInMonth(year, 2)).toBe(days);
+    for (const [year, days] of [
+      [1900, 28],
+      [2000, 29],
+      [2024, 29],
+      [2025, 28],
+      [2100, 28],
+    ] as const)
+      expect(daysInMonth(year, 2)).toBe(days);
   });
 });
 
@@ -50,21 +64,42 @@ describe("calendar months", () => {
 
 describe("a date as text", () => {
   it("reads every day of a year in the forms that name the month", () => {
-    const names = ["January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"];
+    const names = [
+      "January",
+      "February",
+      "March",
+      "April",
+      "May",
+      "June",
+      "July",
+      "August",
+      "September",
+      "October",
+      "November",
+      "December",
+    ];
     for (let serial = toSerial({ year: 2024, month: 1, day: 1 }); serial <= toSerial({ year: 2024, month: 12, day: 31 }); serial += 1) {
       const { year, month, day } = fromSerial(serial);
       const name = names[month - 1] ?? "";
-      for (const text of [showDate(serial), `${String(day)} ${name} ${String(year)}`, `${String(day)}-${name.slice(0, 3)}-24`, `${name} ${String(day)}, ${String(year)}`]) expect(readDateText(text), text).toBe(serial);
+      for (const text of [
+        showDate(serial),
+        `${String(day)} ${name} ${String(year)}`,
+        `${String(day)}-${name.slice(0, 3)}-24`,
+        `${name} ${String(day)}, ${String(year)}`,
+      ])
+        expect(readDateText(text), text).toBe(serial);
     }
   });
   it("refuses a day and month that can be read both ways, and only those", () => {
     for (let first = 1; first <= 31; first += 1)
       for (let second = 1; second <= 31; second += 1) {
         const read = readDateText(`${String(first)}/${String(second)}/2024`);
-        const clear = first === second || (first <= 12) !== (second <= 12);
+        const clear = first === second || first <= 12 !== second <= 12;
         if (first <= 12 && second <= 12 && first !== second) expect(read).toMatchObject({ why: expect.stringContaining("both ways") });
-        else if (clear && first > 12 && second <= 12 && first <= daysInMonth(2024, second)) expect(read).toBe(toSerial({ year: 2024, month: second, day: first }));
-        else if (clear && second > 12 && first <= 12 && second <= daysInMonth(2024, first)) expect(read).toBe(toSerial({ year: 2024, month: first, day: second }));
+        else if (clear && first > 12 && second <= 12 && first <= daysInMonth(2024, second))
+          expect(read).toBe(toSerial({ year: 2024, month: second, day: first }));
+        else if (clear && second > 12 && first <= 12 && second <= daysInMonth(2024, first))
+          expect(read).toBe(toSerial({ year: 2024, month: first, day: second }));
       }
   });
 });

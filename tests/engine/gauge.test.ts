@@ -7,7 +7,15 @@ import { good, judged } from "./helpers";
 const hook = good("hook");
 
 describe("a figure against its limit, with the gauge's uncertainty", () => {
-  const cases: [used: string, allowance: string, word: Word, blur: string, beyond: boolean, uncertain: boolean, settledBy: string | null][] = [
+  const cases: [
+    used: string,
+    allowance: string,
+    word: Word,
+    blur: string,
+    beyond: boolean,
+    uncertain: boolean,
+    settledBy: string | null,
+  ][] = [
     // Without a gauge nothing is uncertain.
     ["0.1", "0.1", "above", "0", false, false, null],
     ["0.1", "0.1", "from", "0", true, false, null],
@@ -76,7 +84,9 @@ describe("a tape cannot show what a caliper can", () => {
       expect(decision).toBe("EXAMINE");
       const asked = /finer than ([\d.]+) in/.exec(reason)?.[1];
       expect(asked, reason).toBeDefined();
-      expect(judged({ ...hook, throatNow, gauge: Number(asked) * 0.999 }).decision, `${String(throatNow)} with ${String(asked)}`).not.toBe("EXAMINE");
+      expect(judged({ ...hook, throatNow, gauge: Number(asked) * 0.999 }).decision, `${String(throatNow)} with ${String(asked)}`).not.toBe(
+        "EXAMINE",
+      );
     }
   });
   it("without a gauge the readings are taken as they stand, and the reason says so", () => {
@@ -106,11 +116,17 @@ describe("the gauge's own cell", () => {
     expect(throatVerdict(50, 52, "mm", 0.02, "standard")).toBe("WATCH");
     // 40 mm, 10 % is 4 mm; 3.9 mm gone and a gauge of 0.5 mm.
     expect(wearVerdict({ gear: "hook", part: "shank", original: 40, measured: 36.1, gauge: 0.5, basis: "standard" })).toBe("EXAMINE");
-    expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: 0.5, basis: "standard" })).toBe("EXAMINE");
-    expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: "0.02 mm", basis: "standard" })).toBe("WATCH");
+    expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: 0.5, basis: "standard" })).toBe(
+      "EXAMINE",
+    );
+    expect(wearVerdict({ gear: "hook", part: "shank", original: "40 mm", measured: "36.1 mm", gauge: "0.02 mm", basis: "standard" })).toBe(
+      "WATCH",
+    );
   });
   it("with a unit of its own beside readings that have none is NO VERDICT", () => {
-    expect(wearVerdict({ gear: "hook", part: "shank", original: 40, measured: 36.1, gauge: "0.5 mm", basis: "standard" })).toBe("NO VERDICT");
+    expect(wearVerdict({ gear: "hook", part: "shank", original: 40, measured: 36.1, gauge: "0.5 mm", basis: "standard" })).toBe(
+      "NO VERDICT",
+    );
     const link = { ...good("link"), unit: "" };
     expect(judged(link).decision).toBe("KEEP");
     expect(judged({ ...link, gauge: "0.5 mm" }).decision).toBe("NO VERDICT");
@@ -132,7 +148,10 @@ describe("a pair of readings that does not fit together", () => {
     ["1.5", "38.1", "larger", "swapped units"],
     ["50.8", "2.05", "smaller", "inch in a millimetre column"],
   ];
-  for (const [original, measured, way, fit] of cases) it(`${measured} against ${original} as new (cannot be ${way}): ${fit}`, () => { expect(fitOf(exact(original), exact(measured), way)).toBe(fit); });
+  for (const [original, measured, way, fit] of cases)
+    it(`${measured} against ${original} as new (cannot be ${way}): ${fit}`, () => {
+      expect(fitOf(exact(original), exact(measured), way)).toBe(fit);
+    });
 
   it("is NO VERDICT with what to look at, and noise is KEEP and told", () => {
     expect(judged({ ...hook, sectionNow: 1.7 }).reason).toContain("check which column is which");

@@ -14,107 +14,362 @@ type Told = readonly [heading: string, field: FieldId | null, unit?: "in" | "mm"
 const LOGS: readonly { readonly title: string; readonly headings: readonly Told[] }[] = [
   {
     title: "a hook log with abbreviations and units in brackets",
-    headings: [["ID No.", "id"], ["Type", "gear"], ["Orig. throat (in)", "throatNew", "in"], ["Meas. throat (in)", "throatNow", "in"], ["Orig. saddle (in)", "sectionNew", "in"], ["Meas. saddle (in)", "sectionNow", "in"], ["Twist (deg)", "twist"], ["Cracks?", "cracks"], ["Latch OK?", "latch"], ["Tag legible?", "tag"], ["Date insp.", "inspected"], ["Insp. by", "inspector"]],
+    headings: [
+      ["ID No.", "id"],
+      ["Type", "gear"],
+      ["Orig. throat (in)", "throatNew", "in"],
+      ["Meas. throat (in)", "throatNow", "in"],
+      ["Orig. saddle (in)", "sectionNew", "in"],
+      ["Meas. saddle (in)", "sectionNow", "in"],
+      ["Twist (deg)", "twist"],
+      ["Cracks?", "cracks"],
+      ["Latch OK?", "latch"],
+      ["Tag legible?", "tag"],
+      ["Date insp.", "inspected"],
+      ["Insp. by", "inspector"],
+    ],
   },
   {
     title: "units behind the words, degree sign stuck to the word",
-    headings: [["Asset #", "id"], ["Description", "gear"], ["Location", "place"], ["Throat opening new mm", "throatNew", "mm"], ["Throat opening actual mm", "throatNow", "mm"], ["Bowl new", "sectionNew"], ["Bowl now", "sectionNow"], ["Twist°", "twist"], ["Cracks", "cracks"], ["Latch", "latch"], ["Marking legible", "tag"], ["Remarks", "remarks"]],
+    headings: [
+      ["Asset #", "id"],
+      ["Description", "gear"],
+      ["Location", "place"],
+      ["Throat opening new mm", "throatNew", "mm"],
+      ["Throat opening actual mm", "throatNow", "mm"],
+      ["Bowl new", "sectionNew"],
+      ["Bowl now", "sectionNow"],
+      ["Twist°", "twist"],
+      ["Cracks", "cracks"],
+      ["Latch", "latch"],
+      ["Marking legible", "tag"],
+      ["Remarks", "remarks"],
+    ],
   },
   {
     title: "shackles, measured before original",
-    headings: [["Serial No", "id"], ["Item", "gear"], ["Nominal Dia.", "size"], ["Bow Dia Measured [mm]", "sectionNow", "mm"], ["Orig Bow Dia [mm]", "sectionNew", "mm"], ["Pin Dia Measured [mm]", "pinNow", "mm"], ["Orig Pin Dia [mm]", "pinNew", "mm"], ["Pin seated", "pinSeated"], ["Deformed", "deformed"], ["Crack", "cracks"], ["SWL marked", "tag"], ["Inspected", "inspected"]],
+    headings: [
+      ["Serial No", "id"],
+      ["Item", "gear"],
+      ["Nominal Dia.", "size"],
+      ["Bow Dia Measured [mm]", "sectionNow", "mm"],
+      ["Orig Bow Dia [mm]", "sectionNew", "mm"],
+      ["Pin Dia Measured [mm]", "pinNow", "mm"],
+      ["Orig Pin Dia [mm]", "pinNew", "mm"],
+      ["Pin seated", "pinSeated"],
+      ["Deformed", "deformed"],
+      ["Crack", "cracks"],
+      ["SWL marked", "tag"],
+      ["Inspected", "inspected"],
+    ],
   },
   {
     title: "chain slings",
-    headings: [["No.", "id"], ["Gear", "gear"], ["Chain size", "size"], ["Thinnest link", "sectionNow"], ["Stretched links", "deformed"], ["Cracks", "cracks"], ["Tag", "tag"], ["Assy", "assembly"], ["Next due", null]],
+    headings: [
+      ["No.", "id"],
+      ["Gear", "gear"],
+      ["Chain size", "size"],
+      ["Thinnest link", "sectionNow"],
+      ["Stretched links", "deformed"],
+      ["Cracks", "cracks"],
+      ["Tag", "tag"],
+      ["Assy", "assembly"],
+      ["Next due", null],
+    ],
   },
   {
     title: "slings with their legs",
-    headings: [["Sling No.", "id"], ["Gear", "gear"], ["Legs", "legs"], ["WLL (t)", "ratedLoad"], ["Leg length", null], ["Leg size", "size"]],
+    headings: [
+      ["Sling No.", "id"],
+      ["Gear", "gear"],
+      ["Legs", "legs"],
+      ["WLL (t)", "ratedLoad"],
+      ["Leg length", null],
+      ["Leg size", "size"],
+    ],
   },
   {
     title: "slings with the number of their legs",
-    headings: [["ID", "id"], ["Type", "gear"], ["No. of legs", "legs"], ["SWL", "ratedLoad"], ["Remarks", "remarks"]],
+    headings: [
+      ["ID", "id"],
+      ["Type", "gear"],
+      ["No. of legs", "legs"],
+      ["SWL", "ratedLoad"],
+      ["Remarks", "remarks"],
+    ],
   },
   {
     title: "wire rope slings, with a tag column beside the sling's number",
-    headings: [["Sling No.", "id"], ["Sling type", "gear"], ["Rope dia", "size"], ["Construction", "construction"], ["Broken wires/lay", "brokenLay"], ["Broken wires/strand", "brokenStrand"], ["Kinks/crushing", "kinks"], ["End fittings", "endFittings"], ["Heat damage", "heat"], ["Corrosion", "corrosion"], ["ID tag", "tag"]],
+    headings: [
+      ["Sling No.", "id"],
+      ["Sling type", "gear"],
+      ["Rope dia", "size"],
+      ["Construction", "construction"],
+      ["Broken wires/lay", "brokenLay"],
+      ["Broken wires/strand", "brokenStrand"],
+      ["Kinks/crushing", "kinks"],
+      ["End fittings", "endFittings"],
+      ["Heat damage", "heat"],
+      ["Corrosion", "corrosion"],
+      ["ID tag", "tag"],
+    ],
   },
   {
     title: "one size per item, with worked-out columns that are not read",
-    headings: [["Ref", "id"], ["Equipment", "gear"], ["Original dim.", "sectionNew"], ["Measured dim.", "sectionNow"], ["Wear %", null], ["Result", "result"], ["Comments", "remarks"]],
+    headings: [
+      ["Ref", "id"],
+      ["Equipment", "gear"],
+      ["Original dim.", "sectionNew"],
+      ["Measured dim.", "sectionNow"],
+      ["Wear %", null],
+      ["Result", "result"],
+      ["Comments", "remarks"],
+    ],
   },
   {
     title: "swivels",
-    headings: [["Tag No.", "id"], ["Kind", "gear"], ["Unit", "unit"], ["Section (original)", "sectionNew"], ["Section (measured)", "sectionNow"], ["End play", "clearance"], ["Rotates freely", "turnsFreely"], ["Cracks", "cracks"], ["Bent", "deformed"]],
+    headings: [
+      ["Tag No.", "id"],
+      ["Kind", "gear"],
+      ["Unit", "unit"],
+      ["Section (original)", "sectionNew"],
+      ["Section (measured)", "sectionNow"],
+      ["End play", "clearance"],
+      ["Rotates freely", "turnsFreely"],
+      ["Cracks", "cracks"],
+      ["Bent", "deformed"],
+    ],
   },
   {
     title: "words of two kinds for new and now",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Throat when new", "throatNew"], ["Throat today", "throatNow"], ["Section when new", "sectionNew"], ["Section today", "sectionNow"], ["Twist angle", "twist"], ["Visible cracks", "cracks"], ["Safety latch", "latch"], ["Id legible", "tag"], ["Tagged out", "tagged"], ["Released by", "releasedBy"], ["Release date", "releasedOn"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Throat when new", "throatNew"],
+      ["Throat today", "throatNow"],
+      ["Section when new", "sectionNew"],
+      ["Section today", "sectionNow"],
+      ["Twist angle", "twist"],
+      ["Visible cracks", "cracks"],
+      ["Safety latch", "latch"],
+      ["Id legible", "tag"],
+      ["Tagged out", "tagged"],
+      ["Released by", "releasedBy"],
+      ["Release date", "releasedOn"],
+    ],
   },
   {
     title: "item number and type",
-    headings: [["Item", "id"], ["Type", "gear"], ["SWL", "ratedLoad"], ["Size", "size"], ["New dia", "sectionNew"], ["Worn dia", "sectionNow"], ["Date", "inspected"], ["Inspector", "inspector"], ["Status", "result"]],
+    headings: [
+      ["Item", "id"],
+      ["Type", "gear"],
+      ["SWL", "ratedLoad"],
+      ["Size", "size"],
+      ["New dia", "sectionNew"],
+      ["Worn dia", "sectionNow"],
+      ["Date", "inspected"],
+      ["Inspector", "inspector"],
+      ["Status", "result"],
+    ],
   },
   {
     title: "two directions and a gauge",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Orig", "sectionNew"], ["Now", "sectionNow"], ["Orig (across)", "acrossNew"], ["Now (across)", "acrossNow"], ["Gauge res.", "gauge"], ["UOM", "unit"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Orig", "sectionNew"],
+      ["Now", "sectionNow"],
+      ["Orig (across)", "acrossNew"],
+      ["Now (across)", "acrossNow"],
+      ["Gauge res.", "gauge"],
+      ["UOM", "unit"],
+    ],
   },
   {
     title: "many dates, of which one is the inspection's",
-    headings: [["Number", "id"], ["Kind of gear", "gear"], ["Location", "place"], ["Date of manufacture", null], ["Date in service", null], ["Next inspection date", null], ["Inspected", "inspected"], ["Proof load date", null], ["Service class", "service"]],
+    headings: [
+      ["Number", "id"],
+      ["Kind of gear", "gear"],
+      ["Location", "place"],
+      ["Date of manufacture", null],
+      ["Date in service", null],
+      ["Next inspection date", null],
+      ["Inspected", "inspected"],
+      ["Proof load date", null],
+      ["Service class", "service"],
+    ],
   },
   {
     title: "slings of textile",
-    headings: [["Serial number", "id"], ["Description", "gear"], ["Cuts / tears", "cuts"], ["Stitching OK", "stitching"], ["Heat / chemical damage", "heat"], ["Fittings", "endFittings"], ["Label legible", "tag"]],
+    headings: [
+      ["Serial number", "id"],
+      ["Description", "gear"],
+      ["Cuts / tears", "cuts"],
+      ["Stitching OK", "stitching"],
+      ["Heat / chemical damage", "heat"],
+      ["Fittings", "endFittings"],
+      ["Label legible", "tag"],
+    ],
   },
   {
     title: "blocks, side plates and pins",
-    headings: [["Block ID", "id"], ["Block type", "gear"], ["Side plate new (mm)", "sectionNew", "mm"], ["Side plate now (mm)", "sectionNow", "mm"], ["Pin new (mm)", "pinNew", "mm"], ["Pin now (mm)", "pinNow", "mm"], ["Sheave turns true", "sheaveTrue"], ["Cotters/nuts", "fasteners"], ["Cracks", "cracks"], ["Distortion", "deformed"], ["Markings", "tag"]],
+    headings: [
+      ["Block ID", "id"],
+      ["Block type", "gear"],
+      ["Side plate new (mm)", "sectionNew", "mm"],
+      ["Side plate now (mm)", "sectionNow", "mm"],
+      ["Pin new (mm)", "pinNew", "mm"],
+      ["Pin now (mm)", "pinNow", "mm"],
+      ["Sheave turns true", "sheaveTrue"],
+      ["Cotters/nuts", "fasteners"],
+      ["Cracks", "cracks"],
+      ["Distortion", "deformed"],
+      ["Markings", "tag"],
+    ],
   },
   {
     title: "clips",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Rope size", "size"], ["Clips fitted", "clips"], ["Clip spacing (in)", "clipSpacing", "in"], ["Turn-back (in)", "turnBack", "in"], ["Saddle on live end", "liveEnd"], ["Nuts and bolts tight", "fasteners"], ["Cracks", "cracks"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Rope size", "size"],
+      ["Clips fitted", "clips"],
+      ["Clip spacing (in)", "clipSpacing", "in"],
+      ["Turn-back (in)", "turnBack", "in"],
+      ["Saddle on live end", "liveEnd"],
+      ["Nuts and bolts tight", "fasteners"],
+      ["Cracks", "cracks"],
+    ],
   },
   {
     title: "sheaves, and a bare word for the sheave",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Size", "size"], ["Groove gauge (mm)", "groove", "mm"], ["Sheave pitch diameter (mm)", "sheave", "mm"], ["Sheave", "sheaveTrue"], ["Cracked", "cracks"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Size", "size"],
+      ["Groove gauge (mm)", "groove", "mm"],
+      ["Sheave pitch diameter (mm)", "sheave", "mm"],
+      ["Sheave", "sheaveTrue"],
+      ["Cracked", "cracks"],
+    ],
   },
   {
     title: "ropes of cranes",
-    headings: [["Rope No.", "id"], ["Type", "gear"], ["Nominal dia", "size"], ["Rope diameter now", "ropeNow"], ["Broken wires in a lay", "brokenLay"], ["Broken wires in one strand", "brokenStrand"], ["Broken wires in 6 diameters", "broken6d"], ["Broken wires in 30 diameters", "broken30d"], ["Broken wires at the end", "brokenEnd"], ["Valley breaks", "brokenValley"], ["Outer wire as-new", "wireNew"], ["Outer wire now", "wireNow"], ["Parted strand", "strandBroken"], ["Kinks", "kinks"]],
+    headings: [
+      ["Rope No.", "id"],
+      ["Type", "gear"],
+      ["Nominal dia", "size"],
+      ["Rope diameter now", "ropeNow"],
+      ["Broken wires in a lay", "brokenLay"],
+      ["Broken wires in one strand", "brokenStrand"],
+      ["Broken wires in 6 diameters", "broken6d"],
+      ["Broken wires in 30 diameters", "broken30d"],
+      ["Broken wires at the end", "brokenEnd"],
+      ["Valley breaks", "brokenValley"],
+      ["Outer wire as-new", "wireNew"],
+      ["Outer wire now", "wireNow"],
+      ["Parted strand", "strandBroken"],
+      ["Kinks", "kinks"],
+    ],
   },
   {
     title: "a broken strand is a parted strand, no count of wires",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Broken wires", "brokenLay"], ["Broken strand", "strandBroken"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Broken wires", "brokenLay"],
+      ["Broken strand", "strandBroken"],
+    ],
   },
   {
     title: "metal mesh",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Mesh wire new", "wireNew"], ["Mesh wire now", "wireNow"], ["Corroded wire now", "corrodedNow"], ["Slot depth new", "slotNew"], ["Slot depth now", "slotNow"], ["Handle as-new", "handleNew"], ["Handle now", "handleNow"], ["Broken weld or wire", "meshBroken"], ["Corrosion", "corrosion"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Mesh wire new", "wireNew"],
+      ["Mesh wire now", "wireNow"],
+      ["Corroded wire now", "corrodedNow"],
+      ["Slot depth new", "slotNew"],
+      ["Slot depth now", "slotNow"],
+      ["Handle as-new", "handleNew"],
+      ["Handle now", "handleNow"],
+      ["Broken weld or wire", "meshBroken"],
+      ["Corrosion", "corrosion"],
+    ],
   },
   {
     title: "beams: bent by sight, and the bend over its span",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Permanent bend (mm)", "bend", "mm"], ["Span (mm)", "span", "mm"], ["Bent", "deformed"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Permanent bend (mm)", "bend", "mm"],
+      ["Span (mm)", "span", "mm"],
+      ["Bent", "deformed"],
+    ],
   },
   {
     title: "eyebolts and clamps",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Shank bend deg", "bendAngle"], ["Threads", "threads"], ["Tooth as-new", "toothNew"], ["Tooth now", "toothNow"], ["Wedge OK", "wedge"], ["Bent", "deformed"], ["Twist deg", "twist"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Shank bend deg", "bendAngle"],
+      ["Threads", "threads"],
+      ["Tooth as-new", "toothNew"],
+      ["Tooth now", "toothNow"],
+      ["Wedge OK", "wedge"],
+      ["Bent", "deformed"],
+      ["Twist deg", "twist"],
+    ],
   },
   {
     title: "a bare throat beside a new one",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Throat mm", "throatNow", "mm"], ["Throat new mm", "throatNew", "mm"], ["Saddle mm", "sectionNow", "mm"], ["Saddle new mm", "sectionNew", "mm"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Throat mm", "throatNow", "mm"],
+      ["Throat new mm", "throatNew", "mm"],
+      ["Saddle mm", "sectionNow", "mm"],
+      ["Saddle new mm", "sectionNew", "mm"],
+    ],
   },
   {
     title: "inches by their sign",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Throat as new (\")", "throatNew", "in"], ["Throat now (\")", "throatNow", "in"], ["Section as-new, inches", "sectionNew", "in"], ["Section now, inches", "sectionNow", "in"], ["Nick depth", "nickDepth"], ["Nick location", "nickPart"], ["Repairs", "fieldChange"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ['Throat as new (")', "throatNew", "in"],
+      ['Throat now (")', "throatNow", "in"],
+      ["Section as-new, inches", "sectionNew", "in"],
+      ["Section now, inches", "sectionNow", "in"],
+      ["Nick depth", "nickDepth"],
+      ["Nick location", "nickPart"],
+      ["Repairs", "fieldChange"],
+    ],
   },
   {
     title: "all in capitals",
-    headings: [["ID", "id"], ["GEAR", "gear"], ["ORIGINAL THROAT", "throatNew"], ["PRESENT THROAT", "throatNow"], ["ORIGINAL SECTION", "sectionNew"], ["PRESENT SECTION", "sectionNow"], ["TWIST", "twist"], ["CRACKS", "cracks"], ["LATCH", "latch"], ["IDENTIFICATION", "tag"]],
+    headings: [
+      ["ID", "id"],
+      ["GEAR", "gear"],
+      ["ORIGINAL THROAT", "throatNew"],
+      ["PRESENT THROAT", "throatNow"],
+      ["ORIGINAL SECTION", "sectionNew"],
+      ["PRESENT SECTION", "sectionNow"],
+      ["TWIST", "twist"],
+      ["CRACKS", "cracks"],
+      ["LATCH", "latch"],
+      ["IDENTIFICATION", "tag"],
+    ],
   },
   {
     title: "line breaks, non-breaking spaces and full-width letters",
-    headings: [["Id", "id"], ["Gear", "gear"], ["Throat\nas new\n(mm)", "throatNew", "mm"], ["Throat\u00a0now (mm)", "throatNow", "mm"], ["Ｃｒａｃｋｓ", "cracks"]],
+    headings: [
+      ["Id", "id"],
+      ["Gear", "gear"],
+      ["Throat\nas new\n(mm)", "throatNew", "mm"],
+      ["Throat\u00a0now (mm)", "throatNow", "mm"],
+      ["Ｃｒａｃｋｓ", "cracks"],
+    ],
   },
 ];
 
@@ -132,7 +387,9 @@ describe("headings as clerks write them", () => {
     for (const { headings } of LOGS) {
       const turned = [...headings].reverse();
       const { matches } = match(turned.map(([heading]) => heading));
-      expect(Object.fromEntries(matches.map((m) => [m.heading, m.field]))).toEqual(Object.fromEntries(match(headings.map(([h]) => h)).matches.map((m) => [m.heading, m.field])));
+      expect(Object.fromEntries(matches.map((m) => [m.heading, m.field]))).toEqual(
+        Object.fromEntries(match(headings.map(([h]) => h)).matches.map((m) => [m.heading, m.field])),
+      );
     }
   });
 });
@@ -201,7 +458,16 @@ describe("the headings of the register", () => {
     });
 
   it("with their results behind them are still what they are", () => {
-    const headings = [...FIELD_IDS.map((id) => FIELDS[id].heading), "Verdict", "Reason", "Share used", "Comes out at", "Source", "Next due", "Due state"];
+    const headings = [
+      ...FIELD_IDS.map((id) => FIELDS[id].heading),
+      "Verdict",
+      "Reason",
+      "Share used",
+      "Comes out at",
+      "Source",
+      "Next due",
+      "Due state",
+    ];
     const { matches } = match(headings);
     expect(matches.map((m) => m.field)).toEqual([...FIELD_IDS, ...Array<null>(7).fill(null)]);
   });
@@ -215,7 +481,12 @@ describe("the headings of the register", () => {
 describe("what the user chose wins", () => {
   it("by the heading's text, without regard to case", () => {
     const { matches } = matchHeadings(["Id", "Gear", "Dim A", "Dim B"], { "dim a": "sectionNew", "dim b": "sectionNow" });
-    expect(matches.map((m) => [m.field, m.chosen])).toEqual([["id", false], ["gear", false], ["sectionNew", true], ["sectionNow", true]]);
+    expect(matches.map((m) => [m.field, m.chosen])).toEqual([
+      ["id", false],
+      ["gear", false],
+      ["sectionNew", true],
+      ["sectionNow", true],
+    ]);
   });
   it("a heading that is not to be used is not used", () => {
     expect(matchHeadings(["Id", "Gear", "Throat now"], { "throat now": null }).matches[2]?.field).toBeNull();
@@ -236,8 +507,12 @@ describe("a heading that stands twice", () => {
 
 describe("a heading in centimetres or metres", () => {
   it("gives its unit to each bare number under it", () => {
-    const rows = (throat: CellValue): CellValue[][] => [["Id", "Gear", "Unit", "Throat new (cm)", "Throat now (cm)"], ["H", "hook", "mm", 5, throat]];
-    const cells = (throat: CellValue): unknown[] => ["throatNew", "throatNow"].map((id) => reportOn(rows(throat), request)?.items[0]?.cells.get(id as FieldId));
+    const rows = (throat: CellValue): CellValue[][] => [
+      ["Id", "Gear", "Unit", "Throat new (cm)", "Throat now (cm)"],
+      ["H", "hook", "mm", 5, throat],
+    ];
+    const cells = (throat: CellValue): unknown[] =>
+      ["throatNew", "throatNow"].map((id) => reportOn(rows(throat), request)?.items[0]?.cells.get(id as FieldId));
     expect(cells(5.2)).toEqual(["5 cm", "5.2 cm"]);
     expect(cells("52 mm")).toEqual(["5 cm", "52 mm"]);
     expect(cells("")).toEqual(["5 cm", ""]);
@@ -250,7 +525,14 @@ const ring = (id: string): CellValue[] => [id, "ring", 30, 30, "none", "none", "
 
 describe("where the log starts", () => {
   it("under title rows and blank rows", () => {
-    const grid: CellValue[][] = [["Tern Point Yard", "", "", "", "", "", ""], ["Inspection of lifting gear, spring round", "", "", "", "", "", ""], [], HEAD, ring("R-1"), ring("R-2")];
+    const grid: CellValue[][] = [
+      ["Tern Point Yard", "", "", "", "", "", ""],
+      ["Inspection of lifting gear, spring round", "", "", "", "", "", ""],
+      [],
+      HEAD,
+      ring("R-1"),
+      ring("R-2"),
+    ];
     const found = findLog(grid);
     expect(found).toMatchObject({ headingRow: 3, headingRows: 1 });
     expect(reportOn(grid, request)?.items.map((i) => i.id)).toEqual(["R-1", "R-2"]);
@@ -263,23 +545,52 @@ describe("where the log starts", () => {
     }
   });
   it("with two heading rows, the upper reaching over the blank cells to its right", () => {
-    const grid: CellValue[][] = [["Id", "Gear", "Throat (in)", "", "Section (in)", "", "Cracks"], ["", "", "new", "now", "new", "now", ""], ["H-1", "hook", 2, 2, 1.5, 1.5, "none"]];
+    const grid: CellValue[][] = [
+      ["Id", "Gear", "Throat (in)", "", "Section (in)", "", "Cracks"],
+      ["", "", "new", "now", "new", "now", ""],
+      ["H-1", "hook", 2, 2, 1.5, 1.5, "none"],
+    ];
     const found = findLog(grid);
     expect(found).toMatchObject({ headingRow: 0, headingRows: 2 });
-    expect(found?.headings.matches.map((m) => m.field)).toEqual(["id", "gear", "throatNew", "throatNow", "sectionNew", "sectionNow", "cracks"]);
+    expect(found?.headings.matches.map((m) => m.field)).toEqual([
+      "id",
+      "gear",
+      "throatNew",
+      "throatNow",
+      "sectionNew",
+      "sectionNow",
+      "cracks",
+    ]);
     expect(found?.headings.units.get("throatNow")).toBe("in");
     expect(reportOn(grid, request)?.items).toHaveLength(1);
   });
   it("with two heading rows in which the units stand below", () => {
-    const grid: CellValue[][] = [["Id", "Gear", "Throat new", "Throat now", "Twist"], ["", "", "mm", "mm", "deg"], ["H-1", "hook", 50, 50, 0]];
+    const grid: CellValue[][] = [
+      ["Id", "Gear", "Throat new", "Throat now", "Twist"],
+      ["", "", "mm", "mm", "deg"],
+      ["H-1", "hook", 50, 50, 0],
+    ];
     const found = findLog(grid);
     expect(found?.headings.units.get("throatNow")).toBe("mm");
     expect(found?.headingRows).toBe(2);
   });
   it("nowhere, in a sheet that is no log", () => {
-    expect(findLog([["Budget", "2025", "2026"], ["Paint", 10, 20]])).toBeNull();
+    expect(
+      findLog([
+        ["Budget", "2025", "2026"],
+        ["Paint", 10, 20],
+      ]),
+    ).toBeNull();
     expect(findLog([])).toBeNull();
-    expect(reportOn([["Throat new", "Throat now", "Twist", "Cracks"], [2, 2, 0, "none"]], request)).toBeNull();
+    expect(
+      reportOn(
+        [
+          ["Throat new", "Throat now", "Twist", "Cracks"],
+          [2, 2, 0, "none"],
+        ],
+        request,
+      ),
+    ).toBeNull();
   });
 });
 
@@ -327,14 +638,33 @@ describe("the ids of a log", () => {
     expect(reportOn([HEAD, ring("R-1"), ring("R-2")], request)?.problems).toEqual([]);
   });
   it("a heading that stands twice is a problem of the log", () => {
-    expect(reportOn([[...HEAD, "Cracks"], [...ring("R-1"), "none"]], request)?.problems).toEqual([expect.stringContaining('"Cracks"')]);
+    expect(
+      reportOn(
+        [
+          [...HEAD, "Cracks"],
+          [...ring("R-1"), "none"],
+        ],
+        request,
+      )?.problems,
+    ).toEqual([expect.stringContaining('"Cracks"')]);
   });
 });
 
 describe("checks that no column gives", () => {
   it("are told for each gear kind of the log", () => {
-    const report = reportOn([["Id", "Gear", "Section as-new (mm)", "Section now (mm)", "Cracks"], ["R-1", "ring", 30, 30, "none"], ["S-1", "shackle", 20, 20, "none"], ["S-2", "shackle", 20, 20, "none"]], request);
-    expect(report?.missingChecks).toEqual([expect.stringMatching(/^2 shackles: no column for pin wear, pin seating, deformation, identification/), expect.stringMatching(/^1 link: no column for deformation, identification/)]);
+    const report = reportOn(
+      [
+        ["Id", "Gear", "Section as-new (mm)", "Section now (mm)", "Cracks"],
+        ["R-1", "ring", 30, 30, "none"],
+        ["S-1", "shackle", 20, 20, "none"],
+        ["S-2", "shackle", 20, 20, "none"],
+      ],
+      request,
+    );
+    expect(report?.missingChecks).toEqual([
+      expect.stringMatching(/^2 shackles: no column for pin wear, pin seating, deformation, identification/),
+      expect.stringMatching(/^1 link: no column for deformation, identification/),
+    ]);
   });
 });
 
@@ -342,6 +672,7 @@ describe("a grid handed over from outside", () => {
   it("is rows of plain cells, dates told apart; anything else is a fault of the caller", () => {
     const grid = [[1, "a", true, null, undefined, { serial: 46000 }], []];
     expect(asGrid(grid)).toBe(grid);
-    for (const odd of [null, "a", [1], [[{}]], [[{ serial: "46000" }]], [[() => 1]], [[[1]]], { 0: [1] }]) expect(() => asGrid(odd), JSON.stringify(odd)).toThrow("could not be read as rows of cells");
+    for (const odd of [null, "a", [1], [[{}]], [[{ serial: "46000" }]], [[() => 1]], [[[1]]], { 0: [1] }])
+      expect(() => asGrid(odd), JSON.stringify(odd)).toThrow("could not be read as rows of cells");
   });
 });

@@ -42,31 +42,209 @@ export function fieldOfHeading(heading: string): FieldId {
 
 /** Items on which nothing is worn and nothing is wrong, one for each gear kind. */
 export const GOOD: Readonly<Record<string, CellRecord>> = {
-  hook: { gear: "hook", unit: "in", throatNew: 2, throatNow: 2, sectionNew: 1.5, sectionNow: 1.5, twist: 0, cracks: "none", latch: "yes", tag: "yes" },
-  shackle: { gear: "shackle", unit: "mm", sectionNew: 20, sectionNow: 20, pinNew: 22, pinNow: 22, pinSeated: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  hook: {
+    gear: "hook",
+    unit: "in",
+    throatNew: 2,
+    throatNow: 2,
+    sectionNew: 1.5,
+    sectionNow: 1.5,
+    twist: 0,
+    cracks: "none",
+    latch: "yes",
+    tag: "yes",
+  },
+  shackle: {
+    gear: "shackle",
+    unit: "mm",
+    sectionNew: 20,
+    sectionNow: 20,
+    pinNew: 22,
+    pinNow: 22,
+    pinSeated: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
   link: { gear: "link", unit: "mm", sectionNew: 30, sectionNow: 30, cracks: "none", deformed: "none", tag: "yes" },
-  swivel: { gear: "swivel", unit: "in", turnsFreely: "yes", clearance: 0.05, sectionNew: 1, sectionNow: 1, cracks: "none", deformed: "none", tag: "yes" },
-  block: { gear: "block", unit: "mm", sectionNew: 12, sectionNow: 12, sheaveTrue: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  swivel: {
+    gear: "swivel",
+    unit: "in",
+    turnsFreely: "yes",
+    clearance: 0.05,
+    sectionNew: 1,
+    sectionNow: 1,
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
+  block: {
+    gear: "block",
+    unit: "mm",
+    sectionNew: 12,
+    sectionNow: 12,
+    sheaveTrue: "yes",
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
   "chain sling": { gear: "chain sling", unit: "in", size: "3/8", sectionNow: 0.375, deformed: "none", cracks: "none", tag: "yes" },
-  "wire rope sling": { gear: "wire rope sling", construction: "strand laid", brokenLay: 0, brokenStrand: 0, kinks: "none", endFittings: "yes", heat: "none", corrosion: "none", tag: "yes" },
+  "wire rope sling": {
+    gear: "wire rope sling",
+    construction: "strand laid",
+    brokenLay: 0,
+    brokenStrand: 0,
+    kinks: "none",
+    endFittings: "yes",
+    heat: "none",
+    corrosion: "none",
+    tag: "yes",
+  },
   "web sling": { gear: "web sling", cuts: "none", stitching: "yes", heat: "none", chemical: "none", endFittings: "yes", tag: "yes" },
   roundsling: { gear: "roundsling", cuts: "none", stitching: "yes", heat: "none", chemical: "none", endFittings: "yes", tag: "yes" },
   eyebolt: { gear: "eyebolt", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
   "eye nut": { gear: "eye nut", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
-  "hoist ring": { gear: "hoist ring", unit: "mm", sectionNew: 20, sectionNow: 20, turnsFreely: "yes", threads: "yes", cracks: "none", deformed: "none", tag: "yes" },
-  turnbuckle: { gear: "turnbuckle", unit: "mm", sectionNew: 20, sectionNow: 20, threads: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
-  "wedge socket": { gear: "wedge socket", unit: "mm", sectionNew: 20, sectionNow: 20, pinNew: 20, pinNow: 20, wedge: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "hoist ring": {
+    gear: "hoist ring",
+    unit: "mm",
+    sectionNew: 20,
+    sectionNow: 20,
+    turnsFreely: "yes",
+    threads: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
+  turnbuckle: {
+    gear: "turnbuckle",
+    unit: "mm",
+    sectionNew: 20,
+    sectionNow: 20,
+    threads: "yes",
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
+  "wedge socket": {
+    gear: "wedge socket",
+    unit: "mm",
+    sectionNew: 20,
+    sectionNow: 20,
+    pinNew: 20,
+    pinNow: 20,
+    wedge: "yes",
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
   "end connection": { gear: "end connection", brokenEnd: 0, corrosion: "none", cracks: "none", deformed: "none", endFittings: "yes" },
-  clips: { gear: "clips", unit: "in", size: "3/4", clipType: "drop forged U-bolt", clips: 4, clipSpacing: 5, liveEnd: "yes", fasteners: "yes", cracks: "none" },
+  clips: {
+    gear: "clips",
+    unit: "in",
+    size: "3/4",
+    clipType: "drop forged U-bolt",
+    clips: 4,
+    clipSpacing: 5,
+    liveEnd: "yes",
+    fasteners: "yes",
+    cracks: "none",
+  },
   sheave: { gear: "sheave", unit: "in", size: "1/2", groove: 0.53, sheaveTrue: "yes", cracks: "none" },
-  "load block": { gear: "load block", unit: "in", throatNew: 2, throatNow: 2, sectionNew: 1.5, sectionNow: 1.5, pinNew: 2, pinNow: 2, twist: 0, latch: "yes", sheaveTrue: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
-  "running rope": { gear: "running rope", unit: "in", size: "1/2", ropeNow: 0.5, brokenLay: 0, brokenStrand: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
-  "rotation resistant rope": { gear: "rotation resistant rope", unit: "in", size: "1/2", ropeNow: 0.5, broken6d: 0, broken30d: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
-  "standing rope": { gear: "standing rope", unit: "in", size: "1/2", ropeNow: 0.5, brokenLay: 0, brokenEnd: 0, kinks: "none", strandBroken: "none", heat: "none", corrosion: "none", endFittings: "yes" },
-  "mesh sling": { gear: "mesh sling", unit: "mm", wireNew: 2, wireNow: 2, meshBroken: "none", turnsFreely: "yes", endFittings: "yes", tag: "yes" },
+  "load block": {
+    gear: "load block",
+    unit: "in",
+    throatNew: 2,
+    throatNow: 2,
+    sectionNew: 1.5,
+    sectionNow: 1.5,
+    pinNew: 2,
+    pinNow: 2,
+    twist: 0,
+    latch: "yes",
+    sheaveTrue: "yes",
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
+  "running rope": {
+    gear: "running rope",
+    unit: "in",
+    size: "1/2",
+    ropeNow: 0.5,
+    brokenLay: 0,
+    brokenStrand: 0,
+    kinks: "none",
+    strandBroken: "none",
+    heat: "none",
+    corrosion: "none",
+    endFittings: "yes",
+  },
+  "rotation resistant rope": {
+    gear: "rotation resistant rope",
+    unit: "in",
+    size: "1/2",
+    ropeNow: 0.5,
+    broken6d: 0,
+    broken30d: 0,
+    kinks: "none",
+    strandBroken: "none",
+    heat: "none",
+    corrosion: "none",
+    endFittings: "yes",
+  },
+  "standing rope": {
+    gear: "standing rope",
+    unit: "in",
+    size: "1/2",
+    ropeNow: 0.5,
+    brokenLay: 0,
+    brokenEnd: 0,
+    kinks: "none",
+    strandBroken: "none",
+    heat: "none",
+    corrosion: "none",
+    endFittings: "yes",
+  },
+  "mesh sling": {
+    gear: "mesh sling",
+    unit: "mm",
+    wireNew: 2,
+    wireNow: 2,
+    meshBroken: "none",
+    turnsFreely: "yes",
+    endFittings: "yes",
+    tag: "yes",
+  },
   "fibre rope sling": { gear: "fibre rope sling", powder: "none", cuts: "none", heat: "none", endFittings: "yes", tag: "yes" },
-  "lifting beam": { gear: "lifting beam", unit: "in", span: 120, bend: 0, sectionNew: 1, sectionNow: 1, fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
-  "plate clamp": { gear: "plate clamp", unit: "mm", toothNew: 4, toothNow: 4, sectionNew: 20, sectionNow: 20, latch: "yes", fasteners: "yes", cracks: "none", deformed: "none", tag: "yes" },
+  "lifting beam": {
+    gear: "lifting beam",
+    unit: "in",
+    span: 120,
+    bend: 0,
+    sectionNew: 1,
+    sectionNow: 1,
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
+  "plate clamp": {
+    gear: "plate clamp",
+    unit: "mm",
+    toothNew: 4,
+    toothNow: 4,
+    sectionNew: 20,
+    sectionNow: 20,
+    latch: "yes",
+    fasteners: "yes",
+    cracks: "none",
+    deformed: "none",
+    tag: "yes",
+  },
 };
 
 export function good(kind: string): CellRecord {
@@ -107,7 +285,12 @@ export interface SightCase {
 }
 
 /** Cases of one observation under several rule sets, each with its document. */
-export function onSight(prefix: string, check: string, cell: FieldId, sources: Readonly<Partial<Record<BasisId, string>>>): readonly SightCase[] {
+export function onSight(
+  prefix: string,
+  check: string,
+  cell: FieldId,
+  sources: Readonly<Partial<Record<BasisId, string>>>,
+): readonly SightCase[] {
   const fault = field(cell).type === "fault";
   return Object.entries(sources).map(([basis, source]) => ({
     criterion: `${prefix}.${check.replaceAll(" ", "-")}.${basis}`,
@@ -120,7 +303,13 @@ export function onSight(prefix: string, check: string, cell: FieldId, sources: R
 type SizeField = "sectionNew" | "sectionNow" | "pinNew" | "pinNow" | "eyeNew" | "eyeNow";
 
 /** A part of 20 mm as new that comes out at 10 % loss, 2 mm: at 18 mm by "from", below 18 mm by "above". */
-export function tenPercent(criterion: string, source: string, word: "above" | "from", original: SizeField = "sectionNew", measured: SizeField = "sectionNow"): LimitCase {
+export function tenPercent(
+  criterion: string,
+  source: string,
+  word: "above" | "from",
+  original: SizeField = "sectionNew",
+  measured: SizeField = "sectionNow",
+): LimitCase {
   const as = (now: number): CellRecord => ({ unit: "mm", [original]: 20, [measured]: now });
   return { criterion, source, inside: [as(19), "KEEP"], edge: [as(18), word === "from" ? "REMOVE" : "WATCH"], past: [as(17.99), "REMOVE"] };
 }
@@ -159,7 +348,10 @@ const basisOf = (criterion: string, kind: GearKind): string => {
 
 function byCriterion(verdict: ItemVerdict, criterion: string): Finding {
   const finding = verdict.findings.find((f) => f.criterion === criterion);
-  if (!finding) throw new Error(`No finding by ${criterion}; there are ${verdict.findings.map((f) => `${f.check}: ${String(f.criterion)} ${f.decision}`).join("; ")}`);
+  if (!finding)
+    throw new Error(
+      `No finding by ${criterion}; there are ${verdict.findings.map((f) => `${f.check}: ${String(f.criterion)} ${f.decision}`).join("; ")}`,
+    );
   return finding;
 }
 
@@ -172,25 +364,31 @@ export function coversEveryCriterion(kind: GearKind, usedIds: readonly string[])
 }
 
 /** Runs the tables of one gear kind, and what holds for every kind. */
-export function kindTests(id: string, limits: readonly LimitCase[], sights: readonly SightCase[], needs: readonly string[] = REQUIRED_READINGS[id] ?? []): void {
+export function kindTests(
+  id: string,
+  limits: readonly LimitCase[],
+  sights: readonly SightCase[],
+  needs: readonly string[] = REQUIRED_READINGS[id] ?? [],
+): void {
   const kind = kindNamed(id);
   const item = good(id);
 
-  if (limits.length > 0) describe(`${id}: limits`, () => {
-    for (const { criterion, source, part, ...cases } of limits) {
-      for (const side of ["inside", "edge", "past"] as const) {
-        const [cells, decision] = cases[side];
-        it(`${criterion}, ${side}: ${decision} (${source})`, () => {
-          const verdict = judged({ ...item, ...cells }, basisOf(criterion, kind), part);
-          const finding = byCriterion(verdict, criterion);
-          expect(finding.decision, finding.sentence).toBe(decision);
-          expect(finding.measured).not.toBeNull();
-          if (outOfUse(decision)) expect(outOfUse(verdict.decision)).toBe(true);
-          if (decision === "REMOVE") expect(verdict.decision).toBe("REMOVE");
-        });
+  if (limits.length > 0)
+    describe(`${id}: limits`, () => {
+      for (const { criterion, source, part, ...cases } of limits) {
+        for (const side of ["inside", "edge", "past"] as const) {
+          const [cells, decision] = cases[side];
+          it(`${criterion}, ${side}: ${decision} (${source})`, () => {
+            const verdict = judged({ ...item, ...cells }, basisOf(criterion, kind), part);
+            const finding = byCriterion(verdict, criterion);
+            expect(finding.decision, finding.sentence).toBe(decision);
+            expect(finding.measured).not.toBeNull();
+            if (outOfUse(decision)) expect(outOfUse(verdict.decision)).toBe(true);
+            if (decision === "REMOVE") expect(verdict.decision).toBe("REMOVE");
+          });
+        }
       }
-    }
-  });
+    });
 
   describe(`${id}: what is seen`, () => {
     for (const { criterion, source, sound, fault } of sights) {
@@ -211,10 +409,19 @@ export function kindTests(id: string, limits: readonly LimitCase[], sights: read
 
   describe(`${id}: the whole item`, () => {
     it("every criterion has cases inside, on and past its limit, or sound and at fault", () => {
-      coversEveryCriterion(kind, [...limits, ...sights].map((c) => c.criterion));
+      coversEveryCriterion(
+        kind,
+        [...limits, ...sights].map((c) => c.criterion),
+      );
       const seen = new Set(kind.criteria.filter((c) => c.limit.word === "any").map((c) => c.id));
-      expect(limits.map((c) => c.criterion).filter((c) => seen.has(c)), "observations among the limits").toEqual([]);
-      expect(sights.map((c) => c.criterion).filter((c) => !seen.has(c)), "limits among the observations").toEqual([]);
+      expect(
+        limits.map((c) => c.criterion).filter((c) => seen.has(c)),
+        "observations among the limits",
+      ).toEqual([]);
+      expect(
+        sights.map((c) => c.criterion).filter((c) => !seen.has(c)),
+        "limits among the observations",
+      ).toEqual([]);
     });
 
     it("a complete good item is KEEP, by the default rule sets", () => {
@@ -226,18 +433,29 @@ export function kindTests(id: string, limits: readonly LimitCase[], sights: read
 
     const required = needs;
     it("needs the readings that its test lists, no more and no less", () => {
-      const read = kind.checks.filter((c) => c.required && c.under === undefined).flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
+      const read = kind.checks
+        .filter((c) => c.required && c.under === undefined)
+        .flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
       expect(required.length, `list the headings that a ${id} needs, as the last argument of kindTests`).toBeGreaterThan(3);
       expect([...new Set(read.map((f) => field(f).heading))].sort()).toEqual([...required].sort());
     });
 
     for (const heading of required) {
-      for (const [name, blank] of [["null", null], ["empty text", ""], ["undefined", undefined], ["a space", " "], ["n/a", "n/a"]] as const) {
+      for (const [name, blank] of [
+        ["null", null],
+        ["empty text", ""],
+        ["undefined", undefined],
+        ["a space", " "],
+        ["n/a", "n/a"],
+      ] as const) {
         it(`without "${heading}" (${name}) it is NO VERDICT, and the reason names the heading`, () => {
           const verdict = judged({ ...item, [fieldOfHeading(heading)]: blank });
           expect(verdict.decision).toBe("NO VERDICT");
           expect(verdict.reason).toContain(`"${heading}"`);
-          expect(verdict.missing.some((m) => m.includes(`(${heading})`)), verdict.missing.join("; ")).toBe(true);
+          expect(
+            verdict.missing.some((m) => m.includes(`(${heading})`)),
+            verdict.missing.join("; "),
+          ).toBe(true);
         });
       }
     }
@@ -253,7 +471,11 @@ export function kindTests(id: string, limits: readonly LimitCase[], sights: read
     it("an empty row of this kind is NO VERDICT and names everything that is needed", () => {
       const verdict = judged({ gear: id });
       expect(verdict.decision).toBe("NO VERDICT");
-      for (const heading of required) expect(verdict.missing.some((m) => m.includes(`(${heading})`)), heading).toBe(true);
+      for (const heading of required)
+        expect(
+          verdict.missing.some((m) => m.includes(`(${heading})`)),
+          heading,
+        ).toBe(true);
     });
   });
 }

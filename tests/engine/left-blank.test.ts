@@ -10,11 +10,27 @@ const BLANKS = [null, undefined, "", " ", "-", "n/a", "not measured"] as const;
 
 /** Every pair of an as-new and a measured size that a kind may have and does not need, with the kind's good item. */
 const PAIRS = GEAR.flatMap((kind) =>
-  kind.checks.flatMap((check): readonly { readonly kind: string; readonly name: string; readonly original: FieldId; readonly measured: FieldId; readonly across: boolean }[] => {
-    const across = check.kind === "loss" && check.acrossOriginal && check.acrossMeasured ? [{ kind: kind.id, name: `${check.name} across`, original: check.acrossOriginal, measured: check.acrossMeasured, across: true }] : [];
-    const own = (check.kind === "loss" || check.kind === "growth") && !check.required ? [{ kind: kind.id, name: check.name, original: check.original, measured: check.measured, across: false }] : [];
-    return [...own, ...across];
-  }),
+  kind.checks.flatMap(
+    (
+      check,
+    ): readonly {
+      readonly kind: string;
+      readonly name: string;
+      readonly original: FieldId;
+      readonly measured: FieldId;
+      readonly across: boolean;
+    }[] => {
+      const across =
+        check.kind === "loss" && check.acrossOriginal && check.acrossMeasured
+          ? [{ kind: kind.id, name: `${check.name} across`, original: check.acrossOriginal, measured: check.acrossMeasured, across: true }]
+          : [];
+      const own =
+        (check.kind === "loss" || check.kind === "growth") && !check.required
+          ? [{ kind: kind.id, name: check.name, original: check.original, measured: check.measured, across: false }]
+          : [];
+      return [...own, ...across];
+    },
+  ),
 );
 
 describe("wear in two directions", () => {
@@ -33,7 +49,8 @@ describe("wear in two directions", () => {
       }
   });
   it("may be left out as a whole", () => {
-    for (const one of BLANKS) for (const other of BLANKS) expect(judged({ ...worn, acrossNew: one, acrossNow: other }).decision).toBe("KEEP");
+    for (const one of BLANKS)
+      for (const other of BLANKS) expect(judged({ ...worn, acrossNew: one, acrossNow: other }).decision).toBe("KEEP");
   });
   it("stays REMOVE where one direction alone is beyond its limit", () => {
     const verdict = judged({ ...worn, sectionNow: 17, acrossNow: "" });
@@ -60,7 +77,8 @@ describe("a pair of sizes that gear may have and does not need", () => {
       const kept = good(kind)[original] === undefined;
       if (kept) expect(decision({})).toBe("KEEP");
       expect(decision({ [measured]: "19 mm" }), "measured alone").toBe("NO VERDICT");
-      for (const text of ["worn", "see note", "?", "19 scrap", "19 cracked", "cracked"]) expect(outOfUse(judged({ ...item, [original]: "20 mm", [measured]: text }).decision), text).toBe(true);
+      for (const text of ["worn", "see note", "?", "19 scrap", "19 cracked", "cracked"])
+        expect(outOfUse(judged({ ...item, [original]: "20 mm", [measured]: text }).decision), text).toBe(true);
       // Catalogue sizes stand in many logs beside parts that nobody measured; across they would choose the looser limit.
       if (kept) expect(decision({ [original]: "20 mm" }), "as-new alone").toBe(across ? "NO VERDICT" : "KEEP");
     });
@@ -85,7 +103,17 @@ describe("a nick without its depth", () => {
     }
   });
   it("is not asked for where nothing tells of one", () => {
-    for (const cells of [{}, { nickPart: "n/a" }, { nickPart: "none" }, { nickPart: "-" }, { nickPart: "none found" }, { nickNew: 1.5 }, { nickNew: 1.5, nickNow: 1.5 }, { nickNew: 1.5, nickNow: 1.51 }, { nickDepth: 0, nickPart: "saddle" }])
+    for (const cells of [
+      {},
+      { nickPart: "n/a" },
+      { nickPart: "none" },
+      { nickPart: "-" },
+      { nickPart: "none found" },
+      { nickNew: 1.5 },
+      { nickNew: 1.5, nickNow: 1.5 },
+      { nickNew: 1.5, nickNow: 1.51 },
+      { nickDepth: 0, nickPart: "saddle" },
+    ])
       expect(judged({ ...good("hook"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
   });
   it("that was ground out to nothing is judged by what it left", () => {

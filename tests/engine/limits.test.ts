@@ -18,7 +18,8 @@ const SCALE = 100_000_000n;
 
 /** 135000000n is "1.35". */
 function decimal(scaled: bigint): string {
-  const whole = scaled / SCALE, part = scaled % SCALE;
+  const whole = scaled / SCALE,
+    part = scaled % SCALE;
   return `${String(whole)}.${String(part).padStart(8, "0")}`.replace(/\.?0+$/, "");
 }
 
@@ -31,7 +32,9 @@ interface Subject {
 }
 
 const SUBJECTS: readonly Subject[] = GEAR.flatMap((kind) =>
-  kind.criteria.flatMap((criterion) => ("share" in criterion.limit && criterion.limit.share !== "0" ? [{ kind, criterion, limit: criterion.limit }] : [])),
+  kind.criteria.flatMap((criterion) =>
+    "share" in criterion.limit && criterion.limit.share !== "0" ? [{ kind, criterion, limit: criterion.limit }] : [],
+  ),
 );
 
 /** A share as two whole numbers: "0.05" is 5 of 100, "1/240" is 1 of 240. */
@@ -58,10 +61,16 @@ const out = (limit: ShareLimit, size: bigint, used: bigint, unit: Unit): boolean
 };
 
 /** A size with as many digits as keep it from being a trade size of chain, whose new link is thicker: see the tests of chain slings. */
-const tradeless = (size: bigint, unit: Unit): string => (unit === "in" ? `${decimal(size * 254n / 10n)} mm` : decimal(size));
+const tradeless = (size: bigint, unit: Unit): string => (unit === "in" ? `${decimal((size * 254n) / 10n)} mm` : decimal(size));
 
 /** The check's finding by this criterion, for a part of which `used` has gone. */
-function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, size: bigint, used: bigint, unit: Unit, asText: boolean): Finding {
+function findingOf(
+  { kind, criterion }: Pick<Subject, "kind" | "criterion">,
+  size: bigint,
+  used: bigint,
+  unit: Unit,
+  asText: boolean,
+): Finding {
   const check = kind.checks.find((c) => c.name === criterion.check);
   if (!check) throw new Error(`No check ${criterion.check}`);
   const figure = (scaled: bigint): CellValue => (asText ? decimal(scaled) : Number(decimal(scaled)));
@@ -69,13 +78,20 @@ function findingOf({ kind, criterion }: Pick<Subject, "kind" | "criterion">, siz
   const part = partFor(kind, criterion);
   if (check.kind === "loss") {
     Object.assign(values, { [check.original]: figure(size), [check.measured]: figure(size - used) });
-    if (criterion.twoWays === true && check.acrossOriginal && check.acrossMeasured) Object.assign(values, { [check.acrossOriginal]: 1000, [check.acrossMeasured]: 999 });
+    if (criterion.twoWays === true && check.acrossOriginal && check.acrossMeasured)
+      Object.assign(values, { [check.acrossOriginal]: 1000, [check.acrossMeasured]: 999 });
   } else if (check.kind === "growth") Object.assign(values, { [check.original]: figure(size), [check.measured]: figure(size + used) });
-  else if (check.kind === "ratio") Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(check.over === true ? size + used : used) });
+  else if (check.kind === "ratio")
+    Object.assign(values, { [check.size]: decimal(size), [check.measured]: figure(check.over === true ? size + used : used) });
   else if (check.kind === "least") Object.assign(values, { [check.size]: tradeless(size, unit), [check.measured]: figure(size - used) });
   else if (check.kind === "nick") {
-    Object.assign(values, { nickDepth: figure(used), nickPart: part ?? "", ...(part === undefined ? {} : { nickNew: figure(size), nickNow: figure(size) }) });
-    for (const loss of kind.checks) if (loss.kind === "loss") Object.assign(values, { [loss.original]: figure(size), [loss.measured]: figure(size) });
+    Object.assign(values, {
+      nickDepth: figure(used),
+      nickPart: part ?? "",
+      ...(part === undefined ? {} : { nickNew: figure(size), nickNow: figure(size) }),
+    });
+    for (const loss of kind.checks)
+      if (loss.kind === "loss") Object.assign(values, { [loss.original]: figure(size), [loss.measured]: figure(size) });
   } else throw new Error(`A share cannot limit ${check.kind}`);
   const cells: Cells = { value: (id) => values[id], unit: () => unit, heading: (id) => id, ...(part === undefined ? {} : { part }) };
   const { findings } = evaluate(check, cells, { kind, bases: new Set([criterion.basis]), gauge: null, variant: null });
@@ -99,13 +115,29 @@ function expectSides(subject: Subject, size: bigint, step: bigint, unit: Unit, a
     const finding = findingOf(subject, size, used, unit, asText);
     const expected = out(subject.limit, size, used, unit) ? "out" : "in";
     const told = finding.decision === subject.criterion.beyond ? "out" : "in";
-    if (told !== expected) expect.fail(`${subject.criterion.id}: size ${decimal(size)} ${unit}, used ${decimal(used)}: expected ${expected}, got ${finding.decision}. ${finding.sentence}`);
+    if (told !== expected)
+      expect.fail(
+        `${subject.criterion.id}: size ${decimal(size)} ${unit}, used ${decimal(used)}: expected ${expected}, got ${finding.decision}. ${finding.sentence}`,
+      );
   }
 }
 
 describe("a reading exactly on a percentage limit falls on the side that its word says", () => {
   it("every percentage limit of the catalogue is among the subjects", () => {
-    expect(new Set(SUBJECTS.map(({ limit }) => `${limit.word} ${limit.share}`))).toEqual(new Set(["above 0.05", "above 0.06", "above 0.10", "above 0.15", "above 0.50", "above 1/240", "from 0.10", "from 0.15", "from 0.25", "from 1/3"]));
+    expect(new Set(SUBJECTS.map(({ limit }) => `${limit.word} ${limit.share}`))).toEqual(
+      new Set([
+        "above 0.05",
+        "above 0.06",
+        "above 0.10",
+        "above 0.15",
+        "above 0.50",
+        "above 1/240",
+        "from 0.10",
+        "from 0.15",
+        "from 0.25",
+        "from 1/3",
+      ]),
+    );
     expect(SUBJECTS.length).toBeGreaterThan(70);
   });
 
@@ -123,11 +155,14 @@ describe("a reading exactly on a percentage limit falls on the side that its wor
 });
 
 /** Limits on the area of a round section: the areas stand to each other as the squares of the diameters. */
-const AREAS = GEAR.flatMap((kind) => kind.criteria.flatMap((criterion) => ("area" in criterion.limit ? [{ kind, criterion, limit: criterion.limit }] : [])));
+const AREAS = GEAR.flatMap((kind) =>
+  kind.criteria.flatMap((criterion) => ("area" in criterion.limit ? [{ kind, criterion, limit: criterion.limit }] : [])),
+);
 
 /** Largest whole number whose square is no larger. */
 function root(value: bigint): bigint {
-  let low = 0n, high = value + 1n;
+  let low = 0n,
+    high = value + 1n;
   while (high - low > 1n) {
     const middle = (low + high) / 2n;
     if (middle * middle <= value) low = middle;
@@ -138,21 +173,32 @@ function root(value: bigint): bigint {
 
 describe("a limit on the area of a round section falls on the side that its word says", () => {
   it("every area limit of the catalogue is among the subjects", () => {
-    expect(AREAS.map(({ criterion }) => criterion.id).sort()).toEqual(["hook.eye-wear.alberta", "hook.section-wear.alberta", "load-block.section-wear.alberta", "mesh-sling.handle-section.law", "mesh-sling.handle-section.standard"]);
+    expect(AREAS.map(({ criterion }) => criterion.id).sort()).toEqual([
+      "hook.eye-wear.alberta",
+      "hook.section-wear.alberta",
+      "load-block.section-wear.alberta",
+      "mesh-sling.handle-section.law",
+      "mesh-sling.handle-section.standard",
+    ]);
   });
   for (const { kind, criterion, limit } of AREAS) {
     // Out when 100 x (size squared less left squared) is past the percentage of size squared.
     const areaOut = (size: bigint, left: bigint): boolean => {
-      const lost = (size * size - left * left) * 100n, allowed = size * size * wholeOf(limit.area).part;
+      const lost = (size * size - left * left) * 100n,
+        allowed = size * size * wholeOf(limit.area).part;
       return limit.word === "above" ? lost > allowed : lost >= allowed;
     };
-    for (const [unit, sizes] of [["mm", Array.from({ length: 991 }, (_, i) => (BigInt(i + 10) * SCALE) / 10n)], ["in", Array.from({ length: 497 }, (_, i) => (BigInt(i + 16) * SCALE) / 64n)]] as const)
+    for (const [unit, sizes] of [
+      ["mm", Array.from({ length: 991 }, (_, i) => (BigInt(i + 10) * SCALE) / 10n)],
+      ["in", Array.from({ length: 497 }, (_, i) => (BigInt(i + 16) * SCALE) / 64n)],
+    ] as const)
       it(`${criterion.id}: the two readings nearest to the limit, as-new ${unit === "mm" ? "1.0 to 100.0 mm" : "1/4 to 8 in"}`, () => {
         for (const size of sizes) {
           const least = root((size * size * (100n - wholeOf(limit.area).part)) / 100n);
           for (const left of [least - 1n, least, least + 1n, least + 2n]) {
             const finding = findingOf({ kind, criterion }, size, size - left, unit, true);
-            if ((finding.decision === "REMOVE") !== areaOut(size, left)) expect.fail(`${criterion.id}: ${decimal(size)} to ${decimal(left)} ${unit}: ${finding.sentence}`);
+            if ((finding.decision === "REMOVE") !== areaOut(size, left))
+              expect.fail(`${criterion.id}: ${decimal(size)} to ${decimal(left)} ${unit}: ${finding.sentence}`);
           }
         }
       });
@@ -161,15 +207,24 @@ describe("a limit on the area of a round section falls on the side that its word
     const hook = AREAS.find(({ criterion }) => criterion.id === "hook.section-wear.alberta");
     if (!hook) throw new Error("The area rule is gone");
     // 37.948 squared is 1440.05 of the 1440 that must be left; 37.947 squared is 1439.97.
-    expect(findingOf(hook, 40n * SCALE, 2_052n * SCALE / 1000n, "mm", false).decision).toBe("WATCH");
-    expect(findingOf(hook, 40n * SCALE, 2_053n * SCALE / 1000n, "mm", false).decision).toBe("REMOVE");
+    expect(findingOf(hook, 40n * SCALE, (2_052n * SCALE) / 1000n, "mm", false).decision).toBe("WATCH");
+    expect(findingOf(hook, 40n * SCALE, (2_053n * SCALE) / 1000n, "mm", false).decision).toBe("REMOVE");
   });
   it("a gauge coarser than the part settles nothing", () => {
     const hook = AREAS.find(({ criterion }) => criterion.id === "hook.section-wear.alberta");
     const check = hook?.kind.checks.find((c) => c.name === "section wear");
     if (!hook || !check) throw new Error("The area rule is gone");
-    const cells: Cells = { value: (id) => ({ sectionNew: "1 in", sectionNow: "0.5 in" } as Partial<Record<FieldId, CellValue>>)[id], unit: () => "in", heading: (id) => id };
-    const { findings } = evaluate(check, cells, { kind: hook.kind, bases: new Set(["alberta"]), gauge: { size: exact(5), unit: "in" }, variant: null });
+    const cells: Cells = {
+      value: (id) => (({ sectionNew: "1 in", sectionNow: "0.5 in" }) as Partial<Record<FieldId, CellValue>>)[id],
+      unit: () => "in",
+      heading: (id) => id,
+    };
+    const { findings } = evaluate(check, cells, {
+      kind: hook.kind,
+      bases: new Set(["alberta"]),
+      gauge: { size: exact(5), unit: "in" },
+      variant: null,
+    });
     expect(findings.map((f) => f.decision)).toEqual(["EXAMINE"]);
   });
 });

@@ -54,7 +54,12 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
     } else if (check.kind === "least") {
       words[check.size] = SIZES;
       // Thousandths of the size: see `fitted`.
-      sizes[check.measured] = kind.id === "sheave" ? fc.integer({ min: 1000, max: 1130 }) : kind.id === "chain sling" ? fc.integer({ min: 690, max: 1080 }) : fc.integer({ min: 920, max: 1050 });
+      sizes[check.measured] =
+        kind.id === "sheave"
+          ? fc.integer({ min: 1000, max: 1130 })
+          : kind.id === "chain sling"
+            ? fc.integer({ min: 690, max: 1080 })
+            : fc.integer({ min: 920, max: 1050 });
     } else if (check.kind === "ratio") {
       // A groove is sized with its rope below; a bend is up to 1 in on a span of 8 to 20 ft.
       if (check.over !== true) {
@@ -75,15 +80,31 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
     else if (check.kind === "nick") {
       sizes[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 250 }));
       words[check.at] = fc.constantFrom("", ...Object.keys(kind.parts));
-    } else if (check.kind === "angle" || check.kind === "count") counts[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: check.kind === "angle" ? 30 : 45 }));
+    } else if (check.kind === "angle" || check.kind === "count")
+      counts[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: check.kind === "angle" ? 30 : 45 }));
     else seen[check.measured] = fc.boolean();
   }
-  words.construction = fc.constantFrom("strand laid", "cable laid", "braided under 8", "braided 8 or more", "running rope", "rotation resistant", "standing rope");
+  words.construction = fc.constantFrom(
+    "strand laid",
+    "cable laid",
+    "braided under 8",
+    "braided 8 or more",
+    "running rope",
+    "rotation resistant",
+    "standing rope",
+  );
   words.clipType = fc.constantFrom("", "drop forged U-bolt", "drop forged fist grip", "other material");
   return fc
     .record({
       sizes: fc.record(sizes),
-      pairs: fc.tuple(...pairs.map(([, , least, most]) => fc.tuple(fc.integer({ min: 500, max: 4000 }), fc.oneof(fc.integer({ min: least, max: most }), fc.integer({ min: Math.max(least, 985), max: Math.min(most, 1015) }))))),
+      pairs: fc.tuple(
+        ...pairs.map(([, , least, most]) =>
+          fc.tuple(
+            fc.integer({ min: 500, max: 4000 }),
+            fc.oneof(fc.integer({ min: least, max: most }), fc.integer({ min: Math.max(least, 985), max: Math.min(most, 1015) })),
+          ),
+        ),
+      ),
       counts: fc.record(counts),
       // Mostly in order, so that the other readings decide often enough.
       sound: fc.integer({ min: 0, max: 3 }),
@@ -116,9 +137,11 @@ const inMillimetres = (value: number): string => {
 
 function cellsOfItem(item: Item, unit: "in" | "mm" = "in"): CellRecord {
   const cells: CellRecord = { id: "X-1", gear: item.kind.id, unit, ...item.words };
-  for (const [id, size] of Object.entries(item.sizes) as [FieldId, number][]) cells[id] = unit === "in" ? thousandths(size) : inMillimetres(size);
+  for (const [id, size] of Object.entries(item.sizes) as [FieldId, number][])
+    cells[id] = unit === "in" ? thousandths(size) : inMillimetres(size);
   for (const [id, count] of Object.entries(item.counts) as [FieldId, number][]) cells[id] = field(id).type === "angle" ? count / 2 : count;
-  for (const [id, fine] of Object.entries(item.seen) as [FieldId, boolean][]) cells[id] = field(id).type === "fault" ? (fine ? "none" : "found") : fine ? "yes" : "no";
+  for (const [id, fine] of Object.entries(item.seen) as [FieldId, boolean][])
+    cells[id] = field(id).type === "fault" ? (fine ? "none" : "found") : fine ? "yes" : "no";
   return cells;
 }
 
@@ -127,8 +150,21 @@ function fitted(item: Item): Item {
   const size = item.words.size;
   const least = item.kind.checks.find((c) => c.kind === "least");
   if (least === undefined || typeof size !== "string") return item;
-  const nominal: Record<string, number> = { "1/4": 250, "5/16": 312, "3/8": 375, "1/2": 500, "5/8": 625, "3/4": 750, "1 in": 1000, "1-3/4": 1750, "10 mm": 394 };
-  return { ...item, sizes: { ...item.sizes, [least.measured]: Math.round(((item.sizes[least.measured] ?? 1000) * (nominal[size] ?? 250)) / 1000) } };
+  const nominal: Record<string, number> = {
+    "1/4": 250,
+    "5/16": 312,
+    "3/8": 375,
+    "1/2": 500,
+    "5/8": 625,
+    "3/4": 750,
+    "1 in": 1000,
+    "1-3/4": 1750,
+    "10 mm": 394,
+  };
+  return {
+    ...item,
+    sizes: { ...item.sizes, [least.measured]: Math.round(((item.sizes[least.measured] ?? 1000) * (nominal[size] ?? 250)) / 1000) },
+  };
 }
 
 const plausible = anyItem.map(fitted);
@@ -142,12 +178,57 @@ describe("the items of these properties", () => {
       for (const word of [judged(cellsOfItem(item)).decision, item.kind.id]) seen.set(word, (seen.get(word) ?? 0) + 1);
     }
     // NO VERDICT comes from what is missing, and these items are complete.
-    for (const word of [...DECISIONS.filter((d) => d !== "NO VERDICT"), ...GEAR.map((k) => k.id)]) expect(seen.get(word) ?? 0, word).toBeGreaterThan(8);
+    for (const word of [...DECISIONS.filter((d) => d !== "NO VERDICT"), ...GEAR.map((k) => k.id)])
+      expect(seen.get(word) ?? 0, word).toBeGreaterThan(8);
   });
 });
 
 const anyCell: fc.Arbitrary<CellValue> = fc.oneof(
-  fc.constantFrom<CellValue>(null, undefined, "", " ", "n/a", "-", "?", "ok", "#REF!", "1 7/8", "1-7/8\"", "47,6", "1,875", "2' 1/2\"", "13/64 in", "10 mm", "none", "found", "yes", "no", 0, -1, 46089, 1e300, 1e-300, 1e-12, 1.7976931348623151e308, "__proto__", "constructor", "1 constructor", "toString", Number.NaN, Number.POSITIVE_INFINITY, "1/0", "5 '", "'", "\"", "⅞", "³⁄₁₆", ".", ",", "1..2", "0 0/0"),
+  fc.constantFrom<CellValue>(
+    null,
+    undefined,
+    "",
+    " ",
+    "n/a",
+    "-",
+    "?",
+    "ok",
+    "#REF!",
+    "1 7/8",
+    '1-7/8"',
+    "47,6",
+    "1,875",
+    "2' 1/2\"",
+    "13/64 in",
+    "10 mm",
+    "none",
+    "found",
+    "yes",
+    "no",
+    0,
+    -1,
+    46089,
+    1e300,
+    1e-300,
+    1e-12,
+    1.7976931348623151e308,
+    "__proto__",
+    "constructor",
+    "1 constructor",
+    "toString",
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    "1/0",
+    "5 '",
+    "'",
+    '"',
+    "⅞",
+    "³⁄₁₆",
+    ".",
+    ",",
+    "1..2",
+    "0 0/0",
+  ),
   fc.double(),
   fc.integer({ min: -10, max: 60_000 }),
   fc.boolean(),
@@ -160,13 +241,26 @@ const anyCell: fc.Arbitrary<CellValue> = fc.oneof(
 describe("anything at all may stand in a cell", () => {
   it("no reader throws, and each says what it made of it", () => {
     fc.assert(
-      fc.property(anyCell, fc.constantFrom("in", "mm", null), fc.constantFrom(true, false, undefined), fc.boolean(), (cell, assume, comma, zero) => {
-        for (const read of [readLength(cell, { assume, zero, ...(comma === undefined ? {} : { decimalComma: comma }) }), readCount(cell), readDegrees(cell), readSeen(cell, "fault"), readSeen(cell, "sound"), readDate(cell)]) {
-          expect(["value", "missing", "refused"]).toContain(read.kind);
-          if (read.kind === "refused") expect(read.why).toMatch(/\w/);
-        }
-        expect(typeof readText(cell)).toBe("string");
-      }),
+      fc.property(
+        anyCell,
+        fc.constantFrom("in", "mm", null),
+        fc.constantFrom(true, false, undefined),
+        fc.boolean(),
+        (cell, assume, comma, zero) => {
+          for (const read of [
+            readLength(cell, { assume, zero, ...(comma === undefined ? {} : { decimalComma: comma }) }),
+            readCount(cell),
+            readDegrees(cell),
+            readSeen(cell, "fault"),
+            readSeen(cell, "sound"),
+            readDate(cell),
+          ]) {
+            expect(["value", "missing", "refused"]).toContain(read.kind);
+            if (read.kind === "refused") expect(read.why).toMatch(/\w/);
+          }
+          expect(typeof readText(cell)).toBe("string");
+        },
+      ),
       runs(3000),
     );
   });
@@ -183,25 +277,42 @@ describe("anything at all may stand in a cell", () => {
 
   it("no item throws: there is always a decision and a reason", () => {
     fc.assert(
-      fc.property(fc.oneof(kindArb.map((k) => k.id), anyCell), fc.dictionary(fc.constantFrom(...FIELD_IDS), anyCell, { maxKeys: 14 }), basisArb, (gear, cells, basis) => {
-        const v = judged({ unit: "in", ...cells, gear }, basis);
-        expect(DECISIONS).toContain(v.decision);
-        expect(v.reason.length).toBeGreaterThan(10);
-      }),
+      fc.property(
+        fc.oneof(
+          kindArb.map((k) => k.id),
+          anyCell,
+        ),
+        fc.dictionary(fc.constantFrom(...FIELD_IDS), anyCell, { maxKeys: 14 }),
+        basisArb,
+        (gear, cells, basis) => {
+          const v = judged({ unit: "in", ...cells, gear }, basis);
+          expect(DECISIONS).toContain(v.decision);
+          expect(v.reason.length).toBeGreaterThan(10);
+        },
+      ),
       runs(1500),
     );
   });
 
   it("no sheet throws, and no filled row under the headings is lost", () => {
-    const heading = fc.oneof(fc.constantFrom(...FIELD_IDS.map((id) => FIELDS[id].heading)), fc.constantFrom("__proto__", "constructor", "Has own property", "toString"), fc.string({ maxLength: 20 }));
+    const heading = fc.oneof(
+      fc.constantFrom(...FIELD_IDS.map((id) => FIELDS[id].heading)),
+      fc.constantFrom("__proto__", "constructor", "Has own property", "toString"),
+      fc.string({ maxLength: 20 }),
+    );
     fc.assert(
-      fc.property(fc.array(heading, { maxLength: 8 }), fc.array(fc.array(anyCell, { maxLength: 8 }), { maxLength: 6 }), fc.boolean(), (headings, rows, known) => {
-        const head = known ? ["Id", "Gear", "Section now", ...headings] : headings;
-        const report = reportOn([head, ...rows], { basis: DEFAULT_BASIS, asOf: 46174 });
-        if (report === null) return;
-        for (const item of report.items) expect(DECISIONS).toContain(item.verdict.decision);
-        expect(Object.values(report.counts).reduce((a, b) => a + b, 0)).toBe(report.items.length);
-      }),
+      fc.property(
+        fc.array(heading, { maxLength: 8 }),
+        fc.array(fc.array(anyCell, { maxLength: 8 }), { maxLength: 6 }),
+        fc.boolean(),
+        (headings, rows, known) => {
+          const head = known ? ["Id", "Gear", "Section now", ...headings] : headings;
+          const report = reportOn([head, ...rows], { basis: DEFAULT_BASIS, asOf: 46174 });
+          if (report === null) return;
+          for (const item of report.items) expect(DECISIONS).toContain(item.verdict.decision);
+          expect(Object.values(report.counts).reduce((a, b) => a + b, 0)).toBe(report.items.length);
+        },
+      ),
       runs(400),
     );
   });
@@ -212,19 +323,57 @@ describe("anything at all may stand in a cell", () => {
 const NOTHING_THERE: readonly FieldId[] = ["clearance", "nickDepth", "bend"];
 
 const noReading = (id: FieldId): fc.Arbitrary<CellValue> => {
-  const common: CellValue[] = [null, undefined, "", " ", "n/a", "-", "?", "#REF!", "#N/A", "not measured", "not checked", { serial: 46089 }, "maybe"];
+  const common: CellValue[] = [
+    null,
+    undefined,
+    "",
+    " ",
+    "n/a",
+    "-",
+    "?",
+    "#REF!",
+    "#N/A",
+    "not measured",
+    "not checked",
+    { serial: 46089 },
+    "maybe",
+  ];
   const { type } = field(id);
-  if (type === "sound" || type === "fault") return fc.constantFrom<CellValue>(...common, 0, 1, "x", "ok?", "good but check", "tbd", "none, I think", "yes and no");
+  if (type === "sound" || type === "fault")
+    return fc.constantFrom<CellValue>(...common, 0, 1, "x", "ok?", "good but check", "tbd", "none, I think", "yes and no");
   if (type === "count" || type === "angle") return fc.constantFrom<CellValue>(...common, true, -1, "3?", "3 or 4", "~2", "some", "about 3");
-  return fc.constantFrom<CellValue>(...common, NOTHING_THERE.includes(id) ? "nearly 0" : 0, true, false, -1, "1.8?", "approx 2", "1.8 1.9", "ok", "1,875", 46089, "2 kg", "4-Mar", "-1.5", "1.8-1.9");
+  return fc.constantFrom<CellValue>(
+    ...common,
+    NOTHING_THERE.includes(id) ? "nearly 0" : 0,
+    true,
+    false,
+    -1,
+    "1.8?",
+    "approx 2",
+    "1.8 1.9",
+    "ok",
+    "1,875",
+    46089,
+    "2 kg",
+    "4-Mar",
+    "-1.5",
+    "1.8-1.9",
+  );
 };
 
-const requiredOf = (kind: GearKind): readonly FieldId[] => kind.checks.filter((c) => c.required && c.under === undefined && (c.onlyFor === undefined || c.onlyFor.includes("strand laid"))).flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
+const requiredOf = (kind: GearKind): readonly FieldId[] =>
+  kind.checks
+    .filter((c) => c.required && c.under === undefined && (c.onlyFor === undefined || c.onlyFor.includes("strand laid")))
+    .flatMap((c) => (c.kind === "loss" ? [c.original, c.measured] : fieldsOf(c)));
 
 describe("a required reading that is missing, unreadable or doubtful", () => {
   it("never ends in KEEP, WATCH or DRESS", () => {
     const missing = plausible.chain((item) =>
-      fc.record({ item: fc.constant(item), basis: basisArb, bad: fc.constantFrom(...requiredOf(item.kind)).chain((id) => fc.record({ id: fc.constant(id), cell: noReading(id) })) }),
+      fc.record({
+        item: fc.constant(item),
+        basis: basisArb,
+        bad: fc.constantFrom(...requiredOf(item.kind)).chain((id) => fc.record({ id: fc.constant(id), cell: noReading(id) })),
+      }),
     );
     fc.assert(
       fc.property(missing, ({ item, basis, bad }) => {
@@ -241,7 +390,10 @@ describe("a required reading that is missing, unreadable or doubtful", () => {
         const before = judged(cellsOfItem(item));
         const ids = requiredOf(item.kind);
         const id = ids[pick % ids.length]!;
-        const others = before.findings.filter((f) => f.decision === "REMOVE" && !item.kind.checks.some((c) => c.name === f.check && fieldsOf(c).includes(id)) && f.check !== "nick");
+        const others = before.findings.filter(
+          (f) =>
+            f.decision === "REMOVE" && !item.kind.checks.some((c) => c.name === f.check && fieldsOf(c).includes(id)) && f.check !== "nick",
+        );
         if (others.length > 0) expect(judged({ ...cellsOfItem(item), [id]: null }).decision).toBe("REMOVE");
       }),
       runs(1000),
@@ -256,14 +408,18 @@ function worsened(item: Item, check: Check, by: number): Item | null {
     return now === undefined || now + change <= 0 ? null : { ...item, sizes: { ...item.sizes, [id]: now + change } };
   };
   switch (check.kind) {
-    case "growth": return size(check.measured, by);
-    case "gap": case "ratio": return size(check.measured, by);
+    case "growth":
+      return size(check.measured, by);
+    case "gap":
+    case "ratio":
+      return size(check.measured, by);
     case "enough": {
       if (check.reads === "length") return size(check.measured, -by);
       const now = item.counts[check.measured] ?? 0;
       return now < 2 ? null : { ...item, counts: { ...item.counts, [check.measured]: now - 1 } };
     }
-    case "nick": return size(check.measured, by);
+    case "nick":
+      return size(check.measured, by);
     case "loss": {
       // Not below a tenth of the as-new size, where an inch figure in a millimetre column is suspected.
       const original = item.sizes[check.original] ?? 0;
@@ -274,16 +430,25 @@ function worsened(item: Item, check: Check, by: number): Item | null {
       const made = size(check.measured, -by);
       return made !== null && (made.sizes[check.measured] ?? 0) * 10 > (item.sizes[check.measured] ?? 0) * 3 ? made : null;
     }
-    case "angle": case "count": case "category": {
+    case "angle":
+    case "count":
+    case "category": {
       const now = item.counts[check.measured];
       return now === undefined ? null : { ...item, counts: { ...item.counts, [check.measured]: now + Math.ceil(by / 40) } };
     }
-    case "seen": return { ...item, seen: { ...item.seen, [check.measured]: false } };
+    case "seen":
+      return { ...item, seen: { ...item.seen, [check.measured]: false } };
   }
 }
 
 /** A groove is worn when it is narrow and loose when it is wide: what is worse for one check is better for the other. */
-const alsoReadBy = (kind: GearKind, check: Check): boolean => kind.checks.some((c) => c.name !== check.name && fieldsOf(c).includes(fieldsOf(check).at(-1)!) && c.kind === (check.kind === "least" ? "ratio" : check.kind === "ratio" ? "least" : ""));
+const alsoReadBy = (kind: GearKind, check: Check): boolean =>
+  kind.checks.some(
+    (c) =>
+      c.name !== check.name &&
+      fieldsOf(c).includes(fieldsOf(check).at(-1)!) &&
+      c.kind === (check.kind === "least" ? "ratio" : check.kind === "ratio" ? "least" : ""),
+  );
 
 /** The verdict, or what one check says where another reads the same figure the other way. */
 function ofCheck(verdict: ItemVerdict, kind: GearKind, check: Check): Pick<ItemVerdict, "decision" | "reason"> {
@@ -299,20 +464,30 @@ describe("a worse reading", () => {
         const check = item.kind.checks[pick % item.kind.checks.length]!;
         const worse = worsened(item, check, by);
         if (worse === null) return;
-        const before = ofCheck(judged(cellsOfItem(item), basis), item.kind, check), after = ofCheck(judged(cellsOfItem(worse), basis), item.kind, check);
-        expect(rank(after.decision), `${item.kind.id}, ${check.name} worse by ${String(by)}\n${told(before)}\n${told(after)}`).toBeLessThanOrEqual(rank(before.decision));
+        const before = ofCheck(judged(cellsOfItem(item), basis), item.kind, check),
+          after = ofCheck(judged(cellsOfItem(worse), basis), item.kind, check);
+        expect(
+          rank(after.decision),
+          `${item.kind.id}, ${check.name} worse by ${String(by)}\n${told(before)}\n${told(after)}`,
+        ).toBeLessThanOrEqual(rank(before.decision));
       }),
       runs(2500),
     );
   });
   it("in the second direction never gives a better decision", () => {
     fc.assert(
-      fc.property(plausible.filter((i) => i.sizes.acrossNow !== undefined), fc.integer({ min: 1, max: 300 }), basisArb, (item, by, basis) => {
-        const now = item.sizes.acrossNow ?? 0;
-        if ((now - by) * 10 <= (item.sizes.acrossNew ?? 0)) return;
-        const before = judged(cellsOfItem(item), basis), after = judged(cellsOfItem({ ...item, sizes: { ...item.sizes, acrossNow: now - by } }), basis);
-        expect(rank(after.decision), `${told(before)}\n${told(after)}`).toBeLessThanOrEqual(rank(before.decision));
-      }),
+      fc.property(
+        plausible.filter((i) => i.sizes.acrossNow !== undefined),
+        fc.integer({ min: 1, max: 300 }),
+        basisArb,
+        (item, by, basis) => {
+          const now = item.sizes.acrossNow ?? 0;
+          if ((now - by) * 10 <= (item.sizes.acrossNew ?? 0)) return;
+          const before = judged(cellsOfItem(item), basis),
+            after = judged(cellsOfItem({ ...item, sizes: { ...item.sizes, acrossNow: now - by } }), basis);
+          expect(rank(after.decision), `${told(before)}\n${told(after)}`).toBeLessThanOrEqual(rank(before.decision));
+        },
+      ),
       runs(600),
     );
   });
@@ -323,7 +498,8 @@ describe("a worse reading", () => {
         const worse = check.kind === "seen" ? null : worsened(item, check, by);
         if (worse === null) return;
         if (alsoReadBy(item.kind, check)) return;
-        const before = judged(cellsOfItem(item)), after = judged(cellsOfItem(worse));
+        const before = judged(cellsOfItem(item)),
+          after = judged(cellsOfItem(worse));
         if (before.share !== null && after.share !== null) expect(after.share).toBeGreaterThanOrEqual(before.share);
       }),
       runs(800),
@@ -336,7 +512,8 @@ describe("inches and millimetres", () => {
     // Throats stay below 4.72 in (120 mm), where the caps of 1/4 in and 6 mm do not bite.
     fc.assert(
       fc.property(plausible, basisArb, (item, basis) => {
-        const inches = judged(cellsOfItem(item, "in"), basis), millimetres = judged(cellsOfItem(item, "mm"), basis);
+        const inches = judged(cellsOfItem(item, "in"), basis),
+          millimetres = judged(cellsOfItem(item, "mm"), basis);
         expect(millimetres.decision, `${told(inches)}\n${told(millimetres)}`).toBe(inches.decision);
         expect(millimetres.findings.map((f) => [f.criterion, f.decision])).toEqual(inches.findings.map((f) => [f.criterion, f.decision]));
         expect(millimetres.share).toBe(inches.share);
@@ -368,8 +545,12 @@ describe("rule sets", () => {
     fc.assert(
       fc.property(plausible, fc.subarray([...BASIS_IDS], { minLength: 1 }), fc.constantFrom(...BASIS_IDS), (item, some, one) => {
         const cells = cellsOfItem(item);
-        const before = judged(cells, some.join(",")), after = judged(cells, [...some, one].join(","));
-        if (before.deciding !== null && before.deciding.criterion !== null) expect(rank(after.decision), `${some.join(",")} + ${one}\n${told(before)}\n${told(after)}`).toBeLessThanOrEqual(rank(before.decision));
+        const before = judged(cells, some.join(",")),
+          after = judged(cells, [...some, one].join(","));
+        if (before.deciding !== null && before.deciding.criterion !== null)
+          expect(rank(after.decision), `${some.join(",")} + ${one}\n${told(before)}\n${told(after)}`).toBeLessThanOrEqual(
+            rank(before.decision),
+          );
       }),
       runs(2000),
     );
@@ -381,7 +562,8 @@ describe("rule sets", () => {
       fc.assert(
         fc.property(plausible, (item) => {
           const cells = cellsOfItem(item);
-          const whole = judged(cells, set), some = judged(cells, part);
+          const whole = judged(cells, set),
+            some = judged(cells, part);
           expect(rank(whole.decision), `${told(some)}\n${told(whole)}`).toBeLessThanOrEqual(rank(some.decision));
         }),
         runs(1500),
@@ -390,10 +572,12 @@ describe("rule sets", () => {
   it("several together are never better than any one of them that has a limit for what decides", () => {
     fc.assert(
       fc.property(plausible, basisArb, (item, basis) => {
-        const cells = cellsOfItem(item), all = judged(cells, basis);
+        const cells = cellsOfItem(item),
+          all = judged(cells, basis);
         for (const one of basis.split(",")) {
           const alone = judged(cells, one);
-          if (alone.deciding !== null && alone.deciding.criterion !== null) expect(rank(all.decision), `${one} of ${basis}\n${told(alone)}\n${told(all)}`).toBeLessThanOrEqual(rank(alone.decision));
+          if (alone.deciding !== null && alone.deciding.criterion !== null)
+            expect(rank(all.decision), `${one} of ${basis}\n${told(alone)}\n${told(all)}`).toBeLessThanOrEqual(rank(alone.decision));
         }
       }),
       runs(800),
@@ -409,12 +593,32 @@ const rowOf = (cells: CellRecord): CellValue[] => COLUMNS.map((id) => cells[id] 
 describe("the rows of a log", () => {
   it("may stand in any order", () => {
     const days = fc.constantFrom<CellValue>("", 46000, 46001, 46002);
-    const row = fc.record({ item: plausible, assembly: fc.constantFrom("", "A", "B"), inspected: days, tagged: fc.constantFrom<CellValue>("", "", "", "yes") });
-    const order = fc.array(row, { minLength: 2, maxLength: 6 }).chain((rows) => fc.record({ rows: fc.constant(rows), order: fc.shuffledSubarray(rows.map((_, i) => i), { minLength: rows.length }) }));
+    const row = fc.record({
+      item: plausible,
+      assembly: fc.constantFrom("", "A", "B"),
+      inspected: days,
+      tagged: fc.constantFrom<CellValue>("", "", "", "yes"),
+    });
+    const order = fc.array(row, { minLength: 2, maxLength: 6 }).chain((rows) =>
+      fc.record({
+        rows: fc.constant(rows),
+        order: fc.shuffledSubarray(
+          rows.map((_, i) => i),
+          { minLength: rows.length },
+        ),
+      }),
+    );
     fc.assert(
       fc.property(order, ({ rows, order: turned }) => {
-        const grid = rows.map((r, i) => rowOf({ ...cellsOfItem(r.item), id: `X-${String(i)}`, assembly: r.assembly, inspected: r.inspected, tagged: r.tagged }));
-        const straight = judgeRowsOf(HEADERS, grid, null), shuffled = judgeRowsOf(HEADERS, turned.map((i) => grid[i] ?? []), null);
+        const grid = rows.map((r, i) =>
+          rowOf({ ...cellsOfItem(r.item), id: `X-${String(i)}`, assembly: r.assembly, inspected: r.inspected, tagged: r.tagged }),
+        );
+        const straight = judgeRowsOf(HEADERS, grid, null),
+          shuffled = judgeRowsOf(
+            HEADERS,
+            turned.map((i) => grid[i] ?? []),
+            null,
+          );
         expect(shuffled.map((v) => [v.decision, v.reason])).toEqual(turned.map((i) => [straight[i]?.decision, straight[i]?.reason]));
       }),
       runs(250),
@@ -423,7 +627,9 @@ describe("the rows of a log", () => {
 });
 
 describe("blank cells, as different hosts hand them over", () => {
-  const blanked = plausible.chain((item) => fc.record({ item: fc.constant(item), gone: fc.subarray(COLUMNS.filter((id) => id !== "gear")) }));
+  const blanked = plausible.chain((item) =>
+    fc.record({ item: fc.constant(item), gone: fc.subarray(COLUMNS.filter((id) => id !== "gear")) }),
+  );
   const row = (item: Item, gone: readonly FieldId[], blank: CellValue): CellValue[] => {
     const cells = cellsOfItem(item);
     return COLUMNS.map((id) => (gone.includes(id) || cells[id] === undefined || cells[id] === "" ? blank : cells[id]));
@@ -444,8 +650,10 @@ describe("blank cells, as different hosts hand them over", () => {
     fc.assert(
       fc.property(blanked, ({ item, gone }) => {
         // The remarks are blank, so a 0 stands where none can, and no 0 of the row is trusted.
-        const guarded = verdict(HEADERS, [row(item, gone, "")]), unguarded = verdict(HEADERS, [row(item, gone, 0)]);
-        if (!outOfUse(unguarded as ItemVerdict["decision"])) expect(outOfUse(guarded as ItemVerdict["decision"]), `${unguarded} against ${guarded}`).toBe(false);
+        const guarded = verdict(HEADERS, [row(item, gone, "")]),
+          unguarded = verdict(HEADERS, [row(item, gone, 0)]);
+        if (!outOfUse(unguarded as ItemVerdict["decision"]))
+          expect(outOfUse(guarded as ItemVerdict["decision"]), `${unguarded} against ${guarded}`).toBe(false);
         expect(judge(HEADERS, [row(item, gone, 0)])[0]?.[0]).toBe(unguarded);
       }),
       runs(600),
@@ -458,7 +666,11 @@ describe("blank cells, as different hosts hand them over", () => {
     }
   });
   it("a row of which only the gear is there is NO VERDICT in every host", () => {
-    for (const kind of GEAR) for (const blank of [0, null, "", undefined]) expect(verdict(HEADERS, [COLUMNS.map((id) => (id === "gear" ? kind.id : blank))]), `${kind.id}, ${String(blank)}`).toBe("NO VERDICT");
+    for (const kind of GEAR)
+      for (const blank of [0, null, "", undefined])
+        expect(verdict(HEADERS, [COLUMNS.map((id) => (id === "gear" ? kind.id : blank))]), `${kind.id}, ${String(blank)}`).toBe(
+          "NO VERDICT",
+        );
   });
   it("a blank size or observation as 0 is missing even where every text is filled", () => {
     fc.assert(

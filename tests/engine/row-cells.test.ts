@@ -10,10 +10,55 @@ import { judgeRowOf } from "../../src/engine/ask/one-row";
 const request = { basis: DEFAULT_BASIS, asOf: 46351 };
 type Row = Readonly<Record<string, CellValue>>;
 
-const HOOK: Row = { ID: "H1", Type: "Hook", "Throat new (in)": 2, "Throat now (in)": 2.01, "Saddle new (in)": 1.5, "Saddle now (in)": 1.48, Twist: "0", Cracks: "none", Latch: "ok", Tag: "ok", Inspected: { serial: 46300 } };
-const SHACKLE: Row = { ID: "S1", Type: "Shackle", "Bow new (mm)": 20, "Bow now (mm)": 19.5, "Pin new (mm)": 22, "Pin now (mm)": 21.8, "Pin seated": "yes", Cracks: "none", Bent: "no", Marking: "yes", Inspected: { serial: 46300 } };
-const ROPE: Row = { ID: "W1", Type: "Wire rope sling", "Broken wires in a lay": "0", "Broken wires in one strand": "0", Kinks: "no", Corrosion: "none", "Heat damage": "none", "End fittings": "yes", Tag: "yes", Inspected: { serial: 46300 } };
-const WEB: Row = { ID: "N1", Type: "Web sling", Cuts: "none", Stitching: "yes", "Heat damage": "none", "Chemical damage": "none", "End fittings": "yes", Tag: "yes", Inspected: { serial: 46300 } };
+const HOOK: Row = {
+  ID: "H1",
+  Type: "Hook",
+  "Throat new (in)": 2,
+  "Throat now (in)": 2.01,
+  "Saddle new (in)": 1.5,
+  "Saddle now (in)": 1.48,
+  Twist: "0",
+  Cracks: "none",
+  Latch: "ok",
+  Tag: "ok",
+  Inspected: { serial: 46300 },
+};
+const SHACKLE: Row = {
+  ID: "S1",
+  Type: "Shackle",
+  "Bow new (mm)": 20,
+  "Bow now (mm)": 19.5,
+  "Pin new (mm)": 22,
+  "Pin now (mm)": 21.8,
+  "Pin seated": "yes",
+  Cracks: "none",
+  Bent: "no",
+  Marking: "yes",
+  Inspected: { serial: 46300 },
+};
+const ROPE: Row = {
+  ID: "W1",
+  Type: "Wire rope sling",
+  "Broken wires in a lay": "0",
+  "Broken wires in one strand": "0",
+  Kinks: "no",
+  Corrosion: "none",
+  "Heat damage": "none",
+  "End fittings": "yes",
+  Tag: "yes",
+  Inspected: { serial: 46300 },
+};
+const WEB: Row = {
+  ID: "N1",
+  Type: "Web sling",
+  Cuts: "none",
+  Stitching: "yes",
+  "Heat damage": "none",
+  "Chemical damage": "none",
+  "End fittings": "yes",
+  Tag: "yes",
+  Inspected: { serial: 46300 },
+};
 
 function judged(row: Row, ...without: string[]): ItemResult {
   const names = Object.keys(row).filter((name) => !without.includes(name));
@@ -28,7 +73,8 @@ const decision = (row: Row, ...without: string[]): string => judged(row, ...with
 
 describe("rows that are in order", () => {
   it("are KEEP", () => {
-    for (const row of [HOOK, SHACKLE, ROPE, WEB]) expect([row["Type"], judged(row).verdict.reason, decision(row)]).toEqual([row["Type"], expect.any(String), "KEEP"]);
+    for (const row of [HOOK, SHACKLE, ROPE, WEB])
+      expect([row["Type"], judged(row).verdict.reason, decision(row)]).toEqual([row["Type"], expect.any(String), "KEEP"]);
   });
 });
 
@@ -77,7 +123,13 @@ describe("several readings of one place", () => {
   });
   it("are in the row's unit where their own heading names none", () => {
     // 2.4 in is 61 mm, where 50.8 mm was new.
-    expect(decision({ ...HOOK, Unit: "in", "Throat new (mm)": 50.8, "Throat now (mm)": 51, "Throat 2026": 2.4 }, "Throat new (in)", "Throat now (in)")).toBe("REMOVE");
+    expect(
+      decision(
+        { ...HOOK, Unit: "in", "Throat new (mm)": 50.8, "Throat now (mm)": 51, "Throat 2026": 2.4 },
+        "Throat new (in)",
+        "Throat now (in)",
+      ),
+    ).toBe("REMOVE");
   });
   it("that cannot be read leave no verdict", () => {
     expect(decision({ ...HOOK, "Throat 2026": "2.0?" })).toBe("NO VERDICT");
@@ -91,21 +143,102 @@ describe("several readings of one place", () => {
 });
 
 describe("sections in pairs of columns of their own", () => {
-  const names = ["Id", "Gear", "Unit", "Saddle new", "Saddle now", "Bow new", "Bow now", "Crown new", "Crown now", "Throat new", "Throat now", "Twist", "Latch", "Pin new", "Pin now", "Pin seated", "Cracks", "Bent", "Tag"];
+  const names = [
+    "Id",
+    "Gear",
+    "Unit",
+    "Saddle new",
+    "Saddle now",
+    "Bow new",
+    "Bow now",
+    "Crown new",
+    "Crown now",
+    "Throat new",
+    "Throat now",
+    "Twist",
+    "Latch",
+    "Pin new",
+    "Pin now",
+    "Pin seated",
+    "Cracks",
+    "Bent",
+    "Tag",
+  ];
   const log = (...rows: CellValue[][]): (string | undefined)[] => {
     const report = reportOn([names, ...rows], request);
     return rows.map((_, i) => report?.items[i]?.verdict.decision);
   };
-  const hook = (saddle: CellValue): CellValue[] => ["H", "hook", "mm", 40, saddle, "", "", "", "", 50, 50, "0", "ok", "", "", "", "none", "none", "ok"];
-  const shackle = (bow: CellValue): CellValue[] => ["S", "shackle", "mm", "", "", 20, bow, "", "", "", "", "", "", 22, 22, "yes", "none", "none", "ok"];
-  const link = (crown: CellValue): CellValue[] => ["L", "link", "mm", "", "", "", "", 30, crown, "", "", "", "", "", "", "", "none", "none", "ok"];
+  const hook = (saddle: CellValue): CellValue[] => [
+    "H",
+    "hook",
+    "mm",
+    40,
+    saddle,
+    "",
+    "",
+    "",
+    "",
+    50,
+    50,
+    "0",
+    "ok",
+    "",
+    "",
+    "",
+    "none",
+    "none",
+    "ok",
+  ];
+  const shackle = (bow: CellValue): CellValue[] => [
+    "S",
+    "shackle",
+    "mm",
+    "",
+    "",
+    20,
+    bow,
+    "",
+    "",
+    "",
+    "",
+    "",
+    "",
+    22,
+    22,
+    "yes",
+    "none",
+    "none",
+    "ok",
+  ];
+  const link = (crown: CellValue): CellValue[] => [
+    "L",
+    "link",
+    "mm",
+    "",
+    "",
+    "",
+    "",
+    30,
+    crown,
+    "",
+    "",
+    "",
+    "",
+    "",
+    "",
+    "",
+    "none",
+    "none",
+    "ok",
+  ];
   it("are read by the kind that fills them", () => {
     expect(log(hook(40), shackle(20), link(30))).toEqual(["KEEP", "KEEP", "KEEP"]);
     expect(log(hook(35), shackle(17), link(26))).toEqual(["REMOVE", "REMOVE", "REMOVE"]);
     expect(log(hook(""), shackle(""), link(""))).toEqual(["NO VERDICT", "NO VERDICT", "NO VERDICT"]);
   });
   it("of which both are filled count by the larger loss", () => {
-    const both = (eye: CellValue, shank: CellValue): string => decision({ ...HOOK, "Eye new": 1, "Eye now": eye, "Shank new": 1.25, "Shank now": shank, Unit: "in" });
+    const both = (eye: CellValue, shank: CellValue): string =>
+      decision({ ...HOOK, "Eye new": 1, "Eye now": eye, "Shank new": 1.25, "Shank now": shank, Unit: "in" });
     expect(both(0.99, 1.24)).toBe("KEEP");
     expect(both(0.99, 0.9)).toBe("REMOVE");
     expect(both(0.7, 1.24)).toBe("REMOVE");
@@ -114,14 +247,21 @@ describe("sections in pairs of columns of their own", () => {
 
 describe("headings that say the opposite", () => {
   it("turn yes and no for what must be in order", () => {
-    for (const [heading, of] of [["Latch missing", "Latch"], ["Tag missing", "Tag"], ["Marking illegible", "Tag"]] as const) {
+    for (const [heading, of] of [
+      ["Latch missing", "Latch"],
+      ["Tag missing", "Tag"],
+      ["Marking illegible", "Tag"],
+    ] as const) {
       expect([heading, decision({ ...HOOK, [heading]: "yes" }, of)]).toEqual([heading, "REMOVE"]);
       expect([heading, decision({ ...HOOK, [heading]: "no" }, of)]).toEqual([heading, "KEEP"]);
       // Beside the plain column it is not dropped either.
       expect([heading, decision({ ...HOOK, [heading]: "yes" })]).toEqual([heading, "REMOVE"]);
       expect([heading, decision({ ...HOOK, [heading]: "no" })]).toEqual([heading, "KEEP"]);
     }
-    for (const [heading, of] of [["Broken stitching", "Stitching"], ["Damaged fittings", "End fittings"]] as const) {
+    for (const [heading, of] of [
+      ["Broken stitching", "Stitching"],
+      ["Damaged fittings", "End fittings"],
+    ] as const) {
       expect([heading, decision({ ...WEB, [heading]: "yes" }, of)]).toEqual([heading, "REMOVE"]);
       expect([heading, decision({ ...WEB, [heading]: "none" }, of)]).toEqual([heading, "KEEP"]);
     }
@@ -136,19 +276,36 @@ describe("headings that say the opposite", () => {
     expect(decision({ ...SHACKLE, "Not bent": "no" }, "Bent")).toBe("REMOVE");
   });
   it("that ask whether it was looked for settle nothing by yes or no", () => {
-    for (const text of ["yes", "no", true]) expect([text, decision({ ...SHACKLE, "Crack test": text }, "Cracks")]).toEqual([text, "NO VERDICT"]);
+    for (const text of ["yes", "no", true])
+      expect([text, decision({ ...SHACKLE, "Crack test": text }, "Cracks")]).toEqual([text, "NO VERDICT"]);
     expect(decision({ ...SHACKLE, "Crack test": "none found" }, "Cracks")).toBe("KEEP");
     expect(decision({ ...SHACKLE, "Cracks checked": "cracked" }, "Cracks")).toBe("REMOVE");
   });
   it("turn twice where a fault is denied, and not at all where nothing is", () => {
     for (const [heading, id, is] of [
-      ["Pin unseated", "pinSeated", true], ["Pin not seated", "pinSeated", true], ["Pin seated", "pinSeated", false], ["Threads undamaged", "threads", false], ["Threads not damaged", "threads", false],
-      ["No damage to threads", "threads", false], ["Thread damage", "threads", true], ["Tag unreadable", "tag", true], ["Tag no.", "tag", false], ["Cracks", "cracks", false], ["Cracks not ok", "cracks", false], ["No cracks", "cracks", true],
+      ["Pin unseated", "pinSeated", true],
+      ["Pin not seated", "pinSeated", true],
+      ["Pin seated", "pinSeated", false],
+      ["Threads undamaged", "threads", false],
+      ["Threads not damaged", "threads", false],
+      ["No damage to threads", "threads", false],
+      ["Thread damage", "threads", true],
+      ["Tag unreadable", "tag", true],
+      ["Tag no.", "tag", false],
+      ["Cracks", "cracks", false],
+      ["Cracks not ok", "cracks", false],
+      ["No cracks", "cracks", true],
     ] as const)
       expect([heading, turned(heading, id)]).toEqual([heading, is]);
   });
   it("leave numbers and names alone", () => {
-    const report = reportOn([["Tag No.", "Gear", "No of clips", "Tag no 2"], ["17", "hook", "3", "x"]], request);
+    const report = reportOn(
+      [
+        ["Tag No.", "Gear", "No of clips", "Tag no 2"],
+        ["17", "hook", "3", "x"],
+      ],
+      request,
+    );
     expect(report?.headings.slice(0, 3).map((h) => h.field)).toEqual(["id", "gear", "clips"]);
   });
 });
@@ -156,9 +313,25 @@ describe("headings that say the opposite", () => {
 describe("what the log says of the whole item", () => {
   it("against its use and KEEP cannot both stand", () => {
     for (const [heading, text] of [
-      ["Result", "FAIL"], ["Status", "TAGGED OUT"], ["Visual inspection", "FAIL"], ["OK to use", "NO"], ["Action required", "Destroy"], ["Defects", "ears spread 6 mm"], ["Rejected", "yes"], ["In service", "No"],
-      ["Condition", "BENT - reject"], ["Remarks", "Scrap, do not use"], ["Comments", "condemned"], ["Result", "F"],
-      ["Remarks", "Do not use until a new pin is fitted"], ["Remarks", "do not use unless inspected"], ["Result", "Failed, old pin"], ["Result", "rejected at the last round"], ["Remarks", "quarantined, spare in bay 2"], ["Remarks", "do not use; failed at the last inspection"], ["Remarks", "not safe"],
+      ["Result", "FAIL"],
+      ["Status", "TAGGED OUT"],
+      ["Visual inspection", "FAIL"],
+      ["OK to use", "NO"],
+      ["Action required", "Destroy"],
+      ["Defects", "ears spread 6 mm"],
+      ["Rejected", "yes"],
+      ["In service", "No"],
+      ["Condition", "BENT - reject"],
+      ["Remarks", "Scrap, do not use"],
+      ["Comments", "condemned"],
+      ["Result", "F"],
+      ["Remarks", "Do not use until a new pin is fitted"],
+      ["Remarks", "do not use unless inspected"],
+      ["Result", "Failed, old pin"],
+      ["Result", "rejected at the last round"],
+      ["Remarks", "quarantined, spare in bay 2"],
+      ["Remarks", "do not use; failed at the last inspection"],
+      ["Remarks", "not safe"],
     ] as const) {
       const item = judged({ ...SHACKLE, [heading]: text });
       expect([heading, text, item.verdict.decision]).toEqual([heading, text, "NO VERDICT"]);
@@ -167,19 +340,44 @@ describe("what the log says of the whole item", () => {
   });
   it("for its use, or of what was, changes nothing", () => {
     for (const [heading, text] of [
-      ["Result", "Pass"], ["Status", "In service"], ["OK to use", "yes"], ["Action required", "none"], ["Defects", "none"], ["Defects", "no defects"], ["Rejected", "no"], ["In service", "yes"], ["Condition", "Good"],
-      ["Remarks", "old latch scrapped, new one fitted"], ["Remarks", "was rejected in 2020, repaired and released"], ["Remarks", "stored under the bench"], ["Remarks", "not used since the move"], ["Remarks", "not rejected"], ["Result", ""], ["Defects", ""],
+      ["Result", "Pass"],
+      ["Status", "In service"],
+      ["OK to use", "yes"],
+      ["Action required", "none"],
+      ["Defects", "none"],
+      ["Defects", "no defects"],
+      ["Rejected", "no"],
+      ["In service", "yes"],
+      ["Condition", "Good"],
+      ["Remarks", "old latch scrapped, new one fitted"],
+      ["Remarks", "was rejected in 2020, repaired and released"],
+      ["Remarks", "stored under the bench"],
+      ["Remarks", "not used since the move"],
+      ["Remarks", "not rejected"],
+      ["Result", ""],
+      ["Defects", ""],
     ] as const)
       expect([heading, text, decision({ ...SHACKLE, [heading]: text })]).toEqual([heading, text, "KEEP"]);
   });
   it("a date of tagging out is a tag", () => {
-    for (const heading of ["Tag out date", "Tagged out on", "Withdrawn", "Date scrapped"]) expect([heading, judged({ ...SHACKLE, [heading]: { serial: 46310 } }).tagged]).toEqual([heading, true]);
+    for (const heading of ["Tag out date", "Tagged out on", "Withdrawn", "Date scrapped"])
+      expect([heading, judged({ ...SHACKLE, [heading]: { serial: 46310 } }).tagged]).toEqual([heading, true]);
   });
 });
 
 describe("units of headings", () => {
   it("in centimetres go with the figure", () => {
-    const SWIVEL: Row = { ID: "V1", Type: "Swivel", Unit: "mm", "Body new": 40, "Body now": 40, "Turns freely": "yes", Cracks: "none", Bent: "none", Marking: "yes" };
+    const SWIVEL: Row = {
+      ID: "V1",
+      Type: "Swivel",
+      Unit: "mm",
+      "Body new": 40,
+      "Body now": 40,
+      "Turns freely": "yes",
+      Cracks: "none",
+      Bent: "none",
+      Marking: "yes",
+    };
     expect(judged({ ...SWIVEL, "Clearance (cm)": 2.5 }, "").verdict.reason).toContain("25 mm");
     expect(decision({ ...SWIVEL, "Clearance (mm)": 2.5 })).toBe("KEEP");
     // A fraction under centimetres names neither them nor inches.
@@ -199,15 +397,36 @@ describe("units of headings", () => {
 
 describe("dates and loads", () => {
   it("of another day are no inspection", () => {
-    for (const heading of ["Date installed", "Next inspection", "Inspection due", "Repair date", "Calibration date", "Order date", "Print date", "Date removed", "Checked out", "Date of mfr"])
+    for (const heading of [
+      "Date installed",
+      "Next inspection",
+      "Inspection due",
+      "Repair date",
+      "Calibration date",
+      "Order date",
+      "Print date",
+      "Date removed",
+      "Checked out",
+      "Date of mfr",
+    ])
       expect([heading, judged({ ...SHACKLE, [heading]: { serial: 46340 } }, "Inspected").dueState]).toEqual([heading, "NO DATE"]);
-    for (const heading of ["Date", "Last inspection", "Date inspected", "Insp. date", "Last exam. date", "Date of thorough examination", "Annual inspection date", "Inspected on"])
+    for (const heading of [
+      "Date",
+      "Last inspection",
+      "Date inspected",
+      "Insp. date",
+      "Last exam. date",
+      "Date of thorough examination",
+      "Annual inspection date",
+      "Inspected on",
+    ])
       expect([heading, judged({ ...SHACKLE, [heading]: { serial: 46340 } }, "Inspected").dueState]).toEqual([heading, "CURRENT"]);
   });
   it("of another kind are no rated load, and the straight rating comes first", () => {
     const rated = (row: Row): CellValue => judged({ ...WEB, ...row }).cells.get("ratedLoad");
     expect(rated({ "Basket WLL": "12800 lb", "Choker WLL": "4800 lb", "Vertical WLL": "6400 lb" })).toBe("6400 lb");
-    for (const heading of ["Breaking capacity", "Proof capacity", "Ultimate capacity", "Test WLL", "MBL"]) expect([heading, rated({ [heading]: "24 t" })]).toEqual([heading, undefined]);
+    for (const heading of ["Breaking capacity", "Proof capacity", "Ultimate capacity", "Test WLL", "MBL"])
+      expect([heading, rated({ [heading]: "24 t" })]).toEqual([heading, undefined]);
     expect(rated({ WLL: "2 t" })).toBe("2 t");
   });
 });

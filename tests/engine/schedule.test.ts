@@ -15,14 +15,40 @@ const serial = (text: string): number => {
 describe("months between inspections", () => {
   const cases: [service: string, months: number][] = [
     // WAC 296-155-55800 Table 12: normal one year, severe one quarter.
-    ["normal", 12], ["Normal", 12], ["normal service", 12], ["NORMAL DUTY", 12], ["severe", 3],
+    ["normal", 12],
+    ["Normal", 12],
+    ["normal service", 12],
+    ["NORMAL DUTY", 12],
+    ["severe", 3],
     // DOE-STD-1090-96 s.14.2.5.3: heavy semi-annual. 34 Pa. Code § 25.43(a): idle gear, a month.
-    ["heavy", 6], ["idle", 1],
-    ["monthly", 1], ["quarterly", 3], ["half yearly", 6], ["half-yearly", 6], ["semi-annual", 6], ["yearly", 12], ["annual", 12], ["annually", 12],
-    ["6 monthly", 6], ["6-monthly", 6], ["6 months", 6], ["every 6 months", 6], ["3 mo", 3], ["12 months", 12], ["1 month", 1], ["special 6 monthly", 6], ["special, 2 months", 2],
+    ["heavy", 6],
+    ["idle", 1],
+    ["monthly", 1],
+    ["quarterly", 3],
+    ["half yearly", 6],
+    ["half-yearly", 6],
+    ["semi-annual", 6],
+    ["yearly", 12],
+    ["annual", 12],
+    ["annually", 12],
+    ["6 monthly", 6],
+    ["6-monthly", 6],
+    ["6 months", 6],
+    ["every 6 months", 6],
+    ["3 mo", 3],
+    ["12 months", 12],
+    ["1 month", 1],
+    ["special 6 monthly", 6],
+    ["special, 2 months", 2],
   ];
-  for (const [service, months] of cases) it(`"${service}" is ${String(months)}`, () => { expect(monthsOf(service)).toBe(months); });
-  for (const service of ["", "special", "13 months", "24 months", "0 months", "weekly", "often", "6", "normal?"]) it(`"${service}" names none, and says why`, () => { expect(monthsOf(service)).toMatchObject({ why: expect.stringMatching(/\w/) }); });
+  for (const [service, months] of cases)
+    it(`"${service}" is ${String(months)}`, () => {
+      expect(monthsOf(service)).toBe(months);
+    });
+  for (const service of ["", "special", "13 months", "24 months", "0 months", "weekly", "often", "6", "normal?"])
+    it(`"${service}" names none, and says why`, () => {
+      expect(monthsOf(service)).toMatchObject({ why: expect.stringMatching(/\w/) });
+    });
   it("no interval is longer than a year (ASME B30.26: never more than one year)", () => {
     for (const { months } of INTERVALS) expect(months).toBeLessThanOrEqual(12);
   });
@@ -60,26 +86,61 @@ describe("the state of a due date", () => {
     [today + 61, 60, "CURRENT"],
     [null, undefined, "NO DATE"],
   ];
-  for (const [due, lead, state] of cases) it(`${due === null ? "no date" : `${String(due - today)} days ahead`}, lead ${String(lead ?? "30 (default)")}: ${state}`, () => { expect(lead === undefined ? dueState(due, today) : dueState(due, today, lead)).toBe(state); });
+  for (const [due, lead, state] of cases)
+    it(`${due === null ? "no date" : `${String(due - today)} days ahead`}, lead ${String(lead ?? "30 (default)")}: ${state}`, () => {
+      expect(lead === undefined ? dueState(due, today) : dueState(due, today, lead)).toBe(state);
+    });
 });
 
 describe("the due date of a row", () => {
   const today = serial("2026-06-01");
   it("a service that is not recorded counts as normal, and says so", () => {
-    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today)).toEqual({ day: serial("2027-01-31"), note: "service not recorded, counted as normal" });
+    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today)).toEqual({
+      day: serial("2027-01-31"),
+      note: "service not recorded, counted as normal",
+    });
   });
   it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {
     expect(dueOf(new Map([["service", "normal"]]), today)).toEqual({ day: null, note: "no date of the last inspection" });
-    expect(dueOf(new Map<"inspected" | "service", string>([["inspected", "3/4/2026"], ["service", "normal"]]), today)).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
-    expect(dueOf(new Map<"inspected" | "service", string | number>([["inspected", 46000], ["service", "sometimes"]]), today)).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
+    expect(
+      dueOf(
+        new Map<"inspected" | "service", string>([
+          ["inspected", "3/4/2026"],
+          ["service", "normal"],
+        ]),
+        today,
+      ),
+    ).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
+    expect(
+      dueOf(
+        new Map<"inspected" | "service", string | number>([
+          ["inspected", 46000],
+          ["service", "sometimes"],
+        ]),
+        today,
+      ),
+    ).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
   });
   it("an inspection dated after the day of judging sets no next date: 2062 for 2026", () => {
     expect(dueOf(new Map([["inspected", today]]), today).day).not.toBeNull();
-    expect(dueOf(new Map([["inspected", today + 1]]), today)).toMatchObject({ day: null, note: expect.stringContaining("later than the day of judging") });
+    expect(dueOf(new Map([["inspected", today + 1]]), today)).toMatchObject({
+      day: null,
+      note: expect.stringContaining("later than the day of judging"),
+    });
     expect(dueOf(new Map([["inspected", serial("2062-03-15")]]), today).day).toBeNull();
   });
   it("a report counts the states", () => {
-    const report = reportOn([["Id", "Gear", "Service", "Inspected"], ["L-1", "link", "normal", serial("2025-05-31")], ["L-2", "link", "severe", serial("2026-03-15")], ["L-3", "link", "normal", serial("2026-03-15")], ["L-4", "link", "special", serial("2026-03-15")], ["L-5", "what", "normal", serial("2026-03-15")]], { basis: DEFAULT_BASIS, asOf: serial("2026-06-01") });
+    const report = reportOn(
+      [
+        ["Id", "Gear", "Service", "Inspected"],
+        ["L-1", "link", "normal", serial("2025-05-31")],
+        ["L-2", "link", "severe", serial("2026-03-15")],
+        ["L-3", "link", "normal", serial("2026-03-15")],
+        ["L-4", "link", "special", serial("2026-03-15")],
+        ["L-5", "what", "normal", serial("2026-03-15")],
+      ],
+      { basis: DEFAULT_BASIS, asOf: serial("2026-06-01") },
+    );
     expect(report?.items.map((i) => i.dueState)).toEqual(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE", "NO DATE"]);
     expect(report?.due).toEqual({ OVERDUE: 1, "DUE SOON": 1, CURRENT: 1, "NO DATE": 2 });
   });

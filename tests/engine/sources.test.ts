@@ -34,19 +34,26 @@ describe("every criterion", () => {
   it("of practice says that it is practice, and no other does", () => {
     for (const { criterion } of ALL) {
       const practice = criterion.basis === "practice" || criterion.basis === "strict";
-      expect([criterion.id, criterion.status === "practice", criterion.source.document === "practice"]).toEqual([criterion.id, practice, practice]);
+      expect([criterion.id, criterion.status === "practice", criterion.source.document === "practice"]).toEqual([
+        criterion.id,
+        practice,
+        practice,
+      ]);
     }
   });
   it("read on a page that restates its document says so", () => {
     // Status words of the reference: these were read only as restated.
     const restated = ["B30.9", "B30.9 T3", "CFR 1910.179"];
-    for (const { criterion } of ALL) if (restated.includes(criterion.source.document)) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
+    for (const { criterion } of ALL)
+      if (restated.includes(criterion.source.document)) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
   });
   it("says that it was read only where a document of that name was read", () => {
     // Documents of the reference that nobody saw themselves.
     const secondHand = ["B30.5", "WRTB", "Rope handbook", "DE discard"];
-    for (const { criterion } of ALL) if (secondHand.includes(criterion.source.document)) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
-    for (const { criterion } of ALL) if (criterion.source.clause.includes("applied to")) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
+    for (const { criterion } of ALL)
+      if (secondHand.includes(criterion.source.document)) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
+    for (const { criterion } of ALL)
+      if (criterion.source.clause.includes("applied to")) expect([criterion.id, criterion.status]).toEqual([criterion.id, "restated"]);
   });
   it("of federal law cites federal law", () => {
     for (const { criterion } of ALL) if (criterion.basis === "law") expect(criterion.source.document, criterion.id).toMatch(/^CFR/);
@@ -58,8 +65,13 @@ describe("every criterion", () => {
     expect(limitInWords({ word: "from", area: "0.10" })).toBe("10 % of the area or more");
   });
   it("stands in the list of sources, with its figure", () => {
-    expect(listSources().map((line) => line.criterion).sort()).toEqual(ALL.map(({ criterion }) => criterion.id).sort());
-    for (const line of listSources()) for (const text of [line.document, line.gear, line.check, line.figure, line.status]) expect(text).toMatch(/\w/);
+    expect(
+      listSources()
+        .map((line) => line.criterion)
+        .sort(),
+    ).toEqual(ALL.map(({ criterion }) => criterion.id).sort());
+    for (const line of listSources())
+      for (const text of [line.document, line.gear, line.check, line.figure, line.status]) expect(text).toMatch(/\w/);
   });
   it("that nobody read is not in force", () => {
     const unread = ALL.filter(({ criterion }) => criterion.status === "unconfirmed").map(({ criterion }) => criterion.id);
@@ -76,7 +88,10 @@ describe("an unconfirmed criterion", () => {
     const hook = GEAR[0];
     const check = hook?.checks.find((c) => c.name === "twist");
     if (!hook || !check) throw new Error("The hook is gone");
-    const unread = { ...hook, criteria: hook.criteria.filter((c) => c.id === "hook.twist.practice").map((c) => ({ ...c, status: "unconfirmed" as const })) };
+    const unread = {
+      ...hook,
+      criteria: hook.criteria.filter((c) => c.id === "hook.twist.practice").map((c) => ({ ...c, status: "unconfirmed" as const })),
+    };
     const cells = { value: () => 45, unit: () => null, heading: (id: string) => id };
     const { findings } = evaluate(check, cells, { kind: unread, bases: new Set(["practice"]), gauge: null, variant: null });
     expect(findings.map((f) => [f.criterion, f.decision])).toEqual([[null, "NO VERDICT"]]);
@@ -92,7 +107,11 @@ describe("every gear kind", () => {
       expect(new Set(names).size).toBe(names.length);
     });
     it(`${kind.id} has a criterion for every check that it needs`, () => {
-      for (const check of kind.checks.filter((c) => c.required)) expect(kind.criteria.some((c) => c.check === check.name), check.name).toBe(true);
+      for (const check of kind.checks.filter((c) => c.required))
+        expect(
+          kind.criteria.some((c) => c.check === check.name),
+          check.name,
+        ).toBe(true);
     });
   }
 });

@@ -11,7 +11,9 @@ import { good, judged, type CellRecord } from "./helpers";
 const DAMAGE: readonly (readonly [FieldId, CellRecord])[] = [
   ...FIELD_IDS.filter((id) => field(id).type === "fault").map((id) => [id, { [id]: "found" }] as const),
   ...FIELD_IDS.filter((id) => field(id).type === "sound").map((id) => [id, { [id]: "no" }] as const),
-  ...(["brokenLay", "brokenStrand", "broken6d", "broken30d", "brokenEnd", "brokenValley", "twist", "bendAngle"] as const).map((id) => [id, { [id]: 7 }] as const),
+  ...(["brokenLay", "brokenStrand", "broken6d", "broken30d", "brokenEnd", "brokenValley", "twist", "bendAngle"] as const).map(
+    (id) => [id, { [id]: 7 }] as const,
+  ),
   ["nickDepth", { nickDepth: "5 mm" }],
   ["bend", { bend: "12 mm", span: "3000 mm" }],
   ["throatNow", { throatNew: "50 mm", throatNow: "60 mm" }],
@@ -33,21 +35,38 @@ describe("damage in a column that the kind of gear does not read", () => {
     });
   it("is EXAMINE where it is a fault, NO VERDICT where no may mean that there is none", () => {
     expect(judged({ ...good("web sling"), cracks: "found" }).decision).toBe("EXAMINE");
-    expect(judged({ ...good("web sling"), cracks: "found" }).reason).toContain('Cracks: "found" stands in "Cracks", and no check of synthetic web slings reads that column; have it examined by a competent person.');
+    expect(judged({ ...good("web sling"), cracks: "found" }).reason).toContain(
+      'Cracks: "found" stands in "Cracks", and no check of synthetic web slings reads that column; have it examined by a competent person.',
+    );
     expect(judged({ ...good("hook"), threads: "no" }).decision).toBe("NO VERDICT");
     expect(judged({ ...good("wire rope sling"), brokenValley: 4 }).decision).toBe("EXAMINE");
     expect(judged({ ...good("running rope"), brokenEnd: 0, nickDepth: "5 mm" }).decision).toBe("EXAMINE");
   });
   it("is a word of damage in the place of a size, with or without the other size", () => {
-    for (const cells of [{ sectionNew: "50 mm", sectionNow: "cracked" }, { sectionNow: "worn out" }, { throatNow: "bent open" }, { pinNow: "pin bent" }, { ropeNow: "crushed" }]) {
+    for (const cells of [
+      { sectionNew: "50 mm", sectionNow: "cracked" },
+      { sectionNow: "worn out" },
+      { throatNow: "bent open" },
+      { pinNow: "pin bent" },
+      { ropeNow: "crushed" },
+    ]) {
       const verdict = judged({ ...good("web sling"), ...cells });
       expect(verdict.decision, JSON.stringify(cells)).toBe("EXAMINE");
       expect(verdict.reason).toContain("and no check of synthetic web slings reads that column; have it examined");
     }
-    for (const cells of [{ sectionNow: "50 mm" }, { sectionNow: "n/a" }, { sectionNow: "none" }, { sectionNow: "ok" }]) expect(judged({ ...good("web sling"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
+    for (const cells of [{ sectionNow: "50 mm" }, { sectionNow: "n/a" }, { sectionNow: "none" }, { sectionNow: "ok" }])
+      expect(judged({ ...good("web sling"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
   });
   it("says nothing where nothing is wrong", () => {
-    for (const cells of [{ cuts: "none" }, { threads: "yes" }, { brokenValley: 0 }, { wireNew: "3 mm", wireNow: "3 mm" }, { wireNow: "1 mm" }, { nickDepth: 0 }, { stitching: "n/a" }]) {
+    for (const cells of [
+      { cuts: "none" },
+      { threads: "yes" },
+      { brokenValley: 0 },
+      { wireNew: "3 mm", wireNow: "3 mm" },
+      { wireNow: "1 mm" },
+      { nickDepth: 0 },
+      { stitching: "n/a" },
+    ]) {
       const verdict = judged({ ...good("hook"), ...cells });
       expect(verdict.decision, JSON.stringify(cells)).toBe("KEEP");
       expect(verdict.reason).not.toContain("reads that column");
@@ -69,10 +88,16 @@ describe("words that a column offers", () => {
 describe("rule sets that say nothing about a kind", () => {
   it("pass nothing of it, however good it is", () => {
     const bases = ["law", "standard", "practice", "strict", "alberta", "queensland", "germany", "ships", "iso"] as const;
-    const silent = GEAR.flatMap((kind) => bases.filter((basis) => !kind.criteria.some((c) => c.basis === basis || (basis === "strict" && c.basis === "practice"))).map((basis) => [kind.id, basis] as const));
+    const silent = GEAR.flatMap((kind) =>
+      bases
+        .filter((basis) => !kind.criteria.some((c) => c.basis === basis || (basis === "strict" && c.basis === "practice")))
+        .map((basis) => [kind.id, basis] as const),
+    );
     expect(silent.length).toBeGreaterThan(50);
     for (const [kind, basis] of silent) expect(judged(good(kind), basis).decision, `${kind} under ${basis}`).toBe("NO VERDICT");
-    expect(judged(good("shackle"), "germany").reason).toContain("No rule set in force (germany) says anything about a shackle; choose one that does.");
+    expect(judged(good("shackle"), "germany").reason).toContain(
+      "No rule set in force (germany) says anything about a shackle; choose one that does.",
+    );
   });
 });
 
@@ -81,11 +106,16 @@ describe("a column that the kind reads only under some rule sets, or for some va
     expect(judged({ ...good("running rope"), broken6d: 9, broken30d: 20 }).decision).toBe("EXAMINE");
     expect(judged({ ...good("running rope"), broken6d: "many" }).decision).toBe("NO VERDICT");
     expect(judged({ ...good("running rope"), broken6d: 0, broken30d: 0 }).decision).toBe("KEEP");
-    for (const construction of ["cable laid", "braided 8 or more"]) expect(judged({ ...good("wire rope sling"), construction, brokenStrand: 15 }, "standard").decision, construction).toBe("EXAMINE");
+    for (const construction of ["cable laid", "braided 8 or more"])
+      expect(judged({ ...good("wire rope sling"), construction, brokenStrand: 15 }, "standard").decision, construction).toBe("EXAMINE");
   });
   it("a least number without a published figure is told as not judged", () => {
-    expect(judged({ ...good("clips"), clipType: "fist grip", clipTorque: 20 }).reason).toContain('Clip torque "20" was not judged: no published figure for drop forged fist grip was read');
-    expect(judged({ ...good("clips"), size: "3/8", clipTorque: 45 }).reason).toContain("Clip torque 45 lb-ft was not judged: size 0.375 in is not in the California clip table");
+    expect(judged({ ...good("clips"), clipType: "fist grip", clipTorque: 20 }).reason).toContain(
+      'Clip torque "20" was not judged: no published figure for drop forged fist grip was read',
+    );
+    expect(judged({ ...good("clips"), size: "3/8", clipTorque: 45 }).reason).toContain(
+      "Clip torque 45 lb-ft was not judged: size 0.375 in is not in the California clip table",
+    );
     expect(judged({ ...good("clips"), size: "3/8", clipTorque: 45 }).decision).toBe("KEEP");
   });
 });
@@ -93,12 +123,24 @@ describe("a column that the kind reads only under some rule sets, or for some va
 describe("columns of other kinds in a mixed log", () => {
   it("refuse no good item for words of absence, zeros without a unit, or a small difference", () => {
     for (const cells of [
-      { latch: "none required" }, { fasteners: "N/R" }, { fasteners: "not required" }, { latch: "none" }, { cracks: "not applicable" }, { brokenValley: "not applicable" }, { twist: "not applicable" },
-      { nickDepth: 0 }, { nickDepth: "0" }, { sectionNew: "50 mm", sectionNow: "49 mm" }, { sectionNew: "50 mm", sectionNow: "52 mm" }, { ropeNow: "13 mm", size: "13 mm" },
+      { latch: "none required" },
+      { fasteners: "N/R" },
+      { fasteners: "not required" },
+      { latch: "none" },
+      { cracks: "not applicable" },
+      { brokenValley: "not applicable" },
+      { twist: "not applicable" },
+      { nickDepth: 0 },
+      { nickDepth: "0" },
+      { sectionNew: "50 mm", sectionNow: "49 mm" },
+      { sectionNew: "50 mm", sectionNow: "52 mm" },
+      { ropeNow: "13 mm", size: "13 mm" },
     ])
       expect(judged({ ...good("web sling"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
     expect(judged({ ...good("web sling"), sectionNew: "50 mm", sectionNow: "44 mm" }).decision).toBe("EXAMINE");
-    expect(judged({ ...good("wire rope sling"), size: "20 mm", ropeNow: "15 mm" }).reason).toContain('"15 mm" stands in "Rope diameter now"');
+    expect(judged({ ...good("wire rope sling"), size: "20 mm", ropeNow: "15 mm" }).reason).toContain(
+      '"15 mm" stands in "Rope diameter now"',
+    );
     expect(judged({ ...good("wire rope sling"), size: "13 mm", ropeNow: "13 mm" }).decision).toBe("KEEP");
   });
 });

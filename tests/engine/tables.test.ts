@@ -22,14 +22,22 @@ describe("clips", () => {
     for (const row of FEDERAL_1918) expect(figure(row.spacing)).toBe(6 * figure(row.rope));
   });
   it("Cal. 8 CCR 8497 Table 1, all columns", () => {
-    expect(CLIPS_CALIFORNIA.map((r) => [r.rope, r.clips, r.turnBack, r.torque])).toEqual(CALIFORNIA_8497.map((r) => [r.rope, r.clips, r.turnBack, r.torque]));
+    expect(CLIPS_CALIFORNIA.map((r) => [r.rope, r.clips, r.turnBack, r.torque])).toEqual(
+      CALIFORNIA_8497.map((r) => [r.rope, r.clips, r.turnBack, r.torque]),
+    );
   });
   it("the two agree on the count at every size that both have", () => {
     for (const row of FEDERAL_1918) expect(CALIFORNIA_8497.find((r) => r.rope === row.rope)?.clips, row.rope).toBe(row.forged);
   });
   it("the Navy's rule of thumb, 3 D + 1 rounded up, gives fewer from 1 in up, so it is not used", () => {
     const thumb = (rope: string): number => Math.ceil(3 * figure(rope) + 1);
-    expect(FEDERAL_1918.filter((row) => thumb(row.rope) < row.forged).map((row) => row.rope)).toEqual(["1", "1 1/8", "1 1/4", "1 3/8", "1 1/2"]);
+    expect(FEDERAL_1918.filter((row) => thumb(row.rope) < row.forged).map((row) => row.rope)).toEqual([
+      "1",
+      "1 1/8",
+      "1 1/4",
+      "1 3/8",
+      "1 1/2",
+    ]);
   });
   it("are looked up by size, never between sizes", () => {
     for (const row of CALIFORNIA_8497) {
@@ -54,7 +62,12 @@ describe("sheave grooves", () => {
       expect(row.widest).toBeCloseTo(figure(row.rope) * 1.1, 9);
     });
   it("oversize bands end at 1/8, 3/16 and 5/16 in (3.2, 4.8, 8.0 mm)", () => {
-    expect(ROPE_OVERSIZE.map((b) => [b.upTo?.in ?? null, b.upTo?.mm ?? null, Number(b.share)])).toEqual([["1/8", "3.2", 0.08], ["3/16", "4.8", 0.07], ["5/16", "8", 0.06], [null, null, 0.05]]);
+    expect(ROPE_OVERSIZE.map((b) => [b.upTo?.in ?? null, b.upTo?.mm ?? null, Number(b.share)])).toEqual([
+      ["1/8", "3.2", 0.08],
+      ["3/16", "4.8", 0.07],
+      ["5/16", "8", 0.06],
+      [null, null, 0.05],
+    ]);
   });
 });
 
@@ -67,7 +80,9 @@ describe("ropes", () => {
     expect(0.028).toBeLessThan(figure(STEPPED.find(([, to]) => to === "1/2")?.[2] ?? "0"));
   });
   it("ISO 4309:2010 Table 3, copy A, all rows", () => {
-    expect(ISO_4309_TABLE_3.map((r) => [r.rcn, r.wires, r.ordinary6d, r.ordinary30d, r.lang6d, r.lang30d, r.multi6d, r.multi30d])).toEqual(CATEGORIES);
+    expect(ISO_4309_TABLE_3.map((r) => [r.rcn, r.wires, r.ordinary6d, r.ordinary30d, r.lang6d, r.lang30d, r.multi6d, r.multi30d])).toEqual(
+      CATEGORIES,
+    );
   });
   it("its columns hang together: multi-layer is twice ordinary, Lang 30d is ordinary 6d", () => {
     for (const r of ISO_4309_TABLE_3) {

@@ -29,13 +29,49 @@ export function book(sheets: Readonly<Record<string, readonly (readonly Value[])
   return made;
 }
 
-export const HOOK_HEADINGS = ["Id", "Gear", "Unit", "Throat as-new", "Throat now", "Section as-new", "Section now", "Twist deg", "Latch works", "Cracks", "Identification legible", "Service", "Inspected", "Assembly", "Remarks"] as const;
+export const HOOK_HEADINGS = [
+  "Id",
+  "Gear",
+  "Unit",
+  "Throat as-new",
+  "Throat now",
+  "Section as-new",
+  "Section now",
+  "Twist deg",
+  "Latch works",
+  "Cracks",
+  "Identification legible",
+  "Service",
+  "Inspected",
+  "Assembly",
+  "Remarks",
+] as const;
 
 /** 25 November 2026 */
 export const AS_OF = 46351;
 
-export function hookRow(id: string, throatNow: Value, more: { readonly inspected?: Value; readonly assembly?: string; readonly remarks?: string } = {}): Value[] {
-  return [id, "hook", "in", "2", throatNow, "1 7/8", "1.86", 0, "yes", "none", "yes", "normal", more.inspected === undefined ? { date: 46300 } : more.inspected, more.assembly ?? null, more.remarks ?? null];
+export function hookRow(
+  id: string,
+  throatNow: Value,
+  more: { readonly inspected?: Value; readonly assembly?: string; readonly remarks?: string } = {},
+): Value[] {
+  return [
+    id,
+    "hook",
+    "in",
+    "2",
+    throatNow,
+    "1 7/8",
+    "1.86",
+    0,
+    "yes",
+    "none",
+    "yes",
+    "normal",
+    more.inspected === undefined ? { date: 46300 } : more.inspected,
+    more.assembly ?? null,
+    more.remarks ?? null,
+  ];
 }
 
 export function hookLog(count: number): Value[][] {

@@ -2,7 +2,10 @@ import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
 import { gearChoices } from "../../src/excel/register/write-register";
 
-const plan = (...gear: string[]): Parameters<typeof gearChoices>[0] => ({ fields: ["id", "gear"], rows: gear.map((g, i) => [`X-${String(i)}`, g]) });
+const plan = (...gear: string[]): Parameters<typeof gearChoices>[0] => ({
+  fields: ["id", "gear"],
+  rows: gear.map((g, i) => [`X-${String(i)}`, g]),
+});
 
 describe("the drop-down of gear kinds", () => {
   it("fits into a rule, which takes 255 characters, whatever the register holds", () => {

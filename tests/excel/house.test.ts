@@ -30,10 +30,15 @@ describe("the sheet of house limits", () => {
     openBook(made);
     await excelPort.makeHouseSheet();
     const sheet = made.sheet(HOUSE_SHEET)!;
-    expect(HOUSE_HEADINGS.map((_, column) => sheet.cell(7, column)?.value)).toEqual(HOUSE_HEADINGS.map((h) => (h === "Limit" ? LIMIT_HEADING : h)));
+    expect(HOUSE_HEADINGS.map((_, column) => sheet.cell(7, column)?.value)).toEqual(
+      HOUSE_HEADINGS.map((h) => (h === "Limit" ? LIMIT_HEADING : h)),
+    );
     expect(sheet.validations.length).toBe(4);
     limit(made, LIMIT);
-    await expect(excelPort.makeHouseSheet()).rejects.toMatchObject({ kind: "other shape", message: expect.stringContaining("left as it is") });
+    await expect(excelPort.makeHouseSheet()).rejects.toMatchObject({
+      kind: "other shape",
+      message: expect.stringContaining("left as it is"),
+    });
     expect(sheet.cell(8, 0)?.value).toBe("hook");
   });
 
@@ -116,7 +121,9 @@ describe("the sheet of house limits", () => {
     limit(made, ["hook", "throat opening", "above", "2.1", "in", "Maker's manual", "yes"]);
     const log = await read();
     expect(decisions(log)).toEqual(["NO VERDICT", "NO VERDICT"]);
-    expect(log.report.items[0]!.verdict.reason).toMatch(/House limits, row 9 \(hook, throat opening\): 2\.1 in is more than 20 % of as-new 2 in/);
+    expect(log.report.items[0]!.verdict.reason).toMatch(
+      /House limits, row 9 \(hook, throat opening\): 2\.1 in is more than 20 % of as-new 2 in/,
+    );
     await build(log);
     expect(cells(made)).toEqual(["NO VERDICT", "NO VERDICT"]);
     made.sheet(HOUSE_SHEET)!.at(8, 3).value = "0.1";
@@ -133,28 +140,55 @@ describe("the sheet of house limits", () => {
     openBook(made, { calculator: calc });
     await excelPort.makeHouseSheet();
     [
-      LIMIT, ["hook", "section wear", "above", "1", "mm", "Yard order 7"], ["hook", "twist", "above", "8", "degrees", "Maker's manual", "yes"], ["swivel", "shoulder clearance", "above", "3/32", "in", "Yard order 7"],
-      ["chain sling", "link thickness", "above", "3 %", "", "Yard order 7"], ["wire rope sling", "broken wires in a lay", "from", "3", "wires", "Yard order 7"], ["running rope", "diameter loss", "above", "1 %", "", "Yard order 7"], ["sheave", "groove diameter", "above", "1 %", "", "Yard order 7"],
+      LIMIT,
+      ["hook", "section wear", "above", "1", "mm", "Yard order 7"],
+      ["hook", "twist", "above", "8", "degrees", "Maker's manual", "yes"],
+      ["swivel", "shoulder clearance", "above", "3/32", "in", "Yard order 7"],
+      ["chain sling", "link thickness", "above", "3 %", "", "Yard order 7"],
+      ["wire rope sling", "broken wires in a lay", "from", "3", "wires", "Yard order 7"],
+      ["running rope", "diameter loss", "above", "1 %", "", "Yard order 7"],
+      ["sheave", "groove diameter", "above", "1 %", "", "Yard order 7"],
     ].forEach((row, index) => limit(made, row, 8 + index));
     const tried = made.addSheet("Tried");
     tried.at(0, 1).value = "law";
     const CASES: readonly (readonly [call: string, without: unknown, house: unknown, law: unknown])[] = [
-      ['THROATVERDICT(2,2.07,"in",', "KEEP", "REMOVE", "KEEP"], ['WEARVERDICT("hook","saddle",40,38.5,,,', "KEEP", "REMOVE", "NO VERDICT"], ["TWISTVERDICT(5", "REMOVE", "KEEP", "KEEP"], ['SWIVELVERDICT(0.1,"in"', "KEEP", "REMOVE", "NO VERDICT"],
-      ['CHAINVERDICT("1/2",0.48,"in"', "KEEP", "REMOVE", "KEEP"], ['CHAINMIN("1/2","in"', 0.443, "#N/A", 25 / 64], ['WIREVERDICT("strand laid",3,0', "KEEP", "REMOVE", "KEEP"], ['ROPEVERDICT("1/2",0.49,"in"', "KEEP", "REMOVE", "KEEP"],
-      ['GROOVEVERDICT("1/2",0.52,"in"', "KEEP", "REMOVE", "NO VERDICT"], ['REMOVEAT("hook","throat opening",2,"in"', 2.1, 2.06, 2.3], ['DRESSLEFT("hook","saddle",40,40', 2, "#N/A", "#N/A"], ['NEXTDUE("hook","normal",46000', 46365, 46365, 46365],
+      ['THROATVERDICT(2,2.07,"in",', "KEEP", "REMOVE", "KEEP"],
+      ['WEARVERDICT("hook","saddle",40,38.5,,,', "KEEP", "REMOVE", "NO VERDICT"],
+      ["TWISTVERDICT(5", "REMOVE", "KEEP", "KEEP"],
+      ['SWIVELVERDICT(0.1,"in"', "KEEP", "REMOVE", "NO VERDICT"],
+      ['CHAINVERDICT("1/2",0.48,"in"', "KEEP", "REMOVE", "KEEP"],
+      ['CHAINMIN("1/2","in"', 0.443, "#N/A", 25 / 64],
+      ['WIREVERDICT("strand laid",3,0', "KEEP", "REMOVE", "KEEP"],
+      ['ROPEVERDICT("1/2",0.49,"in"', "KEEP", "REMOVE", "KEEP"],
+      ['GROOVEVERDICT("1/2",0.52,"in"', "KEEP", "REMOVE", "NO VERDICT"],
+      ['REMOVEAT("hook","throat opening",2,"in"', 2.1, 2.06, 2.3],
+      ['DRESSLEFT("hook","saddle",40,40', 2, "#N/A", "#N/A"],
+      ['NEXTDUE("hook","normal",46000', 46365, 46365, 46365],
     ];
     CASES.forEach(([call], row) => {
-      ["", ",'House limits'!$A$1:$G$200", ',"law"', ",$B$1", ",$Z$99"].forEach((basis, column) => { tried.at(row + 1, column).formula = `=GEAR.${call}${basis})`; });
+      ["", ",'House limits'!$A$1:$G$200", ',"law"', ",$B$1", ",$Z$99"].forEach((basis, column) => {
+        tried.at(row + 1, column).formula = `=GEAR.${call}${basis})`;
+      });
     });
     await calc.recalculate(made);
     const shown = (row: number, column: number): unknown => tried.cell(row, column)?.error ?? tried.cell(row, column)?.value;
     CASES.forEach(([call, without, house, law], row) => {
-      expect([0, 1, 2, 3, 4].map((column) => shown(row + 1, column)), call).toEqual([without, house, law, law, without]);
+      expect(
+        [0, 1, 2, 3, 4].map((column) => shown(row + 1, column)),
+        call,
+      ).toEqual([without, house, law, law, without]);
     });
     // A row that cannot be read reaches every function of its kind.
     made.sheet(HOUSE_SHEET)!.at(8, 3).value = "some";
     await calc.recalculate(made);
-    expect([0, 1, 2, 9, 10, 11].map((row) => shown(row + 1, 1))).toEqual(["NO VERDICT", "NO VERDICT", "NO VERDICT", "#VALUE!", "#VALUE!", "#VALUE!"]);
+    expect([0, 1, 2, 9, 10, 11].map((row) => shown(row + 1, 1))).toEqual([
+      "NO VERDICT",
+      "NO VERDICT",
+      "NO VERDICT",
+      "#VALUE!",
+      "#VALUE!",
+      "#VALUE!",
+    ]);
     expect(tried.cell(10, 1)?.message).toContain("House limits, row 9 (hook, throat opening)");
   });
 });

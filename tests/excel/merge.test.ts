@@ -14,7 +14,9 @@ const register = (made: Book): Record<string, unknown>[] => records(made.sheet(R
 const row = (made: Book, id: string): Record<string, unknown> => register(made).find((r) => r["Id"] === id)!;
 
 /** What the pane shows of the register, with the log at hand. */
-async function pane(withLog = true): Promise<{ readonly decisions: Record<string, string>; readonly check: RegisterCheck; readonly log: ReadLog }> {
+async function pane(
+  withLog = true,
+): Promise<{ readonly decisions: Record<string, string>; readonly check: RegisterCheck; readonly log: ReadLog }> {
   const found = await excelPort.checkRegister(DEFAULT_BASIS, AS_OF, withLog ? await read() : null);
   return { ...found!, decisions: Object.fromEntries(found!.log.report.items.map((item) => [item.id, item.verdict.decision])) };
 }
@@ -27,8 +29,12 @@ function typeIn(made: Book, sheet: string, id: string, heading: string, value: V
   const cell = on.at(top + 1 + at, columnOf(heading));
   cell.value = typeof value === "object" && value !== null ? value.date : value;
 }
-const inLog = (made: Book, id: string, heading: string, value: Value): void => { typeIn(made, "Gear log", id, heading, value); };
-const inRegister = (made: Book, id: string, heading: string, value: Value): void => { typeIn(made, REGISTER_SHEET, id, heading, value); };
+const inLog = (made: Book, id: string, heading: string, value: Value): void => {
+  typeIn(made, "Gear log", id, heading, value);
+};
+const inRegister = (made: Book, id: string, heading: string, value: Value): void => {
+  typeIn(made, REGISTER_SHEET, id, heading, value);
+};
 
 async function built(rows: readonly Value[][] = [hookRow("H-1", "2.01"), hookRow("H-2", "2.01")]): Promise<Book> {
   const made = book({ "Gear log": [[...HOOK_HEADINGS], ...rows] });
@@ -43,11 +49,21 @@ describe("what is typed in the log after the register was built", () => {
     inLog(made, "H-2", "Cracks", "hairline at the neck");
     const now = await pane();
     expect(now.decisions).toEqual({ "H-1": "KEEP", "H-2": "REMOVE" });
-    expect(now.check).toMatchObject({ disagreeing: [], apart: [{ id: "H-2", cells: ["Cracks: register none, log hairline at the neck"], register: "KEEP", log: "REMOVE", both: false }] });
+    expect(now.check).toMatchObject({
+      disagreeing: [],
+      apart: [{ id: "H-2", cells: ["Cracks: register none, log hairline at the neck"], register: "KEEP", log: "REMOVE", both: false }],
+    });
     expect(now.log.report.counts).toMatchObject({ KEEP: 1, REMOVE: 1 });
-    expect(now.log.report.items[1]?.verdict.reason).toMatch(/^Log and register differ \(Cracks: register none, log hairline at the neck\), and the worse counts\. /);
+    expect(now.log.report.items[1]?.verdict.reason).toMatch(
+      /^Log and register differ \(Cracks: register none, log hairline at the neck\), and the worse counts\. /,
+    );
     const result = await build();
-    expect(result).toMatchObject({ added: 0, kept: 2, differing: [], sentences: ["1 cell that nobody had changed in the register took its new value from the log."] });
+    expect(result).toMatchObject({
+      added: 0,
+      kept: 2,
+      differing: [],
+      sentences: ["1 cell that nobody had changed in the register took its new value from the log."],
+    });
     expect(row(made, "H-2")).toMatchObject({ Cracks: "hairline at the neck", Verdict: "REMOVE", "Log differs": null });
     expect((await pane()).check).toMatchObject({ disagreeing: [], apart: [] });
     inLog(made, "H-2", "Cracks", "none");
@@ -58,14 +74,19 @@ describe("what is typed in the log after the register was built", () => {
   it("fills a cell that was blank and a column that the register did not have", async () => {
     const made = await built();
     const log = made.sheet("Gear log")!;
-    ["Tagged out", "2026-11-20"].forEach((value, r) => { log.at(r, HOOK_HEADINGS.length).value = value; });
+    ["Tagged out", "2026-11-20"].forEach((value, r) => {
+      log.at(r, HOOK_HEADINGS.length).value = value;
+    });
     expect((await pane()).decisions).toEqual({ "H-1": "REMOVE", "H-2": "KEEP" });
     await build();
     expect(row(made, "H-1")).toMatchObject({ Verdict: "REMOVE" });
   });
 
   it("tightens the service that the build had written for a blank one, and never loosens one that was recorded", async () => {
-    const made = await built([hookRow("H-1", "2.01").map((cell) => (cell === "normal" ? null : cell)), hookRow("H-2", "2.01").map((cell) => (cell === "normal" ? "severe" : cell))]);
+    const made = await built([
+      hookRow("H-1", "2.01").map((cell) => (cell === "normal" ? null : cell)),
+      hookRow("H-2", "2.01").map((cell) => (cell === "normal" ? "severe" : cell)),
+    ]);
     expect(row(made, "H-1")["Service"]).toBe("normal");
     expect((await build()).sentences).toEqual([]);
     inLog(made, "H-1", "Service", "severe");
@@ -75,7 +96,11 @@ describe("what is typed in the log after the register was built", () => {
   });
 
   it("reaches the other parts of an assembly when it shows an overload", async () => {
-    const made = await built([hookRow("H-1", "2.01", { assembly: "Gantry" }), hookRow("H-2", "2.01", { assembly: "Gantry" }), hookRow("H-3", "2.01", { assembly: "Slipway" })]);
+    const made = await built([
+      hookRow("H-1", "2.01", { assembly: "Gantry" }),
+      hookRow("H-2", "2.01", { assembly: "Gantry" }),
+      hookRow("H-3", "2.01", { assembly: "Slipway" }),
+    ]);
     inRegister(made, "H-1", "Throat now", "2.02");
     inLog(made, "H-1", "Throat now", "2.2");
     expect((await pane()).decisions).toEqual({ "H-1": "REMOVE", "H-2": "EXAMINE", "H-3": "KEEP" });
@@ -96,7 +121,9 @@ describe("a cell that was changed in the register and in the log", () => {
       expect(result.differing).toEqual([{ id: "H-2", heading: "Throat now", register: "2.02", log: "2.2" }]);
       expect(result.sentences).toEqual([expect.stringContaining("Changed both in the register and in the log: H-2.")]);
       expect(row(made, "H-2")).toMatchObject({ "Throat now": "2.02", Verdict: "REMOVE", Flag: "✖ REMOVE" });
-      expect(row(made, "H-2")["Reason"]).toMatch(/^REMOVE: so says the log, which differs from the register \(Throat now: register 2\.02, log 2\.2\)/);
+      expect(row(made, "H-2")["Reason"]).toMatch(
+        /^REMOVE: so says the log, which differs from the register \(Throat now: register 2\.02, log 2\.2\)/,
+      );
       const now = await pane();
       expect(now.decisions["H-2"]).toBe("REMOVE");
       expect(now.check).toMatchObject({ disagreeing: [], apart: [{ id: "H-2", both: true }] });
@@ -132,7 +159,9 @@ describe("a cell that was changed in the register and in the log", () => {
       made.sheets.splice(made.sheets.indexOf(made.sheet("Gear log")!), 1);
       fill(made.addSheet("Log of 2027"), [[...HOOK_HEADINGS], hookRow("H-1", "2.01"), hookRow("H-2", "2.01")]);
     };
-    const forgotten = (made: Book): void => { made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1); };
+    const forgotten = (made: Book): void => {
+      made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1);
+    };
     for (const unknown of [another, forgotten]) {
       const made = await built();
       unknown(made);

@@ -27,7 +27,9 @@ describe("building a register", () => {
     const rows = register(made);
     // 2.15 in from 2 in is 7.5 % (above 5 %); 2.01 in is 0.5 %.
     expect(rows.map((r) => [r["Id"], r["Verdict"], r["Due state"], r["Flag"]])).toEqual([
-      ["H-1", "REMOVE", "CURRENT", "✖ REMOVE"], ["H-2", "KEEP", "CURRENT", "✔ KEEP"], ["H-3", "KEEP", "CURRENT", "✔ KEEP"],
+      ["H-1", "REMOVE", "CURRENT", "✖ REMOVE"],
+      ["H-2", "KEEP", "CURRENT", "✔ KEEP"],
+      ["H-3", "KEEP", "CURRENT", "✔ KEEP"],
     ]);
     // 5 October 2026 (46300) plus 12 months is 5 October 2027.
     expect(rows[0]!["Next due"]).toBe(46300 + 365);
@@ -39,17 +41,42 @@ describe("building a register", () => {
   });
 
   it("flags an inspection or a release that is dated after the day of judging", async () => {
-    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2"), hookRow("H-2", "2", { inspected: { date: AS_OF + 1 } }), hookRow("H-3", "2.15", { inspected: { date: AS_OF + 1 } })] });
+    const made = book({
+      "Gear log": [
+        [...HOOK_HEADINGS],
+        hookRow("H-1", "2"),
+        hookRow("H-2", "2", { inspected: { date: AS_OF + 1 } }),
+        hookRow("H-3", "2.15", { inspected: { date: AS_OF + 1 } }),
+      ],
+    });
     openBook(made, { calculator: calculator() });
     const log = await read();
-    expect(log.report.items.map((i) => [i.verdict.decision, i.dueState])).toEqual([["KEEP", "CURRENT"], ["NO VERDICT", "NO DATE"], ["REMOVE", "NO DATE"]]);
+    expect(log.report.items.map((i) => [i.verdict.decision, i.dueState])).toEqual([
+      ["KEEP", "CURRENT"],
+      ["NO VERDICT", "NO DATE"],
+      ["REMOVE", "NO DATE"],
+    ]);
     await excelPort.build(log, () => undefined, new AbortController().signal);
-    expect(register(made).map((r) => [r["Flag"], r["Due state"]])).toEqual([["✔ KEEP", "CURRENT"], ["? DATE AHEAD", "NO DATE"], ["✖ REMOVE", "NO DATE"]]);
+    expect(register(made).map((r) => [r["Flag"], r["Due state"]])).toEqual([
+      ["✔ KEEP", "CURRENT"],
+      ["? DATE AHEAD", "NO DATE"],
+      ["✖ REMOVE", "NO DATE"],
+    ]);
   });
 
   it("flags gear without a date of inspection, with an unknown service or without a day to judge by, as not current, and tints its row as overdue", async () => {
     const special = hookRow("H-4", "2").map((cell) => (cell === "normal" ? "special" : cell));
-    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2"), hookRow("H-2", "2", { inspected: null }), hookRow("H-3", "2", { inspected: "last spring" }), special, hookRow("H-5", "2.15", { inspected: null }), hookRow("H-6", "2.09", { inspected: null })] });
+    const made = book({
+      "Gear log": [
+        [...HOOK_HEADINGS],
+        hookRow("H-1", "2"),
+        hookRow("H-2", "2", { inspected: null }),
+        hookRow("H-3", "2", { inspected: "last spring" }),
+        special,
+        hookRow("H-5", "2.15", { inspected: null }),
+        hookRow("H-6", "2.09", { inspected: null }),
+      ],
+    });
     const calc = calculator();
     openBook(made, { calculator: calc });
     await build();
@@ -76,7 +103,13 @@ describe("building a register", () => {
   });
 
   it("carries an overload to the other parts of the assembly, in the sheet as in the pane", async () => {
-    const rows: Value[][] = [[...HOOK_HEADINGS], hookRow("H-1", "2.15", { assembly: "Gantry" }), hookRow("H-2", "2", { assembly: "Gantry" }), hookRow("H-3", "2", { assembly: "Gantry", inspected: { date: 46301 } }), hookRow("H-4", "2", { assembly: "Slipway" })];
+    const rows: Value[][] = [
+      [...HOOK_HEADINGS],
+      hookRow("H-1", "2.15", { assembly: "Gantry" }),
+      hookRow("H-2", "2", { assembly: "Gantry" }),
+      hookRow("H-3", "2", { assembly: "Gantry", inspected: { date: 46301 } }),
+      hookRow("H-4", "2", { assembly: "Slipway" }),
+    ];
     const made = book({ "Gear log": rows });
     openBook(made, { calculator: calculator() });
     const log = await read();
@@ -91,7 +124,8 @@ describe("building a register", () => {
     const made = book({ "Gear log": hookLog(2) });
     openBook(made, { calculator: calculator() });
     await build();
-    const under = async (basis: readonly BasisId[], asOf: number): Promise<unknown> => (await excelPort.checkRegister(basis, asOf))?.check.builtUnder;
+    const under = async (basis: readonly BasisId[], asOf: number): Promise<unknown> =>
+      (await excelPort.checkRegister(basis, asOf))?.check.builtUnder;
     expect(await under(DEFAULT_BASIS, AS_OF)).toBeNull();
     expect(await under(["practice", "standard"], AS_OF)).toBeNull();
     const built = { rules: ["standard", "practice"], asOf: AS_OF };
@@ -108,7 +142,8 @@ describe("building a register", () => {
     const calc = calculator();
     openBook(made, { calculator: calc });
     await build();
-    const withoutHouse = async (): Promise<boolean | undefined> => (await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.check.withoutHouse;
+    const withoutHouse = async (): Promise<boolean | undefined> =>
+      (await excelPort.checkRegister(DEFAULT_BASIS, AS_OF))?.check.withoutHouse;
     expect(await withoutHouse()).toBe(false);
     await excelPort.makeHouseSheet();
     expect(await withoutHouse()).toBe(true);
@@ -124,7 +159,9 @@ describe("building a register", () => {
     const made = book({ "Gear log": hookLog(1) });
     openBook(made, { calculator: calculator() });
     await excelPort.makeHouseSheet();
-    ["hook", "throat opening", "above", "some", "%", "Yard order 7"].forEach((value, column) => { made.sheet(HOUSE_SHEET)!.at(8, column).value = value; });
+    ["hook", "throat opening", "above", "some", "%", "Yard order 7"].forEach((value, column) => {
+      made.sheet(HOUSE_SHEET)!.at(8, column).value = value;
+    });
     const refused = [expect.stringMatching(/^House limits, row 9 \(hook, throat opening\): the limit "some" is not a figure/)];
     expect((await read()).refusedLimits).toEqual(refused);
     await build();
@@ -140,24 +177,41 @@ describe("building a register", () => {
 
   it("says the same about due dates as GEAR.DUESTATE, and no function of the add-in hangs on TODAY()", async () => {
     const days = [AS_OF - 400, AS_OF - 366, AS_OF - 365, AS_OF - 336, AS_OF - 335, AS_OF - 334, AS_OF, "last spring", null];
-    const made = book({ "Gear log": [[...HOOK_HEADINGS], ...days.map((day, i) => hookRow(`H-${String(i)}`, "2.01", { inspected: typeof day === "number" ? { date: day } : day }))] });
+    const made = book({
+      "Gear log": [
+        [...HOOK_HEADINGS],
+        ...days.map((day, i) => hookRow(`H-${String(i)}`, "2.01", { inspected: typeof day === "number" ? { date: day } : day })),
+      ],
+    });
     openBook(made, { calculator: calculator() });
     const log = await read();
     await excelPort.build(log, () => undefined, new AbortController().signal);
     expect(register(made).map((r) => r["Due state"])).toEqual(log.report.items.map((i) => i.dueState));
     expect(new Set(log.report.items.map((i) => i.dueState))).toEqual(new Set(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"]));
-    for (const { formula } of [...FRONT_COLUMNS, ...RESULT_COLUMNS]) if (formula.includes("GEAR.")) expect(formula).not.toContain(AS_OF_CELL);
+    for (const { formula } of [...FRONT_COLUMNS, ...RESULT_COLUMNS])
+      if (formula.includes("GEAR.")) expect(formula).not.toContain(AS_OF_CELL);
   });
 
   it("an undated overload holds for the whole assembly", async () => {
-    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2.15", { assembly: "Gantry", inspected: "last spring" }), hookRow("H-2", "2", { assembly: "Gantry" })] });
+    const made = book({
+      "Gear log": [
+        [...HOOK_HEADINGS],
+        hookRow("H-1", "2.15", { assembly: "Gantry", inspected: "last spring" }),
+        hookRow("H-2", "2", { assembly: "Gantry" }),
+      ],
+    });
     openBook(made, { calculator: calculator() });
     await build();
-    expect(register(made).map((r) => [r["Verdict"], r["Overload in assembly"]])).toEqual([["REMOVE", ""], ["EXAMINE", "undated"]]);
+    expect(register(made).map((r) => [r["Verdict"], r["Overload in assembly"]])).toEqual([
+      ["REMOVE", ""],
+      ["EXAMINE", "undated"],
+    ]);
   });
 
   it("keeps text as text: =1+1, 3/4, 1-2 and @x in ids and remarks", async () => {
-    const made = book({ "Gear log": [[...HOOK_HEADINGS], ...["=1+1", "3/4", "1-2", "@x"].map((id) => hookRow(id, "2.01", { remarks: `${id} see file` }))] });
+    const made = book({
+      "Gear log": [[...HOOK_HEADINGS], ...["=1+1", "3/4", "1-2", "@x"].map((id) => hookRow(id, "2.01", { remarks: `${id} see file` }))],
+    });
     openBook(made, { calculator: calculator() });
     await build();
     const sheet = made.sheet(REGISTER_SHEET)!;
@@ -166,12 +220,26 @@ describe("building a register", () => {
   });
 
   it("keeps the unit of a heading with each figure where rows have different units", async () => {
-    const headings = ["Id", "Gear", "Throat as-new (in)", "Throat now (in)", "Pin as-new (mm)", "Pin now (mm)", "Section as-new (in)", "Section now (in)"];
+    const headings = [
+      "Id",
+      "Gear",
+      "Throat as-new (in)",
+      "Throat now (in)",
+      "Pin as-new (mm)",
+      "Pin now (mm)",
+      "Section as-new (in)",
+      "Section now (in)",
+    ];
     const made = book({ "Gear log": [headings, ["H-1", "hook", "2", "2.01 see note", "20", "19.8", "1 7/8", "1⅞"]] });
     openBook(made);
     await build();
     const [row] = register(made);
-    expect(["Throat now", "Pin now", "Section as-new", "Section now"].map((h) => row![h])).toEqual(["2.01 in see note", "19.8 mm", "1 7/8 in", "1⅞ in"]);
+    expect(["Throat now", "Pin now", "Section as-new", "Section now"].map((h) => row![h])).toEqual([
+      "2.01 in see note",
+      "19.8 mm",
+      "1 7/8 in",
+      "1⅞ in",
+    ]);
   });
 
   it("makes no inches of a fraction that stood under a heading in mm", () => {
@@ -189,10 +257,26 @@ describe("building a register", () => {
     await build();
     // The first rule that holds wins, in the order in which the flag names what needs doing first.
     const rules = made.sheet(REGISTER_SHEET)!.rules.map((rule) => ({ word: /="([A-Z ]+)"$/.exec(rule.formula)?.[1], box: rule.box }));
-    expect([...new Set(rules.map(({ word }) => word))]).toEqual(["EXAMINE", "NO VERDICT", "REMOVE", "OVERDUE", "NO DATE", "DUE SOON", "DRESS", "WATCH"]);
+    expect([...new Set(rules.map(({ word }) => word))]).toEqual([
+      "EXAMINE",
+      "NO VERDICT",
+      "REMOVE",
+      "OVERDUE",
+      "NO DATE",
+      "DUE SOON",
+      "DRESS",
+      "WATCH",
+    ]);
     // Flag, id and gear, which stay in sight, are tinted by every rule.
     expect(rules.filter(({ box }) => box.column === 0).map(({ word, box }) => [word, box.columns > 3 ? "row" : box.columns])).toEqual([
-      ["EXAMINE", 3], ["NO VERDICT", 3], ["REMOVE", "row"], ["OVERDUE", "row"], ["NO DATE", "row"], ["DUE SOON", "row"], ["DRESS", 3], ["WATCH", 3],
+      ["EXAMINE", 3],
+      ["NO VERDICT", 3],
+      ["REMOVE", "row"],
+      ["OVERDUE", "row"],
+      ["NO DATE", "row"],
+      ["DUE SOON", "row"],
+      ["DRESS", 3],
+      ["WATCH", 3],
     ]);
   });
 
@@ -218,7 +302,13 @@ describe("building a register", () => {
     openBook(made, { calculator: calculator() });
     await build();
     const sheet = made.sheet(REGISTER_SHEET)!;
-    expect(sheet.rules.map((r) => r.formula)).toEqual(expect.arrayContaining([expect.stringMatching(/="REMOVE"$/), expect.stringMatching(/="OVERDUE"$/), expect.stringMatching(/="DUE SOON"$/)]));
+    expect(sheet.rules.map((r) => r.formula)).toEqual(
+      expect.arrayContaining([
+        expect.stringMatching(/="REMOVE"$/),
+        expect.stringMatching(/="OVERDUE"$/),
+        expect.stringMatching(/="DUE SOON"$/),
+      ]),
+    );
     expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([HEADING_ROW, 3]);
     expect([0, 1, 2].map((c) => sheet.cell(HEADING_ROW - 1, c)?.value)).toEqual(["Flag", "Id", "Gear"]);
     expect(sheet.validations.length).toBeGreaterThan(3);
@@ -228,8 +318,14 @@ describe("building a register", () => {
     const last = Array.from({ length: 80 }, (_, c) => sheet.cell(HEADING_ROW - 1, c)?.value).indexOf("Due state");
     expect(sheet.page).toMatchObject({ printArea: `${columnLetters(verdict)}:${columnLetters(last)}`, titleColumns: "$A:$C" });
     // The three parts of the footer do not run into each other: no line longer than its share of the page at 8 points.
-    const foot = [sheet.page.leftFooter, sheet.page.centerFooter, sheet.page.rightFooter].map((part) => part?.replace("&8", "").split("\n") ?? []);
-    expect(foot.map((lines) => Math.max(...lines.map((l) => l.length))).map((length, part) => length <= (part === 1 ? 90 : 50))).toEqual([true, true, true]);
+    const foot = [sheet.page.leftFooter, sheet.page.centerFooter, sheet.page.rightFooter].map(
+      (part) => part?.replace("&8", "").split("\n") ?? [],
+    );
+    expect(foot.map((lines) => Math.max(...lines.map((l) => l.length))).map((length, part) => length <= (part === 1 ? 90 : 50))).toEqual([
+      true,
+      true,
+      true,
+    ]);
     expect(foot.flat().join(" ")).toMatch(/Rules in force: standard, practice.*competent person.*&D.*Page &P of &N/);
     expect(made.tables.map((t) => [t.name, t.sheet.name])).toEqual([["Gear", REGISTER_SHEET]]);
   });
@@ -242,7 +338,8 @@ describe.each(["1.12", "1.14"])("rebuilding a register where the workbook has Ex
     await build();
     return { made, host };
   };
-  const at = (made: Book, heading: string): number => Array.from({ length: 80 }, (_, c) => made.sheet(REGISTER_SHEET)!.cell(HEADING_ROW - 1, c)?.value).indexOf(heading);
+  const at = (made: Book, heading: string): number =>
+    Array.from({ length: 80 }, (_, c) => made.sheet(REGISTER_SHEET)!.cell(HEADING_ROW - 1, c)?.value).indexOf(heading);
 
   it("keeps what people typed, matched by id, and says where the log differs", async () => {
     const { made } = await typed();
@@ -252,7 +349,8 @@ describe.each(["1.12", "1.14"])("rebuilding a register where the workbook has Ex
     const log = made.sheet("Gear log")!;
     fill(log, [hookRow("H-9", "2.02")], 4);
     // The log is sorted the other way round: rows are matched by id, not by place.
-    const second = log.rows.get(1), third = log.rows.get(2);
+    const second = log.rows.get(1),
+      third = log.rows.get(2);
     log.rows.set(1, third!);
     log.rows.set(2, second!);
     const result = await build();
@@ -294,14 +392,21 @@ describe.each(["1.12", "1.14"])("rebuilding a register where the workbook has Ex
       const line = Array.from({ length: extra + 1 }, (_, c) => cells.get(c));
       const [flag] = line.splice(0, 1);
       line.splice(verdict - 1, 0, flag);
-      line.forEach((cell, c) => { if (cell) cells.set(c, cell); else cells.delete(c); });
+      line.forEach((cell, c) => {
+        if (cell) cells.set(c, cell);
+        else cells.delete(c);
+      });
     }
     expect(at(made, "Id")).toBe(0);
     made.sheets.splice(made.sheets.indexOf(made.sheet(COPIED_SHEET)!), 1);
     expect(await build()).toMatchObject({ added: 0, kept: 3, onlyInRegister: [] });
     const rows = register(made);
     expect([at(made, "Flag"), at(made, "Id"), at(made, "Gear")]).toEqual([0, 1, 2]);
-    expect(rows.map((r) => [r["Id"], r["Flag"], r["Verdict"], r["Crate"] ?? null])).toEqual([["H-1", "✖ REMOVE", "REMOVE", "red"], ["H-2", "✖ REMOVE", "REMOVE", null], ["H-3", "✔ KEEP", "KEEP", null]]);
+    expect(rows.map((r) => [r["Id"], r["Flag"], r["Verdict"], r["Crate"] ?? null])).toEqual([
+      ["H-1", "✖ REMOVE", "REMOVE", "red"],
+      ["H-2", "✖ REMOVE", "REMOVE", null],
+      ["H-3", "✔ KEEP", "KEEP", null],
+    ]);
     expect(rows[1]).toMatchObject({ Remarks: "seen on the bench", "Throat now": "2.2" });
     const bold = Array.from({ length: extra + 1 }, (_, c) => c).filter((c) => sheet.cell(HEADING_ROW, c)?.style?.bold === true);
     expect(bold).toEqual([at(made, "Flag"), at(made, "Verdict")]);
@@ -337,7 +442,12 @@ describe("round trips", () => {
 describe("bad input gives one sentence with the next step, and nothing is written", () => {
   const refused = async (made: Book, step: () => Promise<unknown> = build): Promise<{ kind: string; message: string }> => {
     const before = made.sheets.map((s) => [s.name, snapshot(made, s.name)]);
-    const fault = await step().then(() => { throw new Error("was not refused"); }, (e: unknown) => e as { kind: string; message: string });
+    const fault = await step().then(
+      () => {
+        throw new Error("was not refused");
+      },
+      (e: unknown) => e as { kind: string; message: string },
+    );
     expect(made.sheets.map((s) => [s.name, snapshot(made, s.name)])).toEqual(before);
     return fault;
   };
@@ -351,7 +461,9 @@ describe("bad input gives one sentence with the next step, and nothing is writte
   it("a selection without headings", async () => {
     const made = book({ Phones: [["Crane foreman", "ext. 12"]], "Gear log": hookLog(3) });
     openBook(made);
-    expect(await refused(made, () => excelPort.read({ from: "selection", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} }))).toMatchObject({ kind: "no log" });
+    expect(await refused(made, () => excelPort.read({ from: "selection", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} }))).toMatchObject({
+      kind: "no log",
+    });
   });
 
   it("headings without items", async () => {
@@ -390,7 +502,10 @@ describe("bad input gives one sentence with the next step, and nothing is writte
     const host = openBook(made);
     const log = await read();
     host.editing = true;
-    expect(await refused(made, () => excelPort.build(log, () => undefined, new AbortController().signal))).toMatchObject({ kind: "editing", message: expect.stringContaining("Esc") });
+    expect(await refused(made, () => excelPort.build(log, () => undefined, new AbortController().signal))).toMatchObject({
+      kind: "editing",
+      message: expect.stringContaining("Esc"),
+    });
   });
 
   it("stopped before anything is written", async () => {
@@ -405,22 +520,49 @@ describe("bad input gives one sentence with the next step, and nothing is writte
 
 describe("finding the log", () => {
   it("prefers the sheet that looks most like a log, and its table where there is one", async () => {
-    const made = book({ Phones: [["Id", "Place", "Unit"], ["1", "x", "y"]], "Gear log": hookLog(3) });
+    const made = book({
+      Phones: [
+        ["Id", "Place", "Unit"],
+        ["1", "x", "y"],
+      ],
+      "Gear log": hookLog(3),
+    });
     const sheet = made.sheet("Gear log")!;
-    made.tables.push({ id: "7", name: "Log", sheet, box: { row: 0, column: 0, rows: 4, columns: HOOK_HEADINGS.length }, style: "", showBanded: true, filters: new Map() });
+    made.tables.push({
+      id: "7",
+      name: "Log",
+      sheet,
+      box: { row: 0, column: 0, rows: 4, columns: HOOK_HEADINGS.length },
+      style: "",
+      showBanded: true,
+      filters: new Map(),
+    });
     openBook(made);
     expect((await read()).place).toMatchObject({ sheet: "Gear log", address: "A1:O4", how: "table", table: "Log" });
   });
 
   it("names the other sheets that look like a log, whichever is read; its own sheets are none", async () => {
-    const made = book({ Shackles: hookLog(2), "Gear log": hookLog(5), Phones: [["Id", "Place"], ["1", "x"]], Hidden: hookLog(1) });
+    const made = book({
+      Shackles: hookLog(2),
+      "Gear log": hookLog(5),
+      Phones: [
+        ["Id", "Place"],
+        ["1", "x"],
+      ],
+      Hidden: hookLog(1),
+    });
     made.sheet("Hidden")!.visibility = "Hidden";
     openBook(made);
     await build();
     await excelPort.makeHouseSheet();
     const log = await read();
     expect([log.place.sheet, log.others]).toEqual(["Gear log", ["Shackles"]]);
-    const other = await excelPort.read({ from: { ...log.place, sheet: "Shackles", sheetId: undefined, address: "A1:O3" }, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    const other = await excelPort.read({
+      from: { ...log.place, sheet: "Shackles", sheetId: undefined, address: "A1:O3" },
+      basis: DEFAULT_BASIS,
+      asOf: AS_OF,
+      choices: {},
+    });
     expect(other.others).toEqual(["Gear log"]);
   });
 
@@ -432,12 +574,23 @@ describe("finding the log", () => {
     const again = await excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
     expect(again.place.address).toBe("A1:O5");
     expect(again.report.items.map((i) => i.id)).toEqual(["H-1", "H-2", "H-3", "H-9"]);
-    made.tables.push({ id: "7", name: "Log", sheet: made.sheet("Gear log")!, box: { row: 0, column: 0, rows: 5, columns: HOOK_HEADINGS.length }, style: "", showBanded: true, filters: new Map() });
+    made.tables.push({
+      id: "7",
+      name: "Log",
+      sheet: made.sheet("Gear log")!,
+      box: { row: 0, column: 0, rows: 5, columns: HOOK_HEADINGS.length },
+      style: "",
+      showBanded: true,
+      filters: new Map(),
+    });
     const table = await excelPort.read({ from: { ...place, how: "table", table: "Log" }, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
     expect(table.place.address).toBe("A1:O5");
     made.sheets.splice(0, 1);
     made.addSheet("Other");
-    await expect(excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} })).rejects.toMatchObject({ kind: "no log", message: expect.stringContaining("gone") });
+    await expect(excelPort.read({ from: place, basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} })).rejects.toMatchObject({
+      kind: "no log",
+      message: expect.stringContaining("gone"),
+    });
   });
 
   it("follows a sheet that was renamed, by its id, and says so when it was deleted, though another takes its name", async () => {

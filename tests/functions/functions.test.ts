@@ -4,7 +4,27 @@
  */
 import { describe, expect, it } from "vitest";
 import { type CellValue } from "../../src/engine/reading/cell-value";
-import { chainMin, chainVerdictOf, dressLeftDepth, dueStateOf, growthPct, judge, length, nextDueDate, reason, removeAtSize, source, swivelVerdictOf, throatVerdictOf, twistVerdictOf, verdict, wearPct, wearVerdictOf, wireVerdictOf, worst } from "../../src/functions/functions";
+import {
+  chainMin,
+  chainVerdictOf,
+  dressLeftDepth,
+  dueStateOf,
+  growthPct,
+  judge,
+  length,
+  nextDueDate,
+  reason,
+  removeAtSize,
+  source,
+  swivelVerdictOf,
+  throatVerdictOf,
+  twistVerdictOf,
+  verdict,
+  wearPct,
+  wearVerdictOf,
+  wireVerdictOf,
+  worst,
+} from "../../src/functions/functions";
 import { Temporal } from "temporal-polyfill";
 import { BROKEN_WIRES } from "../fixtures/broken-wires";
 import { CHAIN_NEW_TABLE } from "../fixtures/chain-new";
@@ -43,7 +63,7 @@ function fraction(text: string): readonly [top: number, bottom: number] {
 describe("LENGTH", () => {
   const cases: [value: CellValue, unit: string, to: string | null, number: number][] = [
     ["1 7/8", "in", null, 1.875],
-    ["1-7/8\"", "mm", "in", 1.875],
+    ['1-7/8"', "mm", "in", 1.875],
     // 1 7/8 in x 25.4 is 47.625 mm.
     ["1 7/8", "in", "mm", 47.625],
     ["1 7/8 in", "mm", null, 47.625],
@@ -58,7 +78,10 @@ describe("LENGTH", () => {
     [1, "ft", "in", 12],
     ["1 in", "mm", "inch", 1],
   ];
-  for (const [value, unit, to, number] of cases) it(`${JSON.stringify(value)} with unit ${unit}${to === null ? "" : ` to ${to}`} is ${String(number)}`, () => { expect(length(value, unit, to)).toBe(number); });
+  for (const [value, unit, to, number] of cases)
+    it(`${JSON.stringify(value)} with unit ${unit}${to === null ? "" : ` to ${to}`} is ${String(number)}`, () => {
+      expect(length(value, unit, to)).toBe(number);
+    });
 
   it("gives #N/A for a blank, and when the unit is blank", () => {
     for (const blank of [...BLANKS, 0, "n/a"]) expect(cellError(() => length(blank, "in"), "#N/A")).toContain("length is missing");
@@ -111,13 +134,21 @@ describe("WEARPCT and GROWTHPCT", () => {
 describe("WEARVERDICT", () => {
   for (const row of SECTION_WEAR) {
     it(`hook, 40 mm to ${String(row.measured)} mm, above 10 %: ${row.aboveTen} (WAC 296-155-55800 Table 12)`, () => {
-      expect(IN_SERVICE.test(wearVerdictOf("hook", "shank", row.original, row.measured, null, null, null, [["standard"]]))).toBe(row.aboveTen === "pass");
+      expect(IN_SERVICE.test(wearVerdictOf("hook", "shank", row.original, row.measured, null, null, null, [["standard"]]))).toBe(
+        row.aboveTen === "pass",
+      );
     });
     it(`shackle, 40 mm to ${String(row.measured)} mm, from 10 %: ${row.fromTen} (WAC 296-155-33900 Table 19)`, () => {
-      for (const part of ["bow", "pin"]) expect(IN_SERVICE.test(wearVerdictOf("shackle", part, row.original, row.measured, null, null, null, [["standard"]]))).toBe(row.fromTen === "pass");
+      for (const part of ["bow", "pin"])
+        expect(IN_SERVICE.test(wearVerdictOf("shackle", part, row.original, row.measured, null, null, null, [["standard"]]))).toBe(
+          row.fromTen === "pass",
+        );
     });
     it(`hook saddle, 40 mm to ${String(row.measured)} mm, above 5 %: ${row.aboveFive} (common practice, no source)`, () => {
-      for (const part of ["saddle", "bowl", "eye", "throat"]) expect(IN_SERVICE.test(wearVerdictOf("hook", part, row.original, row.measured, null, null, null, [["practice"]])), part).toBe(row.aboveFive === "pass");
+      for (const part of ["saddle", "bowl", "eye", "throat"])
+        expect(IN_SERVICE.test(wearVerdictOf("hook", part, row.original, row.measured, null, null, null, [["practice"]])), part).toBe(
+          row.aboveFive === "pass",
+        );
     });
   }
   it("holds each of two directions to 5 % (common practice, no source)", () => {
@@ -137,7 +168,14 @@ describe("WEARVERDICT", () => {
       expect(wearVerdictOf("hook", "saddle", bad, 38), JSON.stringify(bad)).toBe("NO VERDICT");
       expect(wearVerdictOf("hook", "saddle", 40, bad), JSON.stringify(bad)).toBe("NO VERDICT");
     }
-    for (const [gear, part] of [["anvil", "body"], ["hook", "flange"], ["", "saddle"], ["hook", ""], ["web sling", "body"]]) expect(wearVerdictOf(gear, part, 40, 38), `${gear}, ${part}`).toBe("NO VERDICT");
+    for (const [gear, part] of [
+      ["anvil", "body"],
+      ["hook", "flange"],
+      ["", "saddle"],
+      ["hook", ""],
+      ["web sling", "body"],
+    ])
+      expect(wearVerdictOf(gear, part, 40, 38), `${gear}, ${part}`).toBe("NO VERDICT");
     expect(wearVerdictOf("hook", "saddle", 40, 38, null, null, null, [["no such basis"]])).toBe("NO VERDICT");
     expect(wearVerdictOf("hook", "saddle", 40, 38, null, null, "fine")).toBe("NO VERDICT");
   });
@@ -152,7 +190,10 @@ describe("THROATVERDICT", () => {
       expect(IN_SERVICE.test(throatVerdictOf(row.original, row.measured, row.unit, null, [["law"]]))).toBe(row.older === "pass");
     });
     it(`${row.original} to ${row.measured} ${row.unit}, newer rule: ${row.newer} (WAC 296-155-55800 Table 12; EM 385-1-1 15.E.07)`, () => {
-      for (const numbers of [[row.original, row.measured], [Number(row.original), Number(row.measured)]] as const) {
+      for (const numbers of [
+        [row.original, row.measured],
+        [Number(row.original), Number(row.measured)],
+      ] as const) {
         const decision = throatVerdictOf(numbers[0], numbers[1], row.unit, null, [["standard"]]);
         expect(decision).toBe(row.newer === "fail" ? "REMOVE" : row.newer === "at limit" ? "WATCH" : decision);
         expect(IN_SERVICE.test(decision)).toBe(row.newer !== "fail");
@@ -184,22 +225,59 @@ describe("THROATVERDICT", () => {
 describe("TWISTVERDICT", () => {
   const cases: [degrees: CellValue, basis: string | null, decision: string][] = [
     // 29 CFR 1910.179: more than 10 degrees. WAC 296-155-55800 Table 12: any visible twist. Practice: more than 10, no source.
-    [10, "law", "WATCH"], [10.1, "law", "REMOVE"], [5, "law", "KEEP"], [10, "practice", "WATCH"], [10.1, "practice", "REMOVE"],
-    [0, "standard", "KEEP"], [0.5, "standard", "REMOVE"], [0, null, "KEEP"], [5, null, "REMOVE"], ["5°", "law", "KEEP"], ["none", null, "KEEP"],
-    [null, null, "NO VERDICT"], ["", null, "NO VERDICT"], [undefined, null, "NO VERDICT"], ["slight", null, "NO VERDICT"], [-1, null, "NO VERDICT"], [200, null, "NO VERDICT"], [5, "what", "NO VERDICT"],
+    [10, "law", "WATCH"],
+    [10.1, "law", "REMOVE"],
+    [5, "law", "KEEP"],
+    [10, "practice", "WATCH"],
+    [10.1, "practice", "REMOVE"],
+    [0, "standard", "KEEP"],
+    [0.5, "standard", "REMOVE"],
+    [0, null, "KEEP"],
+    [5, null, "REMOVE"],
+    ["5°", "law", "KEEP"],
+    ["none", null, "KEEP"],
+    [null, null, "NO VERDICT"],
+    ["", null, "NO VERDICT"],
+    [undefined, null, "NO VERDICT"],
+    ["slight", null, "NO VERDICT"],
+    [-1, null, "NO VERDICT"],
+    [200, null, "NO VERDICT"],
+    [5, "what", "NO VERDICT"],
   ];
-  for (const [degrees, basis, decision] of cases) it(`${JSON.stringify(degrees)} under ${basis ?? "the default"}: ${decision}`, () => { expect(twistVerdictOf(degrees, [[basis]])).toBe(decision); });
+  for (const [degrees, basis, decision] of cases)
+    it(`${JSON.stringify(degrees)} under ${basis ?? "the default"}: ${decision}`, () => {
+      expect(twistVerdictOf(degrees, [[basis]])).toBe(decision);
+    });
 });
 
 describe("SWIVELVERDICT (common practice, no source)", () => {
   const cases: [clearance: CellValue, unit: CellValue, decision: string][] = [
-    ["1/32", "in", "KEEP"], ["1/16", "in", "KEEP"], ["1/8", "in", "KEEP"], [0.126, "in", "WATCH"], ["3/16", "in", "WATCH"], [0.1876, "in", "EXAMINE"],
+    ["1/32", "in", "KEEP"],
+    ["1/16", "in", "KEEP"],
+    ["1/8", "in", "KEEP"],
+    [0.126, "in", "WATCH"],
+    ["3/16", "in", "WATCH"],
+    [0.1876, "in", "EXAMINE"],
     // 1/8 in is 3.175 mm, 3/16 in is 4.7625 mm.
-    [3.175, "mm", "KEEP"], [3.18, "mm", "WATCH"], [4.7625, "mm", "WATCH"], [4.77, "mm", "EXAMINE"], [0.4763, "cm", "EXAMINE"], [0.3, "cm", "KEEP"],
-    [0, "in", "KEEP"], ["none", "mm", "KEEP"],
-    [null, "in", "NO VERDICT"], ["", "in", "NO VERDICT"], ["loose", "in", "NO VERDICT"], ["1/8", "", "NO VERDICT"], ["1/8", null, "NO VERDICT"], [-1, "mm", "NO VERDICT"],
+    [3.175, "mm", "KEEP"],
+    [3.18, "mm", "WATCH"],
+    [4.7625, "mm", "WATCH"],
+    [4.77, "mm", "EXAMINE"],
+    [0.4763, "cm", "EXAMINE"],
+    [0.3, "cm", "KEEP"],
+    [0, "in", "KEEP"],
+    ["none", "mm", "KEEP"],
+    [null, "in", "NO VERDICT"],
+    ["", "in", "NO VERDICT"],
+    ["loose", "in", "NO VERDICT"],
+    ["1/8", "", "NO VERDICT"],
+    ["1/8", null, "NO VERDICT"],
+    [-1, "mm", "NO VERDICT"],
   ];
-  for (const [clearance, unit, decision] of cases) it(`${JSON.stringify(clearance)} ${JSON.stringify(unit)}: ${decision}`, () => { expect(swivelVerdictOf(clearance, unit)).toBe(decision); });
+  for (const [clearance, unit, decision] of cases)
+    it(`${JSON.stringify(clearance)} ${JSON.stringify(unit)}: ${decision}`, () => {
+      expect(swivelVerdictOf(clearance, unit)).toBe(decision);
+    });
 });
 
 describe("CHAINMIN and CHAINVERDICT", () => {
@@ -243,7 +321,9 @@ describe("CHAINMIN and CHAINVERDICT", () => {
     // 29 CFR 1926.251(b)(5) Table H-2; DOE-STD-1090-96 Table 15-2.
     expect(CHAIN_WEAR_TABLE.map((r) => r.nominal)).toEqual(CHAIN_OLD_TABLE.map((r) => r.nominal));
     CHAIN_OLD_TABLE.forEach((row, i) => {
-      const [a, b] = fraction(row.least), [c, d] = fraction(CHAIN_WEAR_TABLE[i]?.wear ?? ""), [e, f] = fraction(row.nominal);
+      const [a, b] = fraction(row.least),
+        [c, d] = fraction(CHAIN_WEAR_TABLE[i]?.wear ?? ""),
+        [e, f] = fraction(row.nominal);
       expect((a * d + c * b) * f, row.nominal).toBe(e * b * d);
       if (row.status === "read") expect(chainMin(row.nominal, "in", [["law"]]) + c / d).toBe(e / f);
     });
@@ -303,7 +383,9 @@ describe("WIREVERDICT", () => {
         expect(wireVerdictOf(row.construction, lay, 0, [[basis]])).toBe("REMOVE");
       });
       if (row.oneStrand === null) {
-        it(`${row.construction} under ${basis}: needs no count of one strand`, () => { expect(wireVerdictOf(row.construction, 0, null, [[basis]])).toBe("KEEP"); });
+        it(`${row.construction} under ${basis}: needs no count of one strand`, () => {
+          expect(wireVerdictOf(row.construction, 0, null, [[basis]])).toBe("KEEP");
+        });
         continue;
       }
       const strand = row.word === "from" ? row.oneStrand : row.oneStrand + 1;
@@ -331,7 +413,9 @@ describe("REMOVEAT", () => {
     it(`throat opening of ${String(original)} ${unit} comes out above ${String(original)} + ${String(allowed)} (WAC 296-155-55800 Table 12; EM 385-1-1 15.E.07)`, () => {
       expect(removeAtSize("hook", "throat opening", original, unit, [["standard"]])).toBeCloseTo(original + allowed, 12);
     });
-  it("throat opening under the law: 15 % (29 CFR 1910.179)", () => { expect(removeAtSize("hook", "throat opening", 2, "in", [["law"]])).toBe(2.3); });
+  it("throat opening under the law: 15 % (29 CFR 1910.179)", () => {
+    expect(removeAtSize("hook", "throat opening", 2, "in", [["law"]])).toBe(2.3);
+  });
   it("a section, by stress: 40 mm", () => {
     // 5 % of 40 mm is 2 mm (practice, highly stressed), 10 % is 4 mm.
     expect(removeAtSize("hook", "saddle", 40, "mm")).toBe(38);
@@ -366,7 +450,12 @@ describe("REMOVEAT", () => {
     cellError(() => removeAtSize("hook", "saddle", 40, "mm", [["what"]]), "#VALUE!");
   });
   it("is where the verdict turns: past it the part is out, at it the source's word decides", () => {
-    for (const [gear, part, basis, atLimit] of [["hook", "saddle", "practice", "WATCH"], ["hook", "shank", "standard", "WATCH"], ["shackle", "bow", "standard", "REMOVE"], ["link", "crown", "practice", "WATCH"]] as const) {
+    for (const [gear, part, basis, atLimit] of [
+      ["hook", "saddle", "practice", "WATCH"],
+      ["hook", "shank", "standard", "WATCH"],
+      ["shackle", "bow", "standard", "REMOVE"],
+      ["link", "crown", "practice", "WATCH"],
+    ] as const) {
       const at = removeAtSize(gear, part, 40, "mm", [[basis]]);
       expect(wearVerdictOf(gear, part, 40, at, null, null, null, [[basis]]), `${gear} ${part}`).toBe(atLimit);
       expect(wearVerdictOf(gear, part, 40, at - 0.001, null, null, null, [[basis]])).toBe("REMOVE");
@@ -405,7 +494,21 @@ describe("DRESSLEFT", () => {
   });
 });
 
-const HEADERS = [["Id", "Gear", "Throat new (in)", "Throat now (in)", "Saddle new (in)", "Saddle now (in)", "Twist", "Cracks", "Latch", "Tag legible", "Remarks"]];
+const HEADERS = [
+  [
+    "Id",
+    "Gear",
+    "Throat new (in)",
+    "Throat now (in)",
+    "Saddle new (in)",
+    "Saddle now (in)",
+    "Twist",
+    "Cracks",
+    "Latch",
+    "Tag legible",
+    "Remarks",
+  ],
+];
 const GOOD: CellValue[] = ["H-1", "hook", 2, 2, 1.5, 1.5, 0, "none", "yes", "yes", ""];
 const withCell = (column: number, cell: CellValue): CellValue[] => GOOD.map((c, i) => (i === column ? cell : c));
 
@@ -449,7 +552,15 @@ describe("VERDICT and REASON", () => {
     expect(verdict([[...(HEADERS[0] ?? []), "Latch"]], [[...GOOD, "yes"]])).toBe("NO VERDICT");
   });
   it("two heading rows are read as one", () => {
-    expect(verdict([["Id", "Gear", "Section (mm)", "", "Cracks", "Bent", "Tag"], ["", "", "new", "now", "", "", ""]], [["R-1", "ring", 30, 30, "none", "none", "yes"]])).toBe("KEEP");
+    expect(
+      verdict(
+        [
+          ["Id", "Gear", "Section (mm)", "", "Cracks", "Bent", "Tag"],
+          ["", "", "new", "now", "", "", ""],
+        ],
+        [["R-1", "ring", 30, 30, "none", "none", "yes"]],
+      ),
+    ).toBe("KEEP");
   });
   it("an unknown kind is NO VERDICT with the nearest", () => {
     expect(verdict(HEADERS, [withCell(1, "anvil")])).toBe("NO VERDICT");
@@ -471,7 +582,9 @@ describe("JUDGE", () => {
   });
   it("agrees with VERDICT and REASON row by row, where no assembly is named", () => {
     const rows = [GOOD, withCell(3, 2.09), withCell(6, 3), withCell(9, "")];
-    expect(judge(HEADERS, rows).map((row) => [row[0], row[1]])).toEqual(rows.map((row) => [verdict(HEADERS, [row]), reason(HEADERS, [row])]));
+    expect(judge(HEADERS, rows).map((row) => [row[0], row[1]])).toEqual(
+      rows.map((row) => [verdict(HEADERS, [row]), reason(HEADERS, [row])]),
+    );
   });
   it("a title between the rows is no item and says so", () => {
     const title = GOOD.map((_, i) => (i === 0 ? "EAST BAY HOOKS" : ""));
@@ -490,19 +603,39 @@ describe("JUDGE", () => {
 
 describe("WORST", () => {
   const cases: [cells: CellValue[][], decision: string][] = [
-    [[["KEEP", "WATCH", "REMOVE"]], "REMOVE"], [[["KEEP"], ["WATCH"]], "WATCH"], [[["KEEP", "KEEP"]], "KEEP"], [[["DRESS", "WATCH"]], "DRESS"], [[["EXAMINE", "NO VERDICT"]], "EXAMINE"], [[["NO VERDICT", "DRESS"]], "NO VERDICT"],
-    [[["KEEP", ""]], "NO VERDICT"], [[["KEEP", null]], "NO VERDICT"], [[["KEEP", 0]], "NO VERDICT"], [[["KEEP", "fine"]], "NO VERDICT"], [[[""]], "NO VERDICT"], [[["REMOVE", ""]], "REMOVE"],
+    [[["KEEP", "WATCH", "REMOVE"]], "REMOVE"],
+    [[["KEEP"], ["WATCH"]], "WATCH"],
+    [[["KEEP", "KEEP"]], "KEEP"],
+    [[["DRESS", "WATCH"]], "DRESS"],
+    [[["EXAMINE", "NO VERDICT"]], "EXAMINE"],
+    [[["NO VERDICT", "DRESS"]], "NO VERDICT"],
+    [[["KEEP", ""]], "NO VERDICT"],
+    [[["KEEP", null]], "NO VERDICT"],
+    [[["KEEP", 0]], "NO VERDICT"],
+    [[["KEEP", "fine"]], "NO VERDICT"],
+    [[[""]], "NO VERDICT"],
+    [[["REMOVE", ""]], "REMOVE"],
   ];
-  for (const [cells, decision] of cases) it(`${JSON.stringify(cells)}: ${decision}`, () => { expect(worst(cells)).toBe(decision); });
+  for (const [cells, decision] of cases)
+    it(`${JSON.stringify(cells)}: ${decision}`, () => {
+      expect(worst(cells)).toBe(decision);
+    });
 });
 
-const serial = (text: string): number => Temporal.PlainDate.from("1899-12-30").until(Temporal.PlainDate.from(text), { largestUnit: "days" }).days;
+const serial = (text: string): number =>
+  Temporal.PlainDate.from("1899-12-30").until(Temporal.PlainDate.from(text), { largestUnit: "days" }).days;
 
 describe("NEXTDUE", () => {
   const cases: [service: string, last: string, next: string][] = [
     // WAC 296-155-55800 Table 12: normal a year, severe a quarter; months as the calendar counts, the month's end is kept.
-    ["normal", "2026-01-31", "2027-01-31"], ["severe", "2026-01-31", "2026-04-30"], ["monthly", "2026-01-31", "2026-02-28"], ["quarterly", "2025-11-30", "2026-02-28"],
-    ["6 monthly", "2026-08-31", "2027-02-28"], ["yearly", "2024-02-29", "2025-02-28"], ["idle", "2026-03-31", "2026-04-30"], ["special 6 monthly", "2026-01-01", "2026-07-01"],
+    ["normal", "2026-01-31", "2027-01-31"],
+    ["severe", "2026-01-31", "2026-04-30"],
+    ["monthly", "2026-01-31", "2026-02-28"],
+    ["quarterly", "2025-11-30", "2026-02-28"],
+    ["6 monthly", "2026-08-31", "2027-02-28"],
+    ["yearly", "2024-02-29", "2025-02-28"],
+    ["idle", "2026-03-31", "2026-04-30"],
+    ["special 6 monthly", "2026-01-01", "2026-07-01"],
   ];
   for (const [service, last, next] of cases)
     it(`${service} from ${last}: ${next}`, () => {
@@ -524,13 +657,28 @@ describe("NEXTDUE", () => {
 describe("DUESTATE", () => {
   const today = serial("2026-06-01");
   const cases: [due: CellValue, asOf: CellValue, lead: CellValue, state: string][] = [
-    [today - 1, today, null, "OVERDUE"], [today, today, null, "DUE SOON"], [today + 30, today, null, "DUE SOON"], [today + 31, today, null, "CURRENT"],
-    [today + 1, today, 0, "CURRENT"], [today, today, 0, "DUE SOON"], [today + 60, today, 60, "DUE SOON"], [today + 61, today, "60", "CURRENT"],
-    ["2026-05-31", "2026-06-01", null, "OVERDUE"], ["", today, null, "NO DATE"], [null, today, null, "NO DATE"], [0, today, null, "NO DATE"], [today, "", null, "NO DATE"], ["soon", today, null, "NO DATE"],
+    [today - 1, today, null, "OVERDUE"],
+    [today, today, null, "DUE SOON"],
+    [today + 30, today, null, "DUE SOON"],
+    [today + 31, today, null, "CURRENT"],
+    [today + 1, today, 0, "CURRENT"],
+    [today, today, 0, "DUE SOON"],
+    [today + 60, today, 60, "DUE SOON"],
+    [today + 61, today, "60", "CURRENT"],
+    ["2026-05-31", "2026-06-01", null, "OVERDUE"],
+    ["", today, null, "NO DATE"],
+    [null, today, null, "NO DATE"],
+    [0, today, null, "NO DATE"],
+    [today, "", null, "NO DATE"],
+    ["soon", today, null, "NO DATE"],
   ];
-  for (const [due, asOf, lead, state] of cases) it(`due ${JSON.stringify(due)}, as of ${JSON.stringify(asOf)}, lead ${JSON.stringify(lead)}: ${state}`, () => { expect(dueStateOf(due, asOf, lead)).toBe(state); });
+  for (const [due, asOf, lead, state] of cases)
+    it(`due ${JSON.stringify(due)}, as of ${JSON.stringify(asOf)}, lead ${JSON.stringify(lead)}: ${state}`, () => {
+      expect(dueStateOf(due, asOf, lead)).toBe(state);
+    });
   it("gives #VALUE! for lead days that cannot be read: no number is put in their place", () => {
-    for (const lead of ["a month", -5, 2.5, true]) expect(cellError(() => dueStateOf(today, today, lead), "#VALUE!")).toContain("lead days");
+    for (const lead of ["a month", -5, 2.5, true])
+      expect(cellError(() => dueStateOf(today, today, lead), "#VALUE!")).toContain("lead days");
   });
 });
 
@@ -568,12 +716,41 @@ describe("a blank optional argument", () => {
 });
 
 describe("every verdict function", () => {
-  const anything: CellValue[] = [null, undefined, "", 0, 1, -1, 2.5, "x", "2 in", "?", true, false, 46089, 1e308, "#N/A", "none", "constructor"];
+  const anything: CellValue[] = [
+    null,
+    undefined,
+    "",
+    0,
+    1,
+    -1,
+    2.5,
+    "x",
+    "2 in",
+    "?",
+    true,
+    false,
+    46089,
+    1e308,
+    "#N/A",
+    "none",
+    "constructor",
+  ];
   it("always gives a decision word, whatever stands in its cells", () => {
     for (const a of anything)
       for (const b of anything)
         for (const c of ["in", "mm", "cm", "", null, 5]) {
-          const results = [wearVerdictOf("hook", "saddle", a, b), wearVerdictOf(a, b, 40, 38), throatVerdictOf(a, b, c), twistVerdictOf(a, [[b]]), swivelVerdictOf(a, c, [[b]]), chainVerdictOf(a, b, c), wireVerdictOf("running rope", a, b), wireVerdictOf(a, b, 0), verdict([["Id", "Gear"]], [[a, b]]), worst([[a, b]])];
+          const results = [
+            wearVerdictOf("hook", "saddle", a, b),
+            wearVerdictOf(a, b, 40, 38),
+            throatVerdictOf(a, b, c),
+            twistVerdictOf(a, [[b]]),
+            swivelVerdictOf(a, c, [[b]]),
+            chainVerdictOf(a, b, c),
+            wireVerdictOf("running rope", a, b),
+            wireVerdictOf(a, b, 0),
+            verdict([["Id", "Gear"]], [[a, b]]),
+            worst([[a, b]]),
+          ];
           for (const result of results) expect(DECISIONS).toContain(result);
         }
   });

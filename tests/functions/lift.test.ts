@@ -1,7 +1,17 @@
 /** The functions for ropes, grooves and the load before a lift, as a cell calls them. */
 import { describe, expect, it } from "vitest";
 import { grooveVerdictOf, hotShareOf, legLoadOf, ratedAtOf, ropeVerdictOf, sideShareOf } from "../../src/functions/functions";
-import { ANGLE_FACTORS, CHAIN_CHOKE_ROWS, CHOKE_ROWS, EYEBOLT_ROWS, HEAT_ROWS, RATED_100, RATED_80, SHACKLE_SIDE_ROWS, STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
+import {
+  ANGLE_FACTORS,
+  CHAIN_CHOKE_ROWS,
+  CHOKE_ROWS,
+  EYEBOLT_ROWS,
+  HEAT_ROWS,
+  RATED_100,
+  RATED_80,
+  SHACKLE_SIDE_ROWS,
+  STRICTER_CHOKE_ROWS,
+} from "../fixtures/capacity";
 import { GROOVES } from "../fixtures/grooves";
 
 /** Calls what must end in a cell error; returns its sentence. */
@@ -27,10 +37,21 @@ const BLANKS = [null, "", undefined];
 describe("ROPEVERDICT", () => {
   // 29 CFR 1926.1413, Cal. T8 5036: more than 5 % below nominal. 5 % of 1/2 in is 0.025 in; of 13 mm 0.65 mm.
   const cases: [nominal: unknown, measured: unknown, unit: string, decision: string][] = [
-    ["1/2", 0.5, "in", "KEEP"], [0.5, 0.49, "in", "KEEP"], [0.5, 0.475, "in", "WATCH"], [0.5, 0.4749, "in", "REMOVE"], [0.5, 0.472, "in", "REMOVE"],
-    [0.5, 0.52, "in", "KEEP"], ["13 mm", 12.35, "mm", "WATCH"], [13, 12.34, "mm", "REMOVE"], [1.3, 1.235, "cm", "WATCH"], ["1/2", "12.06 mm", "in", "REMOVE"],
+    ["1/2", 0.5, "in", "KEEP"],
+    [0.5, 0.49, "in", "KEEP"],
+    [0.5, 0.475, "in", "WATCH"],
+    [0.5, 0.4749, "in", "REMOVE"],
+    [0.5, 0.472, "in", "REMOVE"],
+    [0.5, 0.52, "in", "KEEP"],
+    ["13 mm", 12.35, "mm", "WATCH"],
+    [13, 12.34, "mm", "REMOVE"],
+    [1.3, 1.235, "cm", "WATCH"],
+    ["1/2", "12.06 mm", "in", "REMOVE"],
   ];
-  for (const [nominal, measured, unit, decision] of cases) it(`${String(nominal)} to ${String(measured)} ${unit}: ${decision}`, () => { expect(ropeVerdictOf(nominal, measured, unit)).toBe(decision); });
+  for (const [nominal, measured, unit, decision] of cases)
+    it(`${String(nominal)} to ${String(measured)} ${unit}: ${decision}`, () => {
+      expect(ropeVerdictOf(nominal, measured, unit)).toBe(decision);
+    });
   it("is NO VERDICT for anything missing, unreadable, or without a limit in force", () => {
     for (const blank of [...BLANKS, 0, "n/a", "ok", "1,875", 46089]) {
       expect(ropeVerdictOf(blank, 0.5, "in"), String(blank)).toBe("NO VERDICT");
@@ -89,10 +110,18 @@ describe("LEGLOAD", () => {
     for (const blank of [...BLANKS, 0]) expect(legLoadOf(2000, 2, 30, blank)).toBe(2000);
   });
   it("refuses legs flatter than 30 degrees, however the angle is given", () => {
-    for (const [angle, from] of [[29.999, "horizontal"], [60.001, "vertical"], [120.1, "included"], [0, "horizontal"], [15, null]] as const) expect(cellError(() => legLoadOf(1000, 2, angle, from), "#N/A")).toContain("less than 30 degrees");
+    for (const [angle, from] of [
+      [29.999, "horizontal"],
+      [60.001, "vertical"],
+      [120.1, "included"],
+      [0, "horizontal"],
+      [15, null],
+    ] as const)
+      expect(cellError(() => legLoadOf(1000, 2, angle, from), "#N/A")).toContain("less than 30 degrees");
   });
   it("refuses the angle between two of three or four legs", () => {
-    for (const legs of [3, 4]) expect(cellError(() => legLoadOf(1000, legs, 60, "included"), "#N/A")).toContain("measure it from horizontal or vertical");
+    for (const legs of [3, 4])
+      expect(cellError(() => legLoadOf(1000, legs, 60, "included"), "#N/A")).toContain("measure it from horizontal or vertical");
     expect(cellError(() => ratedAtOf(1000, "basket", 2, 60, "included"), "#N/A")).toContain("measure it from horizontal or vertical");
   });
   it("gives #N/A for what is missing and #VALUE! for what cannot be", () => {
@@ -111,12 +140,17 @@ describe("LEGLOAD", () => {
 });
 
 describe("RATEDAT", () => {
-  for (const [grade, rows] of [[80, RATED_80], [100, RATED_100]] as const)
+  for (const [grade, rows] of [
+    [80, RATED_80],
+    [100, RATED_100],
+  ] as const)
     for (const [size, single, ...printed] of rows)
       it(`grade ${String(grade)} chain ${size} in, ${String(single)} lb: within 60 lb of every printed cell`, () => {
         const worked = [2, 3].flatMap((legs) => [60, 45, 30].map((angle) => ratedAtOf(single, "vertical", legs, angle)));
         expect(worked).toHaveLength(printed.length);
-        printed.forEach((pounds, i) => { expect(Math.abs((worked[i] ?? 0) - pounds), `${String(i)}: ${String(worked[i])}`).toBeLessThanOrEqual(60); });
+        printed.forEach((pounds, i) => {
+          expect(Math.abs((worked[i] ?? 0) - pounds), `${String(i)}: ${String(worked[i])}`).toBeLessThanOrEqual(60);
+        });
         // Triple and quadruple share a column; a single basket is two legs.
         expect(ratedAtOf(single, "vertical", 4, 60)).toBe(worked[3]);
         expect(ratedAtOf(single, "basket", 1, 60)).toBe(worked[0]);
@@ -130,11 +164,14 @@ describe("RATEDAT", () => {
       expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeCloseTo(10 * percent, 9);
     });
   it("a choke never keeps more than either table", () => {
-    for (const [angle, percent] of CHOKE_ROWS) if (angle >= 30) expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeLessThanOrEqual(7.5 * percent + 1e-9);
-    for (const [angle, , tonnes] of CHAIN_CHOKE_ROWS) expect(ratedAtOf(5, "choker", 1, null, null, angle)).toBeLessThanOrEqual(tonnes + 1e-9);
+    for (const [angle, percent] of CHOKE_ROWS)
+      if (angle >= 30) expect(ratedAtOf(1000, "choker", 1, null, null, angle)).toBeLessThanOrEqual(7.5 * percent + 1e-9);
+    for (const [angle, , tonnes] of CHAIN_CHOKE_ROWS)
+      expect(ratedAtOf(5, "choker", 1, null, null, angle)).toBeLessThanOrEqual(tonnes + 1e-9);
   });
   it("a choke below 30 degrees is refused: the chain table has no rating there", () => {
-    for (const choke of [29.999, 29, 1, "29", "0", 0]) expect(cellError(() => ratedAtOf(1000, "choker", 1, null, null, choke), "#N/A")).toContain("less than 30 degrees");
+    for (const choke of [29.999, 29, 1, "29", "0", 0])
+      expect(cellError(() => ratedAtOf(1000, "choker", 1, null, null, choke), "#N/A")).toContain("less than 30 degrees");
   });
   it("a single vertical or choker leg needs no angle; a basket does", () => {
     for (const blank of BLANKS) {
@@ -146,13 +183,16 @@ describe("RATEDAT", () => {
   });
   it("a choke angle left out is a free choke; 0, which some hosts hand over for a blank cell, is refused as the text 0 is", () => {
     for (const blank of BLANKS) expect(ratedAtOf(1000, "choker", 1, null, null, blank)).toBe(750);
-    expect(cellError(() => ratedAtOf(1, "choker", 1, 90, "", 0), "#N/A")).toBe(cellError(() => ratedAtOf(1, "choker", 1, 90, "", "0"), "#N/A"));
+    expect(cellError(() => ratedAtOf(1, "choker", 1, 90, "", 0), "#N/A")).toBe(
+      cellError(() => ratedAtOf(1, "choker", 1, 90, "", "0"), "#N/A"),
+    );
   });
   it("an angle of 0 is no blank: one leg at 0 degrees from horizontal is refused, and told how to say that it hangs straight", () => {
-    for (const hitch of ["vertical", "choker"]) for (const angle of [0, "0"]) {
-      expect(cellError(() => ratedAtOf(1, hitch, 1, angle, "horizontal", ""), "#N/A")).toMatch(/less than 30 degrees.*type 90/);
-      expect(cellError(() => ratedAtOf(1, hitch, 1, angle, null, null), "#N/A")).toMatch(/empty text.*type 90/);
-    }
+    for (const hitch of ["vertical", "choker"])
+      for (const angle of [0, "0"]) {
+        expect(cellError(() => ratedAtOf(1, hitch, 1, angle, "horizontal", ""), "#N/A")).toMatch(/less than 30 degrees.*type 90/);
+        expect(cellError(() => ratedAtOf(1, hitch, 1, angle, null, null), "#N/A")).toMatch(/empty text.*type 90/);
+      }
     // From vertical, 0 and a blank both hang straight.
     expect(ratedAtOf(1, "vertical", 1, 0, "vertical")).toBe(1);
   });
@@ -177,8 +217,17 @@ describe("HOTSHARE", () => {
   for (const [fahrenheit, celsius, hot80, after80, hot100, after100] of HEAT_ROWS)
     it(`${String(fahrenheit)} F (${String(celsius)} C): ${String(hot80)} and ${String(hot100)} % off while hot, ${String(after80)} and ${String(after100)} % for good (ASME B30.9 Table 9-1.8.1-1)`, () => {
       const left = (percent: number): number => (100 - percent) / 100;
-      for (const [degrees, unit] of [[fahrenheit, "F"], [celsius, "C"], [String(fahrenheit), "°F"]] as const) {
-        expect([hotShareOf(80, degrees, unit), hotShareOf(80, degrees, unit, "after"), hotShareOf(100, degrees, unit, "hot"), hotShareOf("Grade 100", degrees, unit, "after")]).toEqual([left(hot80), left(after80), left(hot100), left(after100)]);
+      for (const [degrees, unit] of [
+        [fahrenheit, "F"],
+        [celsius, "C"],
+        [String(fahrenheit), "°F"],
+      ] as const) {
+        expect([
+          hotShareOf(80, degrees, unit),
+          hotShareOf(80, degrees, unit, "after"),
+          hotShareOf(100, degrees, unit, "hot"),
+          hotShareOf("Grade 100", degrees, unit, "after"),
+        ]).toEqual([left(hot80), left(after80), left(hot100), left(after100)]);
       }
     });
   it("between two rows counts the hotter: grade 100 at 450 F is the 500 F row, 25 % off", () => {
@@ -190,8 +239,19 @@ describe("HOTSHARE", () => {
     expect(7100 * hotShareOf(80, 800, "F", "after")).toBeCloseTo(6035, 6);
   });
   it("below the first row takes nothing off; above the last leaves nothing", () => {
-    for (const [degrees, unit] of [[399.9, "F"], [203, "C"], [68, "F"], [-39, "C"]] as const) expect(hotShareOf(80, degrees, unit)).toBe(1);
-    for (const [degrees, unit] of [[1000.1, "F"], [538.5, "C"], [2000, "F"]] as const) for (const state of ["hot", "after"]) expect(hotShareOf(100, degrees, unit, state)).toBe(0);
+    for (const [degrees, unit] of [
+      [399.9, "F"],
+      [203, "C"],
+      [68, "F"],
+      [-39, "C"],
+    ] as const)
+      expect(hotShareOf(80, degrees, unit)).toBe(1);
+    for (const [degrees, unit] of [
+      [1000.1, "F"],
+      [538.5, "C"],
+      [2000, "F"],
+    ] as const)
+      for (const state of ["hot", "after"]) expect(hotShareOf(100, degrees, unit, state)).toBe(0);
   });
   it("reads a blank state as hot in every host", () => {
     for (const blank of [...BLANKS, 0]) expect(hotShareOf(80, 800, "F", blank)).toBe(0.6);
@@ -211,7 +271,10 @@ describe("HOTSHARE", () => {
 });
 
 describe("SIDESHARE", () => {
-  for (const [angle, percent] of SHACKLE_SIDE_ROWS) it(`a shackle ${String(angle)} degrees out of its plane keeps ${String(percent)} %`, () => { expect(sideShareOf("shackle", angle)).toBe(percent / 100); });
+  for (const [angle, percent] of SHACKLE_SIDE_ROWS)
+    it(`a shackle ${String(angle)} degrees out of its plane keeps ${String(percent)} %`, () => {
+      expect(sideShareOf("shackle", angle)).toBe(percent / 100);
+    });
   for (const [angle, percent, pounds] of EYEBOLT_ROWS)
     it(`a shoulder eyebolt ${String(angle)} degrees from its axis keeps ${String(percent)} %: ${String(pounds)} of 1,550 lb`, () => {
       expect(sideShareOf("shoulder eyebolt", angle)).toBe(percent / 100);
@@ -221,7 +284,20 @@ describe("SIDESHARE", () => {
   it("between two rows the worse counts", () => {
     expect([5.1, 16, 31, 46].map((angle) => sideShareOf("shoulder eyebolt", angle))).toEqual([0.8, 0.65, 0.3, 0.25]);
   });
-  for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "Eyebolt without shoulder", "eyebolt w/o shoulder", "eye bolt, no shoulder", "nonshoulder eyebolt", "unshouldered eyebolt", "shoulderless eyebolt", "eyebolt (shoulder: no)", "regular eyebolt", "eyebolt, shoulder missing", "eyebolt, shoulder?"])
+  for (const plain of [
+    "non-shoulder eyebolt",
+    "plain eye bolt",
+    "Eyebolt without shoulder",
+    "eyebolt w/o shoulder",
+    "eye bolt, no shoulder",
+    "nonshoulder eyebolt",
+    "unshouldered eyebolt",
+    "shoulderless eyebolt",
+    "eyebolt (shoulder: no)",
+    "regular eyebolt",
+    "eyebolt, shoulder missing",
+    "eyebolt, shoulder?",
+  ])
     it(`"${plain}" is pulled in line only (WAC 296-155-56110(2)(b))`, () => {
       expect([sideShareOf(plain, 0), sideShareOf(plain, 5)]).toEqual([1, 1]);
       for (const angle of [5.1, 20, 45, 90]) expect(cellError(() => sideShareOf(plain, angle), "#N/A")).toMatch(/in line only/);

@@ -17,7 +17,9 @@ interface Generated {
   readonly metadataJson: string;
   readonly associate: readonly { readonly functionName: string; readonly id: string }[];
 }
-const { generateCustomFunctionsMetadata } = createRequire(import.meta.url)("custom-functions-metadata") as { generateCustomFunctionsMetadata(path: string): Promise<Generated> };
+const { generateCustomFunctionsMetadata } = createRequire(import.meta.url)("custom-functions-metadata") as {
+  generateCustomFunctionsMetadata(path: string): Promise<Generated>;
+};
 
 const FILE = fileURLToPath(new URL("../../src/functions/functions.ts", import.meta.url));
 
@@ -51,15 +53,56 @@ HOTSHARE(grade, temperature, unit, [state])
 SIDESHARE(gear, angle)
 SOURCE(criterion)
 `;
-const contract = new Map(CONTRACT.trim().split("\n").map((line) => [line.slice(0, line.indexOf("(")), line]));
+const contract = new Map(
+  CONTRACT.trim()
+    .split("\n")
+    .map((line) => [line.slice(0, line.indexOf("(")), line]),
+);
 
 /** Functions of the contract that this release must have. */
-const RELEASED = ["LENGTH", "WEARPCT", "GROWTHPCT", "WEARVERDICT", "THROATVERDICT", "TWISTVERDICT", "SWIVELVERDICT", "CHAINVERDICT", "CHAINMIN", "WIREVERDICT", "ROPEVERDICT", "GROOVEVERDICT", "REMOVEAT", "DRESSLEFT", "VERDICT", "REASON", "JUDGE", "WORST", "NEXTDUE", "DUESTATE", "LEGLOAD", "RATEDAT", "HOTSHARE", "SIDESHARE", "SOURCE"];
+const RELEASED = [
+  "LENGTH",
+  "WEARPCT",
+  "GROWTHPCT",
+  "WEARVERDICT",
+  "THROATVERDICT",
+  "TWISTVERDICT",
+  "SWIVELVERDICT",
+  "CHAINVERDICT",
+  "CHAINMIN",
+  "WIREVERDICT",
+  "ROPEVERDICT",
+  "GROOVEVERDICT",
+  "REMOVEAT",
+  "DRESSLEFT",
+  "VERDICT",
+  "REASON",
+  "JUDGE",
+  "WORST",
+  "NEXTDUE",
+  "DUESTATE",
+  "LEGLOAD",
+  "RATEDAT",
+  "HOTSHARE",
+  "SIDESHARE",
+  "SOURCE",
+];
 /** Arguments that are ranges; the rule sets may come as the range of the house limits, and one cell is a range too. */
 const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis"]);
 
 const generated = await generateCustomFunctionsMetadata(FILE);
-const metadata = (JSON.parse(generated.metadataJson) as { functions: { id: string; name: string; description?: string; parameters: Parameter[]; result: { dimensionality?: string }; options?: Record<string, unknown> }[] }).functions;
+const metadata = (
+  JSON.parse(generated.metadataJson) as {
+    functions: {
+      id: string;
+      name: string;
+      description?: string;
+      parameters: Parameter[];
+      result: { dimensionality?: string };
+      options?: Record<string, unknown>;
+    }[];
+  }
+).functions;
 
 describe("the functions' metadata", () => {
   it("is generated without errors", () => {
@@ -92,7 +135,8 @@ describe("the functions' metadata", () => {
       expect(f.result.dimensionality ?? "scalar").toBe(f.id === "JUDGE" ? "matrix" : "scalar");
     });
     it(`${f.id} is neither volatile nor streaming nor bound to a sheet`, () => {
-      for (const option of ["volatile", "stream", "cancelable", "requiresAddress", "requiresParameterAddresses"]) expect(f.options?.[option] ?? false, option).toBe(false);
+      for (const option of ["volatile", "stream", "cancelable", "requiresAddress", "requiresParameterAddresses"])
+        expect(f.options?.[option] ?? false, option).toBe(false);
     });
   }
 
@@ -102,17 +146,26 @@ describe("the functions' metadata", () => {
   it("optional arguments come last", () => {
     for (const f of metadata) {
       const first = f.parameters.findIndex((p) => p.optional === true);
-      if (first >= 0) expect(f.parameters.slice(first).every((p) => p.optional === true), f.id).toBe(true);
+      if (first >= 0)
+        expect(
+          f.parameters.slice(first).every((p) => p.optional === true),
+          f.id,
+        ).toBe(true);
     }
   });
   it("every basis argument says what it takes", () => {
-    for (const f of metadata) for (const p of f.parameters) if (p.name === "basis") expect(p.description, f.id).toMatch(/^Rule sets.*range of the sheet House limits\.$/);
+    for (const f of metadata)
+      for (const p of f.parameters)
+        if (p.name === "basis") expect(p.description, f.id).toMatch(/^Rule sets.*range of the sheet House limits\.$/);
   });
 });
 
 describe("the functions' file", () => {
   it("is thin: each function is a few lines over the engine", () => {
-    const bodies = readFileSync(FILE, "utf8").split(/\nexport function /).slice(1).map((text) => text.slice(0, text.indexOf("\n}")));
+    const bodies = readFileSync(FILE, "utf8")
+      .split(/\nexport function /)
+      .slice(1)
+      .map((text) => text.slice(0, text.indexOf("\n}")));
     expect(bodies).toHaveLength(Object.keys(functions).length);
     for (const body of bodies) expect(body.split("\n").length, body.slice(0, 40)).toBeLessThanOrEqual(15);
   });

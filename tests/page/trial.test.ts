@@ -23,7 +23,17 @@ beforeAll(async () => {
   server = await serve({});
   browser = await chromium.launch({
     executablePath: process.env["GEAR_BROWSER"] ?? (await findBrowser()),
-    args: ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", `--ignore-certificate-errors-spki-list=${server.spki}`],
+    args: [
+      "--headless",
+      "--no-sandbox",
+      "--disable-gpu",
+      "--disable-quic",
+      "--no-first-run",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      `--ignore-certificate-errors-spki-list=${server.spki}`,
+    ],
   });
 });
 
@@ -60,12 +70,15 @@ async function open(width = 1366): Promise<{ page: Page; pane: FrameLocator }> {
 
 /** Value of a register cell by id and heading, from the workbook behind the page. */
 async function cell(page: Page, id: string, heading: string): Promise<unknown> {
-  return page.evaluate(({ id, heading }) => {
-    const sheet = window.trial!.book.sheet("Gear register")!;
-    const row = [...sheet.rows.keys()].find((r) => String(sheet.cell(r, 1)?.value) === id)!;
-    const column = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === heading)!;
-    return sheet.cell(row, column)?.value;
-  }, { id, heading });
+  return page.evaluate(
+    ({ id, heading }) => {
+      const sheet = window.trial!.book.sheet("Gear register")!;
+      const row = [...sheet.rows.keys()].find((r) => String(sheet.cell(r, 1)?.value) === id)!;
+      const column = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === heading)!;
+      return sheet.cell(row, column)?.value;
+    },
+    { id, heading },
+  );
 }
 
 async function seriousFaults(target: Page | Awaited<ReturnType<Page["frames"]>>[number]): Promise<string[]> {
@@ -73,9 +86,12 @@ async function seriousFaults(target: Page | Awaited<ReturnType<Page["frames"]>>[
   const faults = await target.evaluate(async () => {
     const axe = (globalThis as unknown as { axe: { run: (root: unknown, options: unknown) => Promise<{ violations: Fault[] }> } }).axe;
     // Focus sentinels of the component library are hidden on purpose and pass the focus on at once.
-    return (await axe.run({ include: [document], exclude: [["[data-tabster-dummy]"]] }, { resultTypes: ["violations"], iframes: false })).violations;
+    return (await axe.run({ include: [document], exclude: [["[data-tabster-dummy]"]] }, { resultTypes: ["violations"], iframes: false }))
+      .violations;
   });
-  return faults.filter((f) => f.impact === "serious" || f.impact === "critical").map((f) => `${f.id}: ${f.nodes[0]?.html.slice(0, 160) ?? ""}`);
+  return faults
+    .filter((f) => f.impact === "serious" || f.impact === "critical")
+    .map((f) => `${f.id}: ${f.nodes[0]?.html.slice(0, 160) ?? ""}`);
 }
 
 describe("the trial page", () => {
@@ -96,12 +112,18 @@ describe("the trial page", () => {
     const target = await page.evaluate(() => {
       const sheet = window.trial!.book.sheet("Gear register")!;
       const column = (h: string): number => Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === h)!;
-      const row = [...sheet.rows.keys()].find((r) => r > 3 && sheet.cell(r, column("Gear"))?.value === "hook" && sheet.cell(r, column("Verdict"))?.value === "KEEP")
-        ?? [...sheet.rows.keys()].find((r) => r > 3 && /hook/i.test(String(sheet.cell(r, column("Gear"))?.value)) && sheet.cell(r, column("Verdict"))?.value === "KEEP")!;
+      const row =
+        [...sheet.rows.keys()].find(
+          (r) => r > 3 && sheet.cell(r, column("Gear"))?.value === "hook" && sheet.cell(r, column("Verdict"))?.value === "KEEP",
+        ) ??
+        [...sheet.rows.keys()].find(
+          (r) => r > 3 && /hook/i.test(String(sheet.cell(r, column("Gear"))?.value)) && sheet.cell(r, column("Verdict"))?.value === "KEEP",
+        )!;
       return { row, column: column("Throat now"), id: String(sheet.cell(row, 1)?.value) };
     });
     expect(await cell(page, target.id, "Verdict")).toBe("KEEP");
-    const letter = (n: number): string => (n < 26 ? String.fromCharCode(65 + n) : String.fromCharCode(64 + Math.floor(n / 26)) + String.fromCharCode(65 + (n % 26)));
+    const letter = (n: number): string =>
+      n < 26 ? String.fromCharCode(65 + n) : String.fromCharCode(64 + Math.floor(n / 26)) + String.fromCharCode(65 + (n % 26));
     await goTo(page, `${letter(target.column)}${String(target.row + 1)}`);
     await page.keyboard.type("40 in");
     await page.keyboard.press("Enter");
@@ -110,14 +132,28 @@ describe("the trial page", () => {
 
     // Filter to removals from the pane.
     await pane.getByRole("button", { name: "See the items" }).click();
-    await pane.getByRole("button", { name: /REMOVE/ }).first().click();
+    await pane
+      .getByRole("button", { name: /REMOVE/ })
+      .first()
+      .click();
     await pane.getByRole("button", { name: "Show only these in the register" }).click();
-    await expect.poll(() => page.evaluate(() => {
-      const sheet = window.trial!.book.sheet("Gear register")!;
-      const verdict = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === "Verdict")!;
-      const items = [...sheet.rows.keys()].filter((r) => r > 3 && sheet.cell(r, verdict)?.value);
-      return items.filter((r) => !sheet.hiddenRows.has(r)).map((r) => sheet.cell(r, verdict)?.value).join() || "none";
-    }), { timeout: 20_000 }).toMatch(/^REMOVE(,REMOVE)*$/);
+    await expect
+      .poll(
+        () =>
+          page.evaluate(() => {
+            const sheet = window.trial!.book.sheet("Gear register")!;
+            const verdict = Array.from({ length: 80 }, (_, c) => c).find((c) => sheet.cell(3, c)?.value === "Verdict")!;
+            const items = [...sheet.rows.keys()].filter((r) => r > 3 && sheet.cell(r, verdict)?.value);
+            return (
+              items
+                .filter((r) => !sheet.hiddenRows.has(r))
+                .map((r) => sheet.cell(r, verdict)?.value)
+                .join() || "none"
+            );
+          }),
+        { timeout: 20_000 },
+      )
+      .toMatch(/^REMOVE(,REMOVE)*$/);
     await page.context().close();
   });
 
@@ -149,12 +185,28 @@ describe("the trial page", () => {
 
     await pane.getByRole("button", { name: "Put this on a sheet" }).click();
     await pane.getByText("Written on sheet Gear lift, with live formulas.").waitFor({ timeout: 60_000 });
-    const lifted = (): Promise<unknown[]> => page.evaluate(() => {
-      const sheet = window.trial!.book.sheet("Gear lift");
-      const at = (row: number, column: number): unknown => sheet?.cell(row - 1, column)?.value;
-      return [at(7, 1), at(7, 2), at(8, 1), at(9, 1), at(10, 1), at(18, 1), at(25, 0), at(25, 2), at(25, 3), at(26, 0), at(26, 2), at(26, 3)];
-    });
-    await expect.poll(lifted, { timeout: 20_000 }).toEqual([100, "kg", 1, 60, "vertical", "CARRIES", SLING, "in a leg", "CARRIES", SHACKLE, "on top", "CARRIES"]);
+    const lifted = (): Promise<unknown[]> =>
+      page.evaluate(() => {
+        const sheet = window.trial!.book.sheet("Gear lift");
+        const at = (row: number, column: number): unknown => sheet?.cell(row - 1, column)?.value;
+        return [
+          at(7, 1),
+          at(7, 2),
+          at(8, 1),
+          at(9, 1),
+          at(10, 1),
+          at(18, 1),
+          at(25, 0),
+          at(25, 2),
+          at(25, 3),
+          at(26, 0),
+          at(26, 2),
+          at(26, 3),
+        ];
+      });
+    await expect
+      .poll(lifted, { timeout: 20_000 })
+      .toEqual([100, "kg", 1, 60, "vertical", "CARRIES", SLING, "in a leg", "CARRIES", SHACKLE, "on top", "CARRIES"]);
     // 100 kg over the sine of 60 degrees.
     expect(await page.evaluate(() => window.trial!.book.sheet("Gear lift")?.cell(16, 1)?.value)).toBeCloseTo(115.4701, 3);
     await page.context().close();
@@ -181,8 +233,13 @@ describe("the trial page", () => {
   it("says in one sentence that a file is no workbook, and keeps the page as it was", { timeout: 60_000 }, async () => {
     const { page } = await open();
     const before = await page.evaluate(() => window.trial!.book.sheets.map((s) => s.name).join());
-    await page.locator("input[type=file]").setInputFiles({ name: "notes.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from("these are my notes") });
-    await page.getByText(/not an \.xlsx workbook/i).first().waitFor();
+    await page
+      .locator("input[type=file]")
+      .setInputFiles({ name: "notes.xlsx", mimeType: "application/octet-stream", buffer: Buffer.from("these are my notes") });
+    await page
+      .getByText(/not an \.xlsx workbook/i)
+      .first()
+      .waitFor();
     expect(await page.evaluate(() => window.trial!.book.sheets.map((s) => s.name).join())).toBe(before);
     await page.context().close();
   });
@@ -210,7 +267,10 @@ async function goTo(page: Page, address: string): Promise<void> {
   const box = page.locator("input").filter({ hasNot: page.locator("[type=file]") });
   const count = await box.count();
   for (let i = 0; i < count; i += 1) {
-    const value = await box.nth(i).inputValue().catch(() => "");
+    const value = await box
+      .nth(i)
+      .inputValue()
+      .catch(() => "");
     if (/^[A-Z]+\d+/.test(value)) {
       await box.nth(i).click();
       await box.nth(i).fill(address);

@@ -10,7 +10,10 @@ import { FakeWorkbook, ITEMS, LOG_PLACE, report } from "./sample";
 
 async function faults(): Promise<string[]> {
   // Left out: the empty focus stops that the component library itself places at the ends of a layer.
-  const results = await axe.run({ include: [["body"]], exclude: [["[data-tabster-dummy]"]] }, { rules: { "color-contrast": { enabled: false } } });
+  const results = await axe.run(
+    { include: [["body"]], exclude: [["[data-tabster-dummy]"]] },
+    { rules: { "color-contrast": { enabled: false } } },
+  );
   return results.violations.map((violation) => `${violation.id}: ${violation.nodes[0]?.html ?? ""}`);
 }
 
@@ -27,7 +30,10 @@ describe("the pane keeps the rules for accessible pages", () => {
 
   it("with a log, messages and a result", async () => {
     const book = new FakeWorkbook().withRegister({ disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
-    book.log = { place: LOG_PLACE, report: report(ITEMS, { missingChecks: ["No column for latch."], passedOver: [{ row: 3, why: "blank" }] }) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report(ITEMS, { missingChecks: ["No column for latch."], passedOver: [{ row: 3, why: "blank" }] }),
+    };
     render(<Pane port={book} />);
     await user.click(await screen.findByRole("button", { name: "Rebuild register", description: /stays/ }));
     await screen.findByRole("region", { name: "Register written" });

@@ -10,11 +10,18 @@ import { item, TODAY } from "./sample";
 
 const LATE = "Overdue: inspect it before it is used again.";
 const UNDATED = "No date of its last inspection can be used: inspect it, or fill the date, before it is used.";
-const of = (decision: Decision, dueState: DueState): ItemResult => item(1, { id: "TP-1", decision, dueState, nextDue: dueState === "NO DATE" ? null : TODAY - 1 });
+const of = (decision: Decision, dueState: DueState): ItemResult =>
+  item(1, { id: "TP-1", decision, dueState, nextDue: dueState === "NO DATE" ? null : TODAY - 1 });
 
 /** A shackle without readings, as the engine reads its dates. */
 const read = (service: CellValue, inspected: CellValue): ItemResult => {
-  const log = reportOn([["Id", "Gear", "Service", "Inspected"], ["TP-1", "shackle", service, inspected]], { basis: ["standard"], asOf: TODAY });
+  const log = reportOn(
+    [
+      ["Id", "Gear", "Service", "Inspected"],
+      ["TP-1", "shackle", service, inspected],
+    ],
+    { basis: ["standard"], asOf: TODAY },
+  );
   return log!.items[0]!;
 };
 /** The same item, as if its readings were in order. */
@@ -37,7 +44,8 @@ describe("before an item is used", () => {
   });
 
   it("gear that is out of use already, or in date, keeps its decision's line", () => {
-    for (const decision of ["REMOVE", "EXAMINE", "NO VERDICT"] as const) expect([beforeUse(of(decision, "OVERDUE")), beforeUse(of(decision, "NO DATE"))]).toEqual(["", ""]);
+    for (const decision of ["REMOVE", "EXAMINE", "NO VERDICT"] as const)
+      expect([beforeUse(of(decision, "OVERDUE")), beforeUse(of(decision, "NO DATE"))]).toEqual(["", ""]);
     for (const decision of DECISIONS) for (const state of ["DUE SOON", "CURRENT"] as const) expect(beforeUse(of(decision, state))).toBe("");
     expect(actionOf(of("KEEP", "CURRENT"))).toBe("Keep in service.");
   });
@@ -45,7 +53,9 @@ describe("before an item is used", () => {
   it("says the service where that is what leaves the item without a date", () => {
     expect(beforeUse(kept(read("normal", null)))).toBe(UNDATED);
     expect(beforeUse(kept(read("normal", "last spring")))).toBe(UNDATED);
-    expect(beforeUse(kept(read("wet", { serial: TODAY - 10 })))).toBe("The day of its next inspection is not known: inspect it, or put the service right, before it is used.");
+    expect(beforeUse(kept(read("wet", { serial: TODAY - 10 })))).toBe(
+      "The day of its next inspection is not known: inspect it, or put the service right, before it is used.",
+    );
   });
 });
 
@@ -60,15 +70,43 @@ describe("gear that a lift refuses", () => {
   ] as const)("is told in a word or two: %j", (word, one) => {
     expect(standsIdle(one, TODAY)).toBe(word);
     // The lift itself says the same.
-    const { refusals } = judgeHookup({ items: [{ item: kept(one), place: "top" }], load: "", legs: "", angle: "", angleFrom: "", hitch: "", chokeAngle: "", temperature: "", temperatureUnit: "", grade: "", sideAngles: {}, strict: false, asOf: TODAY });
-    const said = { "": /^$/, "Due today": /due for inspection today/, Overdue: /is OVERDUE/, "No date": /has no date for its next/, "Tagged out": /is tagged out/ }[word];
+    const { refusals } = judgeHookup({
+      items: [{ item: kept(one), place: "top" }],
+      load: "",
+      legs: "",
+      angle: "",
+      angleFrom: "",
+      hitch: "",
+      chokeAngle: "",
+      temperature: "",
+      temperatureUnit: "",
+      grade: "",
+      sideAngles: {},
+      strict: false,
+      asOf: TODAY,
+    });
+    const said = {
+      "": /^$/,
+      "Due today": /due for inspection today/,
+      Overdue: /is OVERDUE/,
+      "No date": /has no date for its next/,
+      "Tagged out": /is tagged out/,
+    }[word];
     expect(refusals.filter((sentence) => /tagged out|inspection/.test(sentence)).join()).toMatch(said);
   });
 });
 
 describe("late items", () => {
   it("that are REMOVE or tagged out are out anyway", () => {
-    expect(lateAndOut([of("REMOVE", "OVERDUE"), of("EXAMINE", "OVERDUE"), of("KEEP", "OVERDUE"), of("REMOVE", "CURRENT"), { ...of("KEEP", "OVERDUE"), tagged: true }])).toBe(2);
+    expect(
+      lateAndOut([
+        of("REMOVE", "OVERDUE"),
+        of("EXAMINE", "OVERDUE"),
+        of("KEEP", "OVERDUE"),
+        of("REMOVE", "CURRENT"),
+        { ...of("KEEP", "OVERDUE"), tagged: true },
+      ]),
+    ).toBe(2);
   });
 });
 
@@ -78,6 +116,8 @@ describe("service that is not recorded", () => {
     expect(serviceNote([])).toBe("");
     expect(serviceNote([read("normal", { serial: TODAY - 10 }), read(null, null)])).toBe("");
     expect(serviceNote([blank])).toBe("Service is not recorded for 1 item: its date is counted at 12 months and may be too late.");
-    expect(serviceNote([blank, blank])).toBe("Service is not recorded for 2 items: their dates are counted at 12 months and may be too late.");
+    expect(serviceNote([blank, blank])).toBe(
+      "Service is not recorded for 2 items: their dates are counted at 12 months and may be too late.",
+    );
   });
 });

@@ -10,9 +10,44 @@ import "./still";
 import { FakeWorkbook, LOG_PLACE, TODAY } from "./sample";
 
 const user = userEvent.setup();
-const HEADINGS = ["Id", "Gear", "Unit", "Size", "WLL (t)", "Section as-new", "Section now", "Pin as-new", "Pin now", "Pin seated", "Bent or stretched", "Cracks", "Identification legible", "Gauge", "Inspected", "Inspected by", "Tagged out"];
-const row = (bow: number, more: { cracks?: string; tagged?: string } = {}): CellValue[] =>
-  ["S-1", "shackle", "in", "3/4", 4.75, 1, bow, 1, 0.99, "yes", "none", more.cracks ?? "none", "yes", "0.001", { serial: TODAY - 10 }, "rigging inspector", more.tagged ?? ""];
+const HEADINGS = [
+  "Id",
+  "Gear",
+  "Unit",
+  "Size",
+  "WLL (t)",
+  "Section as-new",
+  "Section now",
+  "Pin as-new",
+  "Pin now",
+  "Pin seated",
+  "Bent or stretched",
+  "Cracks",
+  "Identification legible",
+  "Gauge",
+  "Inspected",
+  "Inspected by",
+  "Tagged out",
+];
+const row = (bow: number, more: { cracks?: string; tagged?: string } = {}): CellValue[] => [
+  "S-1",
+  "shackle",
+  "in",
+  "3/4",
+  4.75,
+  1,
+  bow,
+  1,
+  0.99,
+  "yes",
+  "none",
+  more.cracks ?? "none",
+  "yes",
+  "0.001",
+  { serial: TODAY - 10 },
+  "rigging inspector",
+  more.tagged ?? "",
+];
 
 const judged = (cells: readonly CellValue[]): Report => reportOn([HEADINGS, cells], { basis: ["standard", "practice"], asOf: TODAY })!;
 
@@ -32,7 +67,13 @@ describe("the item card", () => {
     const facts = within(await card(row(0.97)));
     const said = (name: string): string | null | undefined => facts.getByText(name).nextElementSibling?.textContent;
     expect(["Last inspection", "Inspected by", "Size", "Rated load", "Gauge", "Judged as of", "Rules in force"].map(said)).toEqual([
-      "19 Feb 2026", "rigging inspector", "3/4", "4.75 t", "0.001 in", "1 Mar 2026", "Standard + Practice",
+      "19 Feb 2026",
+      "rigging inspector",
+      "3/4",
+      "4.75 t",
+      "0.001 in",
+      "1 Mar 2026",
+      "Standard + Practice",
     ]);
   });
 

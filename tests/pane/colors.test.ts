@@ -8,10 +8,26 @@ type Triple = readonly [number, number, number];
 
 /** Machado, Oliveira and Fernandes 2009, full severity, on linear light. */
 const SIGHT: Record<string, readonly [Triple, Triple, Triple]> = {
-  "full colour sight": [[1, 0, 0], [0, 1, 0], [0, 0, 1]],
-  "no red": [[0.152286, 1.052583, -0.204868], [0.114503, 0.786281, 0.099216], [-0.003882, -0.048116, 1.051998]],
-  "no green": [[0.367322, 0.860646, -0.227968], [0.280085, 0.672501, 0.047413], [-0.01182, 0.04294, 0.968881]],
-  "no blue": [[1.255528, -0.076749, -0.178779], [-0.078411, 0.930809, 0.147602], [0.004733, 0.691367, 0.3039]],
+  "full colour sight": [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ],
+  "no red": [
+    [0.152286, 1.052583, -0.204868],
+    [0.114503, 0.786281, 0.099216],
+    [-0.003882, -0.048116, 1.051998],
+  ],
+  "no green": [
+    [0.367322, 0.860646, -0.227968],
+    [0.280085, 0.672501, 0.047413],
+    [-0.01182, 0.04294, 0.968881],
+  ],
+  "no blue": [
+    [1.255528, -0.076749, -0.178779],
+    [-0.078411, 0.930809, 0.147602],
+    [0.004733, 0.691367, 0.3039],
+  ],
 };
 
 function light(hex: string): Triple {
@@ -34,9 +50,17 @@ function lab(hex: string, sight: string): Triple {
   const seen = light(hex);
   const matrix = SIGHT[sight];
   if (matrix === undefined) throw new Error(sight);
-  const [r, g, b] = matrix.map((row) => Math.min(1, Math.max(0, row[0] * seen[0] + row[1] * seen[1] + row[2] * seen[2]))) as [number, number, number];
+  const [r, g, b] = matrix.map((row) => Math.min(1, Math.max(0, row[0] * seen[0] + row[1] * seen[1] + row[2] * seen[2]))) as [
+    number,
+    number,
+    number,
+  ];
   const f = (t: number): number => (t > 0.008856 ? Math.cbrt(t) : 7.787 * t + 16 / 116);
-  const [x, y, z] = [f((0.4124 * r + 0.3576 * g + 0.1805 * b) / 0.95047), f(0.2126 * r + 0.7152 * g + 0.0722 * b), f((0.0193 * r + 0.1192 * g + 0.9505 * b) / 1.08883)];
+  const [x, y, z] = [
+    f((0.4124 * r + 0.3576 * g + 0.1805 * b) / 0.95047),
+    f(0.2126 * r + 0.7152 * g + 0.0722 * b),
+    f((0.0193 * r + 0.1192 * g + 0.9505 * b) / 1.08883),
+  ];
   return [116 * y - 16, 500 * (x - y), 200 * (y - z)];
 }
 
@@ -61,7 +85,8 @@ describe.each(["light", "dark"] as const)("the pane's colours, %s", (shade) => {
   });
 
   it.each(Object.keys(SIGHT))("the fields stay apart with %s", (sight) => {
-    for (const [a, b] of pairs(DECISIONS)) expect(apart(DECISION_COLORS[shade][a].fill, DECISION_COLORS[shade][b].fill, sight), `${a} and ${b}`).toBeGreaterThan(12);
+    for (const [a, b] of pairs(DECISIONS))
+      expect(apart(DECISION_COLORS[shade][a].fill, DECISION_COLORS[shade][b].fill, sight), `${a} and ${b}`).toBeGreaterThan(12);
   });
 });
 

@@ -14,7 +14,10 @@ beforeEach(() => {
   buttons = new Map();
   bell = createBell();
   vi.clearAllMocks();
-  vi.stubGlobal("Office", { actions: { associate: (name: string, button: Button) => buttons.set(name, button) }, addin: { showAsTaskpane } });
+  vi.stubGlobal("Office", {
+    actions: { associate: (name: string, button: Button) => buttons.set(name, button) },
+    addin: { showAsTaskpane },
+  });
   connectRibbon(bell);
 });
 

@@ -14,7 +14,10 @@ const read = (unit: string | null, cells: readonly CellValue[]): { report: Repor
 const told = (unit: string | null, cells: readonly CellValue[]): string[] => {
   const { report, item } = read(unit, cells);
   const across = acrossIn(item, report.headings);
-  return item.verdict.findings.filter((f) => f.check === "bow wear").map((f) => `${across.has(f) ? "across " : ""}${f.measured ?? ""}, ${limitWords(f, item.gear)}`).sort();
+  return item.verdict.findings
+    .filter((f) => f.check === "bow wear")
+    .map((f) => `${across.has(f) ? "across " : ""}${f.measured ?? ""}, ${limitWords(f, item.gear)}`)
+    .sort();
 };
 
 describe("wear in two directions", () => {

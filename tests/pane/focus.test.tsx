@@ -18,7 +18,8 @@ async function open(place: "Log" | "Items" | "Due" | "Lift"): Promise<void> {
   await user.click(await screen.findByRole("tab", { name: new RegExp(`^${place}`) }));
 }
 
-const many = (count: number): ReturnType<typeof item>[] => Array.from({ length: count }, (_, row) => item(row + 1, { id: `TP-${String(row)}` }));
+const many = (count: number): ReturnType<typeof item>[] =>
+  Array.from({ length: count }, (_, row) => item(row + 1, { id: `TP-${String(row)}` }));
 
 describe("the focus after an action", () => {
   it("is on the list after See the items, and on the log's heading after Close", async () => {
@@ -85,7 +86,9 @@ describe("the focus after an action", () => {
     await user.click(screen.getByRole("tab", { name: "Log" }));
     await user.click(screen.getByRole("button", { name: "Build register" }));
     await user.click(await screen.findByRole("button", { name: "Show more (10 left)", hidden: true }));
-    const lines = within(screen.getByRole("list", { name: "Ids only in the register", hidden: true })).getAllByRole("listitem", { hidden: true });
+    const lines = within(screen.getByRole("list", { name: "Ids only in the register", hidden: true })).getAllByRole("listitem", {
+      hidden: true,
+    });
     expect(lines).toHaveLength(60);
     expect(lines[50]).toHaveFocus();
   });

@@ -53,7 +53,12 @@ describe("starting", () => {
   it("has a start state, not a failure, when no log is found; the register is read all the same", async () => {
     book.withRegister().log = new WorkbookError("no log", "No sheet holds a log.");
     await pane.intentions.start();
-    expect(pane.get()).toMatchObject({ log: null, noLog: "No sheet holds a log.", failure: null, register: { check: { functionsMissing: false } } });
+    expect(pane.get()).toMatchObject({
+      log: null,
+      noLog: "No sheet holds a log.",
+      failure: null,
+      register: { check: { functionsMissing: false } },
+    });
   });
 
   it.each([
@@ -239,7 +244,11 @@ describe("the sheet of house limits", () => {
     await pane.intentions.start();
     await pane.intentions.makeHouseSheet();
     expect(book.reads).toHaveLength(2);
-    expect(pane.get()).toMatchObject({ made: HOUSE_SHEET, failure: null, announcement: "The sheet House limits is made. Write one limit in a row." });
+    expect(pane.get()).toMatchObject({
+      made: HOUSE_SHEET,
+      failure: null,
+      announcement: "The sheet House limits is made. Write one limit in a row.",
+    });
   });
 
   it("that could not be made is tried again, not merely read again", async () => {
@@ -289,7 +298,11 @@ describe("building", () => {
     book.log = new WorkbookError("no log", "The sheet Hook log with the log is gone or empty.");
     expect(await pane.intentions.build()).toBe(false);
     expect(building).toHaveBeenCalledTimes(1);
-    expect(pane.get()).toMatchObject({ log: null, noLog: "The sheet Hook log with the log is gone or empty.", failure: { kind: "no log", retry: "find" } });
+    expect(pane.get()).toMatchObject({
+      log: null,
+      noLog: "The sheet Hook log with the log is gone or empty.",
+      failure: { kind: "no log", retry: "find" },
+    });
   });
 
   it("is what the ribbon asks for: find, write, show the result", async () => {
@@ -332,12 +345,23 @@ describe("the register and the sheet", () => {
 
 describe("putting a lift on a sheet", () => {
   it("reads the log anew first, and writes nothing when the lift comes out otherwise", async () => {
-    const hook = (decision: Decision): ReadLog => ({ place: LOG_PLACE, report: report([{ ...item(1, { id: "TP-1", decision }), cells: new Map([["ratedLoad", "5 t"]]) }]) });
+    const hook = (decision: Decision): ReadLog => ({
+      place: LOG_PLACE,
+      report: report([{ ...item(1, { id: "TP-1", decision }), cells: new Map([["ratedLoad", "5 t"]]) }]),
+    });
     book.log = hook("KEEP");
     await pane.intentions.start();
-    const tell = (change: LiftChange): void => { pane.intentions.tell({ kind: "lift", change }); };
+    const tell = (change: LiftChange): void => {
+      pane.intentions.tell({ kind: "lift", change });
+    };
     tell({ kind: "pick", id: "TP-1", place: "top" });
-    for (const [name, value] of [["load", "1"], ["loadUnit", "t"], ["hitch", "vertical"], ["legs", "1"]] as const) tell({ kind: "set", name, value });
+    for (const [name, value] of [
+      ["load", "1"],
+      ["loadUnit", "t"],
+      ["hitch", "vertical"],
+      ["legs", "1"],
+    ] as const)
+      tell({ kind: "set", name, value });
     const asked = askLift(pane.get().lift, report(hook("KEEP").report.items));
     expect(asked.result).toMatchObject({ ok: true, refusals: [] });
     await pane.intentions.writeLift(asked);
@@ -345,7 +369,10 @@ describe("putting a lift on a sheet", () => {
     book.log = hook("REMOVE");
     await pane.intentions.writeLift(asked);
     expect([book.reads.length, book.lifts.length]).toEqual([3, 1]);
-    expect(pane.get()).toMatchObject({ log: book.log, failure: { retry: "lift", message: expect.stringContaining("comes out otherwise now") } });
+    expect(pane.get()).toMatchObject({
+      log: book.log,
+      failure: { retry: "lift", message: expect.stringContaining("comes out otherwise now") },
+    });
     book.log = new WorkbookError("no log", "The sheet Hook log with the log is gone or empty.");
     await pane.intentions.writeLift(asked);
     expect(book.lifts).toHaveLength(1);

@@ -65,7 +65,9 @@ const outcome = (): HTMLElement => screen.getByRole("region", { name: "Can it ca
 const said = (): string => within(outcome()).getByRole("status").textContent;
 const refusals = (): string => screen.queryByRole("list", { name: "What is to be put right" })?.textContent ?? "";
 const lineOf = (id: string): string => {
-  const row = within(screen.getByRole("table")).getByRole("rowheader", { name: new RegExp(`^${id}`) }).closest("tr");
+  const row = within(screen.getByRole("table"))
+    .getByRole("rowheader", { name: new RegExp(`^${id}`) })
+    .closest("tr");
   return `${row?.textContent ?? ""} ${row?.nextElementSibling?.textContent ?? ""}`;
 };
 
@@ -79,16 +81,37 @@ describe("before the lift", () => {
   });
 
   it("offers usable gear first, and says beside the decision why a lift refuses the rest", async () => {
-    book.log = { place: LOG_PLACE, report: report([item(1, { id: "A-1", nextDue: TODAY - 1, dueState: "OVERDUE" }), item(2, { id: "A-2", nextDue: null, dueState: "NO DATE" }), item(3, { id: "A-3", nextDue: TODAY, dueState: "DUE SOON" }), item(4, { id: "A-4", tagged: true, decision: "REMOVE" }), item(5, { id: "A-5" })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([
+        item(1, { id: "A-1", nextDue: TODAY - 1, dueState: "OVERDUE" }),
+        item(2, { id: "A-2", nextDue: null, dueState: "NO DATE" }),
+        item(3, { id: "A-3", nextDue: TODAY, dueState: "DUE SOON" }),
+        item(4, { id: "A-4", tagged: true, decision: "REMOVE" }),
+        item(5, { id: "A-5" }),
+      ]),
+    };
     await open();
-    const lines = within(screen.getByRole("list", { name: "Gear of the log" })).getAllByRole("listitem").map((line) => line.textContent);
-    expect(lines).toEqual([/^A-5 Hook.KEEP$/, /^A-1 HookOverdue.KEEP$/, /^A-2 HookNo date.KEEP$/, /^A-3 HookDue today.KEEP$/, /^A-4 HookTagged out.REMOVE$/].map((line) => expect.stringMatching(line)));
+    const lines = within(screen.getByRole("list", { name: "Gear of the log" }))
+      .getAllByRole("listitem")
+      .map((line) => line.textContent);
+    expect(lines).toEqual(
+      [
+        /^A-5 Hook.KEEP$/,
+        /^A-1 HookOverdue.KEEP$/,
+        /^A-2 HookNo date.KEEP$/,
+        /^A-3 HookDue today.KEEP$/,
+        /^A-4 HookTagged out.REMOVE$/,
+      ].map((line) => expect.stringMatching(line)),
+    );
   });
 
   it("asks for all that is missing at once, and calls nothing refused before", async () => {
     await open();
     await pick("WS-1", "WS-2");
-    expect(said()).toMatch(/Not judged yet\..*Still to give: the load with its unit, such as 5 t or 9,800 lb; the hitch; the number of legs\./);
+    expect(said()).toMatch(
+      /Not judged yet\..*Still to give: the load with its unit, such as 5 t or 9,800 lb; the hitch; the number of legs\./,
+    );
     expect(lineOf("WS-1")).toMatch(/WS-1 .*not judged yettag: 2 t/);
     expect(outcome().textContent).not.toMatch(/REFUSED|do not lift/);
     await typeLift({ Load: "3", "Unit of the load": "t", Hitch: "choker", Legs: "2" });
@@ -221,7 +244,10 @@ describe("before the lift", () => {
   });
 
   it("reads bare rated loads in the unit of their heading", async () => {
-    const headings: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "WLL (kg)", field: "ratedLoad", also: null, unit: null, chosen: false }];
+    const headings: readonly HeadingMatch[] = [
+      ...HEADINGS,
+      { column: 4, heading: "WLL (kg)", field: "ratedLoad", also: null, unit: null, chosen: false },
+    ];
     book.log = { place: LOG_PLACE, report: report([rated(1, 2000, { id: "HK-1" })], { headings }) };
     await open();
     await pick("HK-1");
@@ -258,7 +284,10 @@ describe("before the lift", () => {
   });
 
   it("refuses an item whose id stands on another row in other letters", async () => {
-    book.log = { place: LOG_PLACE, report: report([...GEAR, rated(9, "5 t", { id: "hk-1", gear: "hook", decision: "REMOVE", reason: "Cracked." })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([...GEAR, rated(9, "5 t", { id: "hk-1", gear: "hook", decision: "REMOVE", reason: "Cracked." })]),
+    };
     await open();
     await user.click(screen.getByRole("checkbox", { name: /^HK-1 / }));
     await typeLift({ Load: "1", "Unit of the load": "t", Hitch: "vertical", Legs: "1" });
@@ -268,7 +297,10 @@ describe("before the lift", () => {
 
   it("refuses rated loads under a heading that names another load", async () => {
     const made = report(GEAR);
-    const headings: readonly HeadingMatch[] = [...made.headings.filter((one) => one.field !== "ratedLoad"), { column: 90, heading: "Basket WLL", field: "ratedLoad", also: null, unit: null, chosen: false }];
+    const headings: readonly HeadingMatch[] = [
+      ...made.headings.filter((one) => one.field !== "ratedLoad"),
+      { column: 90, heading: "Basket WLL", field: "ratedLoad", also: null, unit: null, chosen: false },
+    ];
     book.log = { place: LOG_PLACE, report: { ...made, headings } };
     await open();
     await pick("HK-1", "SH-1");
@@ -284,7 +316,10 @@ describe("before the lift", () => {
     await user.click(screen.getByRole("button", { name: "Put this on a sheet" }));
     expect(book.lifts).toHaveLength(0);
     await typeLift({ Legs: "1" });
-    book.failures.writeLift = new WorkbookError("other shape", 'The sheet "Gear lift" is not one that this add-in wrote. Rename that sheet, then try again; nothing was written.');
+    book.failures.writeLift = new WorkbookError(
+      "other shape",
+      'The sheet "Gear lift" is not one that this add-in wrote. Rename that sheet, then try again; nothing was written.',
+    );
     await user.click(screen.getByRole("button", { name: "Put this on a sheet" }));
     expect(await screen.findByText(/Rename that sheet/)).toBeVisible();
     delete book.failures.writeLift;
@@ -299,7 +334,10 @@ describe("before the lift", () => {
     await open();
     await pick("WS-1", "WS-2", "SH-1", "LK-1");
     await typeLift();
-    const results = await axe.run({ include: [["body"]], exclude: [["[data-tabster-dummy]"]] }, { rules: { "color-contrast": { enabled: false } } });
+    const results = await axe.run(
+      { include: [["body"]], exclude: [["[data-tabster-dummy]"]] },
+      { rules: { "color-contrast": { enabled: false } } },
+    );
     expect(results.violations.map((violation) => `${violation.id}: ${violation.nodes[0]?.html ?? ""}`)).toEqual([]);
   });
 });

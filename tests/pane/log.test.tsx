@@ -10,7 +10,10 @@ import "./still";
 import { FakeWorkbook, HEADINGS, item, ITEMS, LOG_PLACE, report } from "./sample";
 
 const user = userEvent.setup();
-const DATED: readonly HeadingMatch[] = [...HEADINGS, { column: 4, heading: "Last insp.", field: "inspected", also: null, unit: null, chosen: false }];
+const DATED: readonly HeadingMatch[] = [
+  ...HEADINGS,
+  { column: 4, heading: "Last insp.", field: "inspected", also: null, unit: null, chosen: false },
+];
 let book: FakeWorkbook;
 
 beforeEach(() => {
@@ -25,7 +28,10 @@ async function open(more: Parameters<typeof report>[1] = {}): Promise<void> {
 
 const headings = (): HTMLElement => screen.getByText(/^Headings/).closest("details")!;
 
-const lacks = (): string[] => within(screen.getByRole("list", { name: "What this log does not hold" })).getAllByRole("listitem").map((line) => line.textContent);
+const lacks = (): string[] =>
+  within(screen.getByRole("list", { name: "What this log does not hold" }))
+    .getAllByRole("listitem")
+    .map((line) => line.textContent);
 
 describe("what the log lacks", () => {
   it("names the kinds that are not understood with their counts, and the missing date", async () => {
@@ -34,7 +40,11 @@ describe("what the log lacks", () => {
     book.log = { place: LOG_PLACE, report: report(items, { missingChecks: ["4 hooks: no column for latch."] }) };
     render(<Pane port={book} />);
     await screen.findByText("Log found");
-    expect(lacks()).toEqual(["4 items: kind not understood: Web slg (2), Swvl (1), blank (1).", "No column for the date of the last inspection: no due dates, no lift.", "4 hooks: no column for latch."]);
+    expect(lacks()).toEqual([
+      "4 items: kind not understood: Web slg (2), Swvl (1), blank (1).",
+      "No column for the date of the last inspection: no due dates, no lift.",
+      "4 hooks: no column for latch.",
+    ]);
   });
 
   it("is nothing where all is there", async () => {
@@ -44,19 +54,25 @@ describe("what the log lacks", () => {
 
   it("names twelve kinds at most", () => {
     const items = Array.from({ length: 15 }, (_, row) => item(row, { id: String(row), gear: null, gearText: `kind ${String(row)}` }));
-    expect(lacksOf(report(items, { headings: DATED }))[0]).toMatch(/^15 items: kind not understood: kind 0 \(1\), .*kind 11 \(1\) and 3 more\.$/);
+    expect(lacksOf(report(items, { headings: DATED }))[0]).toMatch(
+      /^15 items: kind not understood: kind 0 \(1\), .*kind 11 \(1\) and 3 more\.$/,
+    );
   });
 });
 
 describe("ids that stand twice", () => {
   const TWICE = [item(1, { id: "TP-1" }), item(2, { id: "tp-1" }), item(3, { id: "TP-2" }), item(4, { id: "" })];
-  const problems = ["The id \"TP-1\" stands on more than one row; give each item an id of its own."];
+  const problems = ['The id "TP-1" stands on more than one row; give each item an id of its own.'];
 
   it("are listed with their rows, each a press away in the sheet", async () => {
     book.log = { place: LOG_PLACE, report: report(TWICE, { problems }) };
     render(<Pane port={book} />);
     const list = await screen.findByRole("list", { name: "Rows of these ids" });
-    expect(within(list).getAllByRole("listitem").map((line) => line.textContent)).toEqual(["TP-1: row 5row 6", "No id: row 8"]);
+    expect(
+      within(list)
+        .getAllByRole("listitem")
+        .map((line) => line.textContent),
+    ).toEqual(["TP-1: row 5row 6", "No id: row 8"]);
     await user.click(within(list).getByRole("button", { name: "Show row 6 in the sheet" }));
     expect(book.shown).toEqual([{ place: LOG_PLACE, row: 2 }]);
   });

@@ -26,7 +26,10 @@ async function open(place?: "Items" | "Due" | "Sources"): Promise<void> {
   if (place !== undefined) await user.click(await screen.findByRole("tab", { name: new RegExp(`^${place}`) }));
 }
 
-const listed = (): string[] => within(screen.getByRole("listbox")).getAllByRole("option").map((line) => /TP-\d+/.exec(line.textContent)?.[0] ?? "");
+const listed = (): string[] =>
+  within(screen.getByRole("listbox"))
+    .getAllByRole("option")
+    .map((line) => /TP-\d+/.exec(line.textContent)?.[0] ?? "");
 
 describe("the line on top and the foot", () => {
   it("say which log, how many items, which rules, as of which day, and the caution", async () => {
@@ -122,7 +125,10 @@ describe("the log", () => {
     const paint = await screen.findByRole("combobox", { name: "Paint is read as" });
     expect(paint).toHaveDisplayValue("Not used");
     expect(screen.getByRole("combobox", { name: "Throat now (in) is read as" })).toHaveDisplayValue("Throat now (in)");
-    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: HEADINGS.map((h) => (h.heading === "Paint" ? { ...h, field: "remarks", chosen: true } : h)) }) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report(ITEMS, { headings: HEADINGS.map((h) => (h.heading === "Paint" ? { ...h, field: "remarks", chosen: true } : h)) }),
+    };
     await user.selectOptions(paint, "Remarks");
     await waitFor(() => expect(book.reads.at(-1)?.choices).toEqual({ paint: "remarks" }));
     await user.selectOptions(await screen.findByRole("combobox", { name: "Paint is read as" }), "Back to how it was found");
@@ -130,7 +136,12 @@ describe("the log", () => {
   });
 
   it("warns when two headings are read as the same", async () => {
-    book.log = { place: LOG_PLACE, report: report(ITEMS, { headings: [...HEADINGS, { column: 8, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }] }) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report(ITEMS, {
+        headings: [...HEADINGS, { column: 8, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }],
+      }),
+    };
     await open();
     expect(await screen.findByText(/More than one heading is read as Throat now: the worst of what they say counts/)).toBeVisible();
     expect(screen.getByRole("combobox", { name: "Gap is read as" })).toHaveDisplayValue("Throat now");
@@ -139,7 +150,11 @@ describe("the log", () => {
   it("says what is missing, what was passed over and what must be put right first", async () => {
     book.log = {
       place: LOG_PLACE,
-      report: report(ITEMS, { missingChecks: ["4 hooks: no column for latch; without it the best possible is NO VERDICT."], passedOver: [{ row: 16, why: "a total" }], problems: ['The id "TP-1" stands on more than one row.'] }),
+      report: report(ITEMS, {
+        missingChecks: ["4 hooks: no column for latch; without it the best possible is NO VERDICT."],
+        passedOver: [{ row: 16, why: "a total" }],
+        problems: ['The id "TP-1" stands on more than one row.'],
+      }),
     };
     await open();
     expect(await screen.findByText(/no column for latch/)).toBeVisible();
@@ -173,7 +188,13 @@ describe("building the register", () => {
     book.withRegister();
     await act(async () => finish(RICH));
     const panel = await screen.findByRole("region", { name: "Register written" });
-    for (const text of [/Sheet Gear register: 5 items, 2 new, 3 kept/, "Two formulas were put back.", /register 2.085 in, log blank/, "TP-9", "To take it back, close the workbook without saving."]) {
+    for (const text of [
+      /Sheet Gear register: 5 items, 2 new, 3 kept/,
+      "Two formulas were put back.",
+      /register 2.085 in, log blank/,
+      "TP-9",
+      "To take it back, close the workbook without saving.",
+    ]) {
       expect(within(panel).getByText(text)).toBeInTheDocument();
     }
     expect(screen.getByRole("button", { name: "Rebuild register" })).toBeVisible();
@@ -182,7 +203,10 @@ describe("building the register", () => {
   });
 
   it("can be stopped", async () => {
-    book.building = (_, signal) => new Promise((_resolve, reject) => signal.addEventListener("abort", () => reject(new WorkbookError("stopped", "Stopped before anything was written."))));
+    book.building = (_, signal) =>
+      new Promise((_resolve, reject) =>
+        signal.addEventListener("abort", () => reject(new WorkbookError("stopped", "Stopped before anything was written."))),
+      );
     await open();
     await user.click(await screen.findByRole("button", { name: "Build register" }));
     await user.click(screen.getByRole("button", { name: "Stop" }));
@@ -220,7 +244,11 @@ describe("failures are one sentence and a next step", () => {
   it.each([
     ["protected", 'The sheet "Gear register" is protected.', "Unprotect it under Review, then build again; nothing was written."],
     ["editing", "A cell is being edited.", "Press Enter or Esc in the sheet, then try again."],
-    ["other shape", 'The sheet "Gear register" is no register of this add-in.', "Rename that sheet, then build again; nothing was written."],
+    [
+      "other shape",
+      'The sheet "Gear register" is no register of this add-in.',
+      "Rename that sheet, then build again; nothing was written.",
+    ],
     ["too large", "The log is too large for one step.", "Split it over two sheets, then try again."],
     ["host", "The workbook is busy.", "Wait a moment, then try again."],
   ] as const)("%s", async (kind, title, next) => {
@@ -241,7 +269,9 @@ describe("failures are one sentence and a next step", () => {
     book.building = () => Promise.reject(new RangeError("row 12 is odd"));
     await open();
     await user.click(await screen.findByRole("button", { name: "Build register" }));
-    expect(await screen.findByText(/Try again; if it comes back, close the pane and open it. What was reported: row 12 is odd/)).toBeVisible();
+    expect(
+      await screen.findByText(/Try again; if it comes back, close the pane and open it. What was reported: row 12 is odd/),
+    ).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Close: That did not work." }));
     expect(screen.getByRole("alert")).toBeEmptyDOMElement();
   });
@@ -274,18 +304,28 @@ describe("failures are one sentence and a next step", () => {
   });
 
   it("three verdict cells that say something else are named, the rest folded", async () => {
-    book.withRegister({ disagreeing: Array.from({ length: 10 }, (_, i) => ({ id: `TP-${i}`, cell: i === 0 ? "" : "KEEP", judged: "REMOVE" })) });
+    book.withRegister({
+      disagreeing: Array.from({ length: 10 }, (_, i) => ({ id: `TP-${i}`, cell: i === 0 ? "" : "KEEP", judged: "REMOVE" })),
+    });
     await open();
     expect(await screen.findByText(/^TP-0, TP-1, TP-2 and 7 more\./)).toBeVisible();
     const all = screen.getByRole("list", { name: "Cells that disagree", hidden: true });
-    expect(within(all).getAllByRole("listitem", { hidden: true }).slice(0, 2).map((line) => line.textContent)).toEqual(["TP-0: cell says nothing, readings say REMOVE", "TP-1: cell says KEEP, readings say REMOVE"]);
+    expect(
+      within(all)
+        .getAllByRole("listitem", { hidden: true })
+        .slice(0, 2)
+        .map((line) => line.textContent),
+    ).toEqual(["TP-0: cell says nothing, readings say REMOVE", "TP-1: cell says KEEP, readings say REMOVE"]);
     expect(all.closest("details")).not.toHaveAttribute("open");
     expect(screen.getByText("What they say")).toBeVisible();
     expect(screen.getByRole("button", { name: "Rebuild register", description: "" })).toBeVisible();
   });
 
   it("a register built under other rules or for another day is said to be so, not to disagree", async () => {
-    book.withRegister({ builtUnder: { rules: ["law", "strict"], asOf: 46351 }, disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
+    book.withRegister({
+      builtUnder: { rules: ["law", "strict"], asOf: 46351 },
+      disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }],
+    });
     await open();
     expect(await screen.findByText(/^The register was built under .+ \+ .+ as of 25 Nov 2026\.$/)).toBeVisible();
     expect(screen.queryByText(/disagree/)).toBeNull();
@@ -293,11 +333,14 @@ describe("failures are one sentence and a next step", () => {
   });
 
   it("items of which the log says another thing are named, with what a rebuild settles", async () => {
-    const row = (id: string, both: boolean) => ({ id, cells: ["Cracks: register none, log hairline"], register: "KEEP", log: "REMOVE", both }) as const;
+    const row = (id: string, both: boolean) =>
+      ({ id, cells: ["Cracks: register none, log hairline"], register: "KEEP", log: "REMOVE", both }) as const;
     book.withRegister({ apart: [row("TP-1", false), row("TP-2", true)] });
     await open();
     expect(await screen.findByText("The log says something that the register does not.")).toBeVisible();
-    expect(screen.getByText(/^TP-1, TP-2\. The worse/)).toHaveTextContent("TP-1, TP-2. The worse of the two counts here. Rebuild to take over what was typed in the log. Changed in both, or emptied in the log: TP-2; make them agree, then rebuild.");
+    expect(screen.getByText(/^TP-1, TP-2\. The worse/)).toHaveTextContent(
+      "TP-1, TP-2. The worse of the two counts here. Rebuild to take over what was typed in the log. Changed in both, or emptied in the log: TP-2; make them agree, then rebuild.",
+    );
     expect(screen.getByText("TP-1: register KEEP, log REMOVE. Cracks: register none, log hairline")).toBeInTheDocument();
   });
 
@@ -323,7 +366,11 @@ describe("failures are one sentence and a next step", () => {
   });
 
   it("rows of the house limits that cannot be used stand under Put right first and do not stop the building", async () => {
-    book.log = { place: LOG_PLACE, report: report(), refusedLimits: ["House limits, row 9 (hook, latch): latch is looked at and has no figure to limit."] };
+    book.log = {
+      place: LOG_PLACE,
+      report: report(),
+      refusedLimits: ["House limits, row 9 (hook, latch): latch is looked at and has no figure to limit."],
+    };
     await open();
     const section = await screen.findByRole("region", { name: "Put right first" });
     expect(within(section).getByText(/^House limits, row 9/)).toBeVisible();
@@ -361,7 +408,9 @@ describe("the items", () => {
     await user.click(screen.getByRole("button", { name: "2 REMOVE" }));
     expect(screen.getByRole("button", { name: "Show only these in the register" })).toHaveAccessibleDescription("");
     await user.type(screen.getByRole("searchbox"), "slipway");
-    expect(screen.getByRole("button", { name: "Show only these in the register" })).toHaveAccessibleDescription("The register is filtered to REMOVE; the search does not narrow it.");
+    expect(screen.getByRole("button", { name: "Show only these in the register" })).toHaveAccessibleDescription(
+      "The register is filtered to REMOVE; the search does not narrow it.",
+    );
     await user.type(screen.getByRole("searchbox"), "zzz");
     expect(await screen.findByText("No item matches.")).toBeVisible();
     expect(screen.queryByRole("button", { name: "Show only these in the register" })).toBeNull();
@@ -430,11 +479,32 @@ describe("the items", () => {
 describe("the item card", () => {
   it("shows drawing, bars, sentence, source, what is missing and when it is due", async () => {
     const findings = [
-      finding({ decision: "NO VERDICT", check: "twist", part: "body", share: null, measured: null, sentence: 'Twist is not recorded: fill "Twist deg".' }),
+      finding({
+        decision: "NO VERDICT",
+        check: "twist",
+        part: "body",
+        share: null,
+        measured: null,
+        sentence: 'Twist is not recorded: fill "Twist deg".',
+      }),
       finding({ share: 0.5 }),
       finding({ share: 0.16, basis: "law", limit: "15 % of as-new", comesOut: "above 2.3 in", source: "29 CFR 1910.179" }),
     ];
-    book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", decision: "NO VERDICT", findings, missing: ["twist (Twist deg)"], notes: ["Judged without a gauge"], nextDue: 46070, dueState: "OVERDUE", dueNote: "service not recorded, counted as normal" })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([
+        item(1, {
+          id: "TP-1",
+          decision: "NO VERDICT",
+          findings,
+          missing: ["twist (Twist deg)"],
+          notes: ["Judged without a gauge"],
+          nextDue: 46070,
+          dueState: "OVERDUE",
+          dueNote: "service not recorded, counted as normal",
+        }),
+      ]),
+    };
     await open("Items");
     await user.click(screen.getByRole("option"));
     const card = await screen.findByRole("article", { name: "TP-1" });
@@ -449,7 +519,13 @@ describe("the item card", () => {
   });
 
   it("of late gear says to inspect it first, on the card and in the list, and when gear in date is due", async () => {
-    book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", dueState: "OVERDUE", nextDue: 46070 }), item(2, { id: "TP-2", decision: "REMOVE", nextDue: 46100 + 365 })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([
+        item(1, { id: "TP-1", dueState: "OVERDUE", nextDue: 46070 }),
+        item(2, { id: "TP-2", decision: "REMOVE", nextDue: 46100 + 365 }),
+      ]),
+    };
     await open("Items");
     expect(screen.getByRole("option", { name: /TP-1.*Overdue: inspect it before it is used again\. TP-1 is KEEP\./ })).toBeVisible();
     expect(screen.getByRole("option", { name: /TP-2/ })).not.toHaveTextContent("Overdue");
@@ -464,10 +540,15 @@ describe("the item card", () => {
 
   it("tells the directions of wear and their limits apart", async () => {
     const headings = ["Id", "Gear", "Unit", "Section as-new", "Section now", "Across as-new", "Across now"];
-    book.log = { place: LOG_PLACE, report: reportOn([headings, ["TP-1", "shackle", "in", 1, "0.97", 1, "0.98"]], { basis: ["practice"], asOf: TODAY })! };
+    book.log = {
+      place: LOG_PLACE,
+      report: reportOn([headings, ["TP-1", "shackle", "in", 1, "0.97", 1, "0.98"]], { basis: ["practice"], asOf: TODAY })!,
+    };
     await open("Items");
     await user.click(screen.getByRole("option"));
-    const lines = within(await screen.findByRole("list", { name: "Other limits for bow wear" })).getAllByRole("listitem").map((line) => line.textContent);
+    const lines = within(await screen.findByRole("list", { name: "Other limits for bow wear" }))
+      .getAllByRole("listitem")
+      .map((line) => line.textContent);
     expect(lines).toEqual([
       expect.stringMatching(/^Practice: across 0\.98 in, out below 0\.95 in \(worn in two directions, 5 % of as-new\), 40 % used/),
       expect.stringMatching(/^Practice: 0\.97 in, out below 0\.9 in \(10 % of as-new\), 30 % used/),
@@ -478,7 +559,18 @@ describe("the item card", () => {
   });
 
   it("manages without a drawing when the kind is unknown, and without an id", async () => {
-    book.log = { place: LOG_PLACE, report: report([item(1, { id: "", gear: null, gearText: "Turnbuckel", decision: "NO VERDICT", findings: [finding({ decision: "NO VERDICT", part: "", check: "gear", share: null, sentence: "No such kind." })] })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([
+        item(1, {
+          id: "",
+          gear: null,
+          gearText: "Turnbuckel",
+          decision: "NO VERDICT",
+          findings: [finding({ decision: "NO VERDICT", part: "", check: "gear", share: null, sentence: "No such kind." })],
+        }),
+      ]),
+    };
     await open("Items");
     await user.click(screen.getByRole("option", { name: /Row 2 of the log, no id/ }));
     expect(await screen.findByRole("heading", { name: "Row 2 of the log, no id" })).toBeVisible();
@@ -509,7 +601,14 @@ describe("due dates", () => {
 
   it("count as late in the tab only what a REMOVE or a tag does not hold back, and say how many that is", async () => {
     const late = { dueState: "OVERDUE", nextDue: TODAY - 1 } as const;
-    book.log = { place: LOG_PLACE, report: report([item(1, { id: "TP-1", ...late }), item(2, { id: "TP-2", decision: "REMOVE", ...late }), item(3, { id: "TP-3", decision: "EXAMINE", ...late })]) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report([
+        item(1, { id: "TP-1", ...late }),
+        item(2, { id: "TP-2", decision: "REMOVE", ...late }),
+        item(3, { id: "TP-3", decision: "EXAMINE", ...late }),
+      ]),
+    };
     await open("Due");
     expect(screen.getByRole("tab", { name: "Due (2 late)" })).toBeVisible();
     expect(screen.getByRole("button", { name: "3 Overdue" })).toBeVisible();
@@ -523,9 +622,16 @@ describe("due dates", () => {
   });
 
   it("say once how many rest on a service that is not recorded", async () => {
-    book.log = { place: LOG_PLACE, report: report([1, 2, 3].map((row) => item(row, { id: `TP-${row}`, dueNote: row < 3 ? "service not recorded, counted as normal" : "" }))) };
+    book.log = {
+      place: LOG_PLACE,
+      report: report(
+        [1, 2, 3].map((row) => item(row, { id: `TP-${row}`, dueNote: row < 3 ? "service not recorded, counted as normal" : "" })),
+      ),
+    };
     await open("Due");
-    expect(screen.getByText("Service is not recorded for 2 items: their dates are counted at 12 months and may be too late.")).toBeVisible();
+    expect(
+      screen.getByText("Service is not recorded for 2 items: their dates are counted at 12 months and may be too late."),
+    ).toBeVisible();
   });
 
   it("are grouped by place or kind, narrowed by state, and lead to the row", async () => {

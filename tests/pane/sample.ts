@@ -4,7 +4,17 @@ import { type Finding } from "../../src/engine/check/finding";
 import { type HeadingMatch } from "../../src/engine/log/match-headings";
 import { type ItemResult, type Report } from "../../src/engine/report/model";
 import { DECISIONS, type Decision } from "../../src/engine/decision";
-import { type BuildResult, type LiftToWrite, type Progress, type ReadLog, type ReadRequest, type RegisterCheck, type SavedState, type WorkbookEvent, type WorkbookPort } from "../../src/excel/port";
+import {
+  type BuildResult,
+  type LiftToWrite,
+  type Progress,
+  type ReadLog,
+  type ReadRequest,
+  type RegisterCheck,
+  type SavedState,
+  type WorkbookEvent,
+  type WorkbookPort,
+} from "../../src/excel/port";
 import { type LogPlace } from "../../src/excel/log-place";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
@@ -20,7 +30,8 @@ export function finding(more: Partial<Finding> = {}): Finding {
     criterion: "hook.throat-opening.standard",
     decision: "KEEP",
     measured: "2.05 in",
-    original: "2 in", countsFrom: "as new 2 in",
+    original: "2 in",
+    countsFrom: "as new 2 in",
     limit: "5 % of as-new",
     share: 0.5,
     comesOut: "above 2.1 in",
@@ -87,19 +98,67 @@ export const HEADINGS: readonly HeadingMatch[] = [
 
 export const ITEMS: readonly ItemResult[] = [
   item(1, { id: "TP-1", decision: "KEEP", share: 0.2 }),
-  item(2, { id: "TP-2", decision: "REMOVE", share: 1.1, place: "Slipway", nextDue: TODAY - 12, dueState: "OVERDUE", reason: "Throat opening 2.11 in is beyond the limit." }),
-  item(3, { id: "TP-3", decision: "WATCH", share: 0.85, gear: "shackle", gearText: "Bow shackle", nextDue: TODAY + 10, dueState: "DUE SOON" }),
+  item(2, {
+    id: "TP-2",
+    decision: "REMOVE",
+    share: 1.1,
+    place: "Slipway",
+    nextDue: TODAY - 12,
+    dueState: "OVERDUE",
+    reason: "Throat opening 2.11 in is beyond the limit.",
+  }),
+  item(3, {
+    id: "TP-3",
+    decision: "WATCH",
+    share: 0.85,
+    gear: "shackle",
+    gearText: "Bow shackle",
+    nextDue: TODAY + 10,
+    dueState: "DUE SOON",
+  }),
   item(4, { id: "TP-4", decision: "REMOVE", share: 1.4, tagged: true, nextDue: TODAY - 90, dueState: "OVERDUE" }),
-  item(5, { id: "TP-5", decision: "NO VERDICT", share: null, nextDue: null, dueState: "NO DATE", dueNote: "no date of the last inspection", missing: ["twist (Twist deg)"] }),
+  item(5, {
+    id: "TP-5",
+    decision: "NO VERDICT",
+    share: null,
+    nextDue: null,
+    dueState: "NO DATE",
+    dueNote: "no date of the last inspection",
+    missing: ["twist (Twist deg)"],
+  }),
 ];
 
 export function report(items: readonly ItemResult[] = ITEMS, more: Partial<Report> = {}): Report {
-  const counts = Object.fromEntries(DECISIONS.map((d) => [d, items.filter((i) => i.verdict.decision === d).length])) as Record<Decision, number>;
-  const due = Object.fromEntries((["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"] as const).map((s) => [s, items.filter((i) => i.dueState === s).length])) as Record<DueState, number>;
-  return { items, counts, due, headings: HEADINGS, missingChecks: [], passedOver: [], problems: [], basis: ["standard", "practice"], asOf: TODAY, ...more };
+  const counts = Object.fromEntries(DECISIONS.map((d) => [d, items.filter((i) => i.verdict.decision === d).length])) as Record<
+    Decision,
+    number
+  >;
+  const due = Object.fromEntries(
+    (["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"] as const).map((s) => [s, items.filter((i) => i.dueState === s).length]),
+  ) as Record<DueState, number>;
+  return {
+    items,
+    counts,
+    due,
+    headings: HEADINGS,
+    missingChecks: [],
+    passedOver: [],
+    problems: [],
+    basis: ["standard", "practice"],
+    asOf: TODAY,
+    ...more,
+  };
 }
 
-export const RESULT: BuildResult = { sheet: "Gear register", items: 5, added: 2, kept: 3, differing: [], onlyInRegister: [], sentences: [] };
+export const RESULT: BuildResult = {
+  sheet: "Gear register",
+  items: 5,
+  added: 2,
+  kept: 3,
+  differing: [],
+  onlyInRegister: [],
+  sentences: [],
+};
 
 /** A workbook whose answers a test can replace, and that keeps what it was asked. */
 export class FakeWorkbook implements WorkbookPort {
@@ -112,12 +171,17 @@ export class FakeWorkbook implements WorkbookPort {
   readonly filters: (readonly string[])[] = [];
   readonly lifts: LiftToWrite[] = [];
   readonly savedStates: SavedState[] = [];
-  readonly failures: Partial<Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet", Error>> = {};
+  readonly failures: Partial<
+    Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet", Error>
+  > = {};
   watching = 0;
   private listener: ((event: WorkbookEvent) => void) | null = null;
 
   withRegister(check: Partial<RegisterCheck> = {}, items: readonly ItemResult[] = ITEMS): this {
-    this.register = { log: { place: REGISTER_PLACE, report: report(items) }, check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false, ...check } };
+    this.register = {
+      log: { place: REGISTER_PLACE, report: report(items) },
+      check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false, ...check },
+    };
     return this;
   }
 

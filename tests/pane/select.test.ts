@@ -15,7 +15,12 @@ describe("the list of items", () => {
   });
 
   it("puts an allowance of nothing that is used before every other share", () => {
-    const items = [item(1, { id: "a", decision: "REMOVE", share: 3 }), item(2, { id: "b", decision: "REMOVE", share: Infinity }), item(3, { id: "c", decision: "REMOVE", share: Infinity }), item(4, { id: "d", decision: "REMOVE", share: null })];
+    const items = [
+      item(1, { id: "a", decision: "REMOVE", share: 3 }),
+      item(2, { id: "b", decision: "REMOVE", share: Infinity }),
+      item(3, { id: "c", decision: "REMOVE", share: Infinity }),
+      item(4, { id: "d", decision: "REMOVE", share: null }),
+    ];
     expect(ids(worstFirst(items))).toEqual(["b", "c", "a", "d"]);
   });
 
@@ -36,7 +41,13 @@ describe("the list of items", () => {
 });
 
 describe("the search", () => {
-  const gear = [item(1, { id: "9", reason: "Twist 3 degrees; see 101." }), item(2, { id: "1101" }), item(3, { id: "1012" }), item(4, { id: "101", place: "Slipway" }), item(5, { id: "7", gearText: "Hook 101" })];
+  const gear = [
+    item(1, { id: "9", reason: "Twist 3 degrees; see 101." }),
+    item(2, { id: "1101" }),
+    item(3, { id: "1012" }),
+    item(4, { id: "101", place: "Slipway" }),
+    item(5, { id: "7", gearText: "Hook 101" }),
+  ];
 
   it("lists the id itself first, then ids that begin with it, then ids that hold it, then the rest", () => {
     expect(ids(matching(gear, [], "101"))).toEqual(["101", "1012", "1101", "9", "7"]);
@@ -53,8 +64,15 @@ describe("the search", () => {
 describe("the gear for a lift", () => {
   it("stands usable first, in the order of the sheet; DRESS, out of use, late, undated and tagged gear last", () => {
     const gear = [
-      item(1, { id: "a", decision: "REMOVE" }), item(2, { id: "b" }), item(3, { id: "c", nextDue: TODAY }), item(4, { id: "d", decision: "WATCH" }), item(5, { id: "e", decision: "DRESS" }),
-      item(6, { id: "f", nextDue: null }), item(7, { id: "g", tagged: true }), item(8, { id: "" }), item(9, { id: "i" }),
+      item(1, { id: "a", decision: "REMOVE" }),
+      item(2, { id: "b" }),
+      item(3, { id: "c", nextDue: TODAY }),
+      item(4, { id: "d", decision: "WATCH" }),
+      item(5, { id: "e", decision: "DRESS" }),
+      item(6, { id: "f", nextDue: null }),
+      item(7, { id: "g", tagged: true }),
+      item(8, { id: "" }),
+      item(9, { id: "i" }),
     ];
     expect(ids(usableFirst(report(gear)))).toEqual(["b", "d", "i", "a", "c", "e", "f", "g", ""]);
   });
@@ -91,6 +109,12 @@ describe("rows and headings", () => {
 
   it("names a field that two headings are read as", () => {
     expect(doubled(report())).toEqual([]);
-    expect(doubled(report(ITEMS, { headings: [...HEADINGS, { column: 9, heading: "Throat", field: null, also: "throatNow", unit: null, chosen: false }] }))).toEqual(["throatNow"]);
+    expect(
+      doubled(
+        report(ITEMS, {
+          headings: [...HEADINGS, { column: 9, heading: "Throat", field: null, also: "throatNow", unit: null, chosen: false }],
+        }),
+      ),
+    ).toEqual(["throatNow"]);
   });
 });

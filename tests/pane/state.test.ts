@@ -6,7 +6,14 @@ import { ITEMS, LOG_PLACE, REGISTER_PLACE, report, RESULT, TODAY } from "./sampl
 const run = (...events: PaneEvent[]): PaneState => events.reduce(reduce, firstState(TODAY));
 
 const read: PaneEvent = { kind: "read", log: { place: LOG_PLACE, report: report() }, quiet: false };
-const registerRead: PaneEvent = { kind: "register read", found: { log: { place: REGISTER_PLACE, report: report() }, check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false } }, quiet: false };
+const registerRead: PaneEvent = {
+  kind: "register read",
+  found: {
+    log: { place: REGISTER_PLACE, report: report() },
+    check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false },
+  },
+  quiet: false,
+};
 
 describe("what the pane knows", () => {
   it("keeps the default rules when the workbook holds none", () => {
@@ -62,7 +69,10 @@ describe("what the pane knows", () => {
     expect(followed.activeRows).toEqual({ items: 2, due: 2 });
     expect(reduce(followed, { kind: "selected", sheet: "Hook log", row: 18 }).activeRows.items).toBe(2);
     expect(reduce(followed, { kind: "selected", sheet: "Other", row: 6 }).activeRows.items).toBe(2);
-    expect(reduce(reduce(followed, { kind: "go", place: "due" }), { kind: "selected", sheet: "Hook log", row: 6 }).activeRows).toEqual({ items: 2, due: 3 });
+    expect(reduce(reduce(followed, { kind: "go", place: "due" }), { kind: "selected", sheet: "Hook log", row: 6 }).activeRows).toEqual({
+      items: 2,
+      due: 3,
+    });
     const card = reduce(run(read, { kind: "open", card: { row: 1, from: "items" } }), { kind: "selected", sheet: "Hook log", row: 5 });
     expect(card.card).toEqual({ row: 2, from: "items" });
   });

@@ -8,12 +8,16 @@ beforeEach(() => {
   document.body.innerHTML = `<button id="top">top</button><div id="place"><i tabindex="0" data-tabster-dummy></i><h2 id="title" tabindex="-1">HK-1</h2><button id="first">first</button><button id="second">second</button></div>`;
   end = keepTabInside(document);
 });
-afterEach(() => { end(); });
+afterEach(() => {
+  end();
+});
 
 const focused = (): string => document.activeElement?.id ?? "";
 
 function tab(shiftKey = false): boolean {
-  return (document.activeElement ?? document.body).dispatchEvent(new KeyboardEvent("keydown", { key: "Tab", shiftKey, bubbles: true, cancelable: true }));
+  return (document.activeElement ?? document.body).dispatchEvent(
+    new KeyboardEvent("keydown", { key: "Tab", shiftKey, bubbles: true, cancelable: true }),
+  );
 }
 
 describe("the Tab key", () => {
@@ -49,11 +53,17 @@ describe("the Tab key", () => {
 describe("Escape", () => {
   it("stays in the pane when it was answered there, and reaches office.js when not", () => {
     let heard = 0;
-    const listen = (): void => { heard += 1; };
+    const listen = (): void => {
+      heard += 1;
+    };
     document.addEventListener("keydown", listen);
     const first = document.getElementById("first")!;
-    const answer = (event: Event): void => { event.preventDefault(); };
-    const press = (): void => { first.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true, cancelable: true })); };
+    const answer = (event: Event): void => {
+      event.preventDefault();
+    };
+    const press = (): void => {
+      first.dispatchEvent(new KeyboardEvent("keydown", { key: "Escape", bubbles: true, cancelable: true }));
+    };
     press();
     expect(heard).toBe(1);
     first.addEventListener("keydown", answer);

@@ -34,7 +34,12 @@ function shown(sheet: Sheet, row: number, column: number): unknown {
 }
 
 /** The value of one formula in Z1 over a small block of cells at A1. */
-async function valueOf(formula: string, rows: (string | number | boolean | null)[][] = [], functions: Record<string, WorksheetFunction> = {}, more: Partial<CalculatorOptions> = {}): Promise<unknown> {
+async function valueOf(
+  formula: string,
+  rows: (string | number | boolean | null)[][] = [],
+  functions: Record<string, WorksheetFunction> = {},
+  more: Partial<CalculatorOptions> = {},
+): Promise<unknown> {
   const book = new Book();
   const sheet = book.addSheet("Sheet1");
   fill(sheet, rows);
@@ -71,7 +76,7 @@ describe("built-in functions that the register and its users need", () => {
     ["=COUNTA(A:A)", 4],
     ['=IF(D3="","none",D3)', "none"],
     ["=D3", 0],
-    ["=B2&\" \"&A2", "hook H1"],
+    ['=B2&" "&A2', "hook H1"],
     ["=EDATE(C2,12)", 46_365],
     ["=1/0", "#DIV/0!"],
     ["=NOSUCH(1)", "#NAME?"],
@@ -90,7 +95,17 @@ describe("built-in functions that the register and its users need", () => {
 describe("what reaches a worksheet function", () => {
   async function received(formula: string, rows: (string | number | boolean | null)[][], blank?: BlankMode): Promise<unknown[]> {
     const calls: unknown[][] = [];
-    await valueOf(formula, rows, { "GEAR.SEE": (...values: unknown[]) => { calls.push(values); return "seen"; } }, blank ? { blank } : {});
+    await valueOf(
+      formula,
+      rows,
+      {
+        "GEAR.SEE": (...values: unknown[]) => {
+          calls.push(values);
+          return "seen";
+        },
+      },
+      blank ? { blank } : {},
+    );
     return calls.at(-1) ?? [];
   }
 
@@ -120,7 +135,17 @@ describe("what reaches a worksheet function", () => {
   it("a trailing argument that is left out as null when the parameters are declared", async () => {
     const calls: unknown[][] = [];
     const shapes = new Map([["GEAR.SEE", [{}, {}, { dimensionality: "matrix" }]]]);
-    await valueOf("=GEAR.SEE(1)", [], { "GEAR.SEE": (...values: unknown[]) => { calls.push(values); return 1; } }, { shapes });
+    await valueOf(
+      "=GEAR.SEE(1)",
+      [],
+      {
+        "GEAR.SEE": (...values: unknown[]) => {
+          calls.push(values);
+          return 1;
+        },
+      },
+      { shapes },
+    );
     expect(calls).toEqual([[1, null, [[null]]]]);
   });
   it("an error among the arguments is the result, and the function is not called", async () => {
@@ -155,14 +180,24 @@ describe("what comes back from a worksheet function", () => {
   it("an error with its sentence", async () => {
     const book = new Book();
     const sheet = book.addSheet("Sheet1");
-    fill(sheet, [["=GEAR.LENGTH(\"wide\")", "=IFERROR(A1,\"none\")", "=A1+1"]]);
-    await calculator({ "GEAR.LENGTH": () => { throw Object.assign(new Error("wide is not a length."), { code: "#N/A" }); } }).recalculate(book);
+    fill(sheet, [['=GEAR.LENGTH("wide")', '=IFERROR(A1,"none")', "=A1+1"]]);
+    await calculator({
+      "GEAR.LENGTH": () => {
+        throw Object.assign(new Error("wide is not a length."), { code: "#N/A" });
+      },
+    }).recalculate(book);
     expect(sheet.cell(0, 0)).toEqual({ formula: '=GEAR.LENGTH("wide")', value: null, error: "#N/A", message: "wide is not a length." });
     expect(shown(sheet, 0, 1)).toBe("none");
     expect(shown(sheet, 0, 2)).toBe("#N/A");
   });
   it("an exception without a code is #VALUE!", async () => {
-    expect(await valueOf("=GEAR.BAD()", [], { "GEAR.BAD": () => { throw new Error("no"); } })).toBe("#VALUE!");
+    expect(
+      await valueOf("=GEAR.BAD()", [], {
+        "GEAR.BAD": () => {
+          throw new Error("no");
+        },
+      }),
+    ).toBe("#VALUE!");
   });
   it("NaN is #NUM!", async () => {
     expect(await valueOf("=GEAR.NAN()", [], { "GEAR.NAN": () => NaN })).toBe("#NUM!");
@@ -173,7 +208,9 @@ describe("what comes back from a worksheet function", () => {
 });
 
 describe("array results", () => {
-  const judged: Record<string, WorksheetFunction> = { "GEAR.COUNTDOWN": (n: number) => Array.from({ length: n }, (_, i) => [n - i, `row ${String(i)}`]) };
+  const judged: Record<string, WorksheetFunction> = {
+    "GEAR.COUNTDOWN": (n: number) => Array.from({ length: n }, (_, i) => [n - i, `row ${String(i)}`]),
+  };
 
   it("fill the cells beside and below, and shrink with their input", async () => {
     const book = new Book();
@@ -181,17 +218,28 @@ describe("array results", () => {
     fill(sheet, [[3, null, "=GEAR.COUNTDOWN(A1)"]]);
     const calc = calculator(judged);
     await calc.recalculate(book);
-    expect([0, 1, 2].map((row) => [shown(sheet, row, 2), shown(sheet, row, 3)])).toEqual([[3, "row 0"], [2, "row 1"], [1, "row 2"]]);
+    expect([0, 1, 2].map((row) => [shown(sheet, row, 2), shown(sheet, row, 3)])).toEqual([
+      [3, "row 0"],
+      [2, "row 1"],
+      [1, "row 2"],
+    ]);
     await calc.recalculate(book);
     expect(shown(sheet, 2, 3)).toBe("row 2");
     sheet.at(0, 0).value = 2;
     await calc.recalculate(book);
-    expect([0, 1, 2].map((row) => [shown(sheet, row, 2), shown(sheet, row, 3)])).toEqual([[2, "row 0"], [1, "row 1"], [null, null]]);
+    expect([0, 1, 2].map((row) => [shown(sheet, row, 2), shown(sheet, row, 3)])).toEqual([
+      [2, "row 0"],
+      [1, "row 1"],
+      [null, null],
+    ]);
   });
   it("that find no room show #SPILL!, until there is room", async () => {
     const book = new Book();
     const sheet = book.addSheet("Sheet1");
-    fill(sheet, [[2, null, "=GEAR.COUNTDOWN(A1)"], [null, null, "in the way"]]);
+    fill(sheet, [
+      [2, null, "=GEAR.COUNTDOWN(A1)"],
+      [null, null, "in the way"],
+    ]);
     const calc = calculator(judged);
     await calc.recalculate(book);
     expect([shown(sheet, 0, 2), shown(sheet, 1, 2), shown(sheet, 0, 3)]).toEqual(["#SPILL!", "in the way", null]);
@@ -202,7 +250,10 @@ describe("array results", () => {
   it("read from a file are results, not something in the way", async () => {
     const book = new Book();
     const sheet = book.addSheet("Sheet1");
-    fill(sheet, [["=GEAR.COUNTDOWN(2)", "row 0"], [1, "row 1"]]);
+    fill(sheet, [
+      ["=GEAR.COUNTDOWN(2)", "row 0"],
+      [1, "row 1"],
+    ]);
     Object.assign(sheet.at(0, 0), { value: 2, spill: { row: 0, column: 0, rows: 2, columns: 2 } });
     await calculator(judged).recalculate(book);
     expect([shown(sheet, 0, 0), shown(sheet, 1, 1)]).toEqual([2, "row 1"]);
@@ -235,15 +286,30 @@ describe("a register as a table", () => {
     fill(sheet, [["Register"], ["Basis", null, "standard"]]);
     fill(sheet, [["Id", "As new", "Measured", "Remarks", "Verdict", "Share used", "Next due"]], 3);
     for (let i = 0; i < rows; i += 1) {
-      fill(sheet, [[
-        `H${String(i + 1)}`, 50, i % 10 === 9 ? null : 50 - (i % 8), null,
-        '=GEAR.VERDICT(Gear[[#Headers],[Id]:[Remarks]],IF(ISBLANK(Gear[@[Id]:[Remarks]]),"",Gear[@[Id]:[Remarks]]),$C$2)',
-        '=IF(ISNUMBER([@Measured]),([@[As new]]-[@Measured])/5,"")',
-        "=TODAY()+365",
-      ]], 4 + i);
+      fill(
+        sheet,
+        [
+          [
+            `H${String(i + 1)}`,
+            50,
+            i % 10 === 9 ? null : 50 - (i % 8),
+            null,
+            '=GEAR.VERDICT(Gear[[#Headers],[Id]:[Remarks]],IF(ISBLANK(Gear[@[Id]:[Remarks]]),"",Gear[@[Id]:[Remarks]]),$C$2)',
+            '=IF(ISNUMBER([@Measured]),([@[As new]]-[@Measured])/5,"")',
+            "=TODAY()+365",
+          ],
+        ],
+        4 + i,
+      );
     }
     book.tables.push({
-      id: "1", name: "Gear", sheet, box: { row: 3, column: 0, rows: rows + 1, columns: 7 }, style: "TableStyleMedium2", showBanded: true, filters: new Map(),
+      id: "1",
+      name: "Gear",
+      sheet,
+      box: { row: 3, column: 0, rows: rows + 1, columns: 7 },
+      style: "TableStyleMedium2",
+      showBanded: true,
+      filters: new Map(),
     });
     return { book, sheet };
   }
@@ -262,8 +328,18 @@ describe("a register as a table", () => {
   it("judges each row by its headings, with blank readings as empty text", async () => {
     const { book, sheet } = register(10);
     await calculator(functions, { blank: "zero" }).recalculate(book);
-    expect(Array.from({ length: 10 }, (_, i) => shown(sheet, 4 + i, 4))).toEqual(
-      ["KEEP", "KEEP", "KEEP", "KEEP", "KEEP", "KEEP", "REMOVE", "REMOVE", "KEEP", "NO VERDICT"]);
+    expect(Array.from({ length: 10 }, (_, i) => shown(sheet, 4 + i, 4))).toEqual([
+      "KEEP",
+      "KEEP",
+      "KEEP",
+      "KEEP",
+      "KEEP",
+      "KEEP",
+      "REMOVE",
+      "REMOVE",
+      "KEEP",
+      "NO VERDICT",
+    ]);
     expect(shown(sheet, 4 + 3, 5)).toBe(0.6);
   });
 
@@ -274,7 +350,9 @@ describe("a register as a table", () => {
     calls = 0;
     sheet.at(4, 2).value = 40;
     const told: string[] = [];
-    book.listen((change) => { if (change.kind === "cells") told.push(change.by); });
+    book.listen((change) => {
+      if (change.kind === "cells") told.push(change.by);
+    });
     await calc.recalculate(book);
     expect(calls).toBe(1);
     expect([shown(sheet, 4, 4), shown(sheet, 4, 5), shown(sheet, 5, 4)]).toEqual(["REMOVE", 2, "KEEP"]);
@@ -370,7 +448,20 @@ describe("a register as a table", () => {
   it("200 rows of eight formulas follow one edit in well under a second", async () => {
     const { book, sheet } = register(200);
     for (let i = 0; i < 200; i += 1) {
-      fill(sheet, [['=IF([@Verdict]="REMOVE",1,0)', "=[@[As new]]*2", "=[@Measured]+1", '=IFERROR([@Measured]/[@[As new]],"")', '=IF([@[Next due]]<TODAY(),"OVERDUE","CURRENT")']], 4 + i, 7);
+      fill(
+        sheet,
+        [
+          [
+            '=IF([@Verdict]="REMOVE",1,0)',
+            "=[@[As new]]*2",
+            "=[@Measured]+1",
+            '=IFERROR([@Measured]/[@[As new]],"")',
+            '=IF([@[Next due]]<TODAY(),"OVERDUE","CURRENT")',
+          ],
+        ],
+        4 + i,
+        7,
+      );
     }
     fill(sheet, [["Out", "Twice", "Plus", "Ratio", "State"]], 3, 7);
     const table = book.tables[0];
@@ -380,7 +471,9 @@ describe("a register as a table", () => {
     const whole = calc.last;
     sheet.at(50, 2).value = 33;
     await calc.recalculate(book);
-    console.info(`200 x 8: all ${whole.milliseconds.toFixed(0)} ms (${String(whole.formulas)} formulas), one edit ${calc.last.milliseconds.toFixed(0)} ms (${String(calc.last.formulas)} formulas)`);
+    console.info(
+      `200 x 8: all ${whole.milliseconds.toFixed(0)} ms (${String(whole.formulas)} formulas), one edit ${calc.last.milliseconds.toFixed(0)} ms (${String(calc.last.formulas)} formulas)`,
+    );
     expect(shown(sheet, 50, 4)).toBe("REMOVE");
     // The verdict, the share used, and the three formulas that read the verdict or the measurement.
     expect(calc.last.formulas).toBe(5);
@@ -392,7 +485,15 @@ describe("conditional formats", () => {
   function coloured(): { book: Book; sheet: Sheet; told: string[]; calc: UniverCalculator } {
     const book = new Book();
     const sheet = book.addSheet("Register");
-    fill(sheet, [["KEEP", 10, 1], ["REMOVE", 20, 2], ["KEEP", 30, 3]], 4);
+    fill(
+      sheet,
+      [
+        ["KEEP", 10, 1],
+        ["REMOVE", 20, 2],
+        ["KEEP", 30, 3],
+      ],
+      4,
+    );
     sheet.rules = [
       { id: "1", box: { row: 4, column: 0, rows: 100, columns: 3 }, formula: '=$A5="REMOVE"', fill: "#F8CBCB", stopIfTrue: true },
       { id: "2", box: { row: 4, column: 1, rows: 3, columns: 2 }, formula: "=B5>=20", bold: true, stopIfTrue: false },
@@ -405,7 +506,11 @@ describe("conditional formats", () => {
   it("hold for whole rows, and cell by cell where the column is not fixed", async () => {
     const { book, sheet, told, calc } = coloured();
     await calc.recalculate(book);
-    const at = (row: number, column: number): string => calc.rulesAt(sheet, row, column).map((rule) => rule.id).join();
+    const at = (row: number, column: number): string =>
+      calc
+        .rulesAt(sheet, row, column)
+        .map((rule) => rule.id)
+        .join();
     expect([at(5, 0), at(5, 2), at(4, 0), at(6, 1), at(6, 2), at(5, 1), at(5, 3)]).toEqual(["1", "1", "", "2", "", "1", ""]);
     expect(told).toEqual(["Register"]);
   });

@@ -65,7 +65,7 @@ describe("a text put into a General cell", () => {
     ["1/128", "1/128"],
     ["13/4/2026", "13/4/2026"],
     ["31.1.2026", "31.1.2026"],
-    ["1 1/2\"", "1 1/2\""],
+    ['1 1/2"', '1 1/2"'],
     ["10 mm", "10 mm"],
     ["1,23", "1,23"],
     ["1.2.3", "1.2.3"],
@@ -106,7 +106,13 @@ test("through the client library: what is entered, what it shows, and text where
   await Excel.run(async (context) => {
     const sheet = context.workbook.worksheets.getItem("Sheet1");
     sheet.getRange("B1:B5").numberFormat = [["@"], ["@"], ["@"], ["@"], ["@"]];
-    sheet.getRange("A1:B5").values = [["3/4", "3/4"], ["1 7/8", "1 7/8"], ["=1+1", "=1+1"], [20, 20], [true, true]];
+    sheet.getRange("A1:B5").values = [
+      ["3/4", "3/4"],
+      ["1 7/8", "1 7/8"],
+      ["=1+1", "=1+1"],
+      [20, 20],
+      [true, true],
+    ];
     const read = sheet.getRange("A1:B5").load("values, text, numberFormat, formulas, valueTypes");
     await context.sync();
     expect(read.values[0]).toEqual([day(2026, 3, 4), "3/4"]);
@@ -144,8 +150,8 @@ describe("what a number shows under a format", () => {
     [1.005, "0.00", "1.01"],
     [1234.5, "#,##0.00", "1,234.50"],
     [-3, "0.0;(0.0)", "(3.0)"],
-    [0, "0.0;-0.0;\"none\"", "none"],
-    [18.5, "0.## \"mm\"", "18.5 mm"],
+    [0, '0.0;-0.0;"none"', "none"],
+    [18.5, '0.## "mm"', "18.5 mm"],
     [5, "0.##", "5."],
     [-5, "$#,##0_);[Red]($#,##0)", "($5)"],
     [0.75, "# ?/?", "3/4"],

@@ -43,7 +43,10 @@ describe("filling down", () => {
 describe("filling to the right", () => {
   it("a formula moves along its columns", () => {
     const sheet = column([{ value: 1, formula: "=A5+$A6" }]);
-    expect(filled(sheet, { rows: [0], cols: [0] }, { rows: [0], cols: [1, 2] }, false).map(({ value }) => value)).toEqual(["=B5+$A6", "=C5+$A6"]);
+    expect(filled(sheet, { rows: [0], cols: [0] }, { rows: [0], cols: [1, 2] }, false).map(({ value }) => value)).toEqual([
+      "=B5+$A6",
+      "=C5+$A6",
+    ]);
   });
 });
 
@@ -52,6 +55,10 @@ describe("copying", () => {
     const sheet = column([{ value: 1, formula: "=B1" }, null]);
     sheet.at(4, 2).value = "old";
     const placed = copies(sheet, { rows: [0, 1], cols: [0] }, sheet, { rows: [3, 4, 5], cols: [2] });
-    expect(placed.map(({ row, column: at, value }) => [row, at, value])).toEqual([[3, 2, "=D4"], [4, 2, ""], [5, 2, "=D6"]]);
+    expect(placed.map(({ row, column: at, value }) => [row, at, value])).toEqual([
+      [3, 2, "=D4"],
+      [4, 2, ""],
+      [5, 2, "=D6"],
+    ]);
   });
 });

@@ -8,18 +8,31 @@ test("a user's entry and the add-in's own write are told apart, with the old and
   const host = openBook();
   const seen: Excel.WorksheetChangedEventArgs[] = [];
   await onSheet(async (sheet, context) => {
-    sheet.onChanged.add(async (event) => { seen.push(event); });
+    sheet.onChanged.add(async (event) => {
+      seen.push(event);
+    });
     await context.sync();
   });
   await host.type("Sheet1", "C4", "17.9");
   await eventsDelivered();
   await onSheet(async (sheet, context) => {
     sheet.getRange("C4").values = [[17.8]];
-    sheet.getRange("A1:B2").values = [[1, 2], [3, 4]];
+    sheet.getRange("A1:B2").values = [
+      [1, 2],
+      [3, 4],
+    ];
     await context.sync();
   });
   await eventsDelivered();
-  expect(seen.map((event) => [event.address, event.source, (event as { triggerSource?: string }).triggerSource, (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueBefore, (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueAfter])).toEqual([
+  expect(
+    seen.map((event) => [
+      event.address,
+      event.source,
+      (event as { triggerSource?: string }).triggerSource,
+      (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueBefore,
+      (event.details as Partial<Excel.ChangedEventDetail> | undefined)?.valueAfter,
+    ]),
+  ).toEqual([
     ["C4", "Local", "Unknown", "", 17.9],
     ["C4", "Local", "ThisLocalAddin", 17.9, 17.8],
     ["A1:B2", "Local", "ThisLocalAddin", undefined, undefined],
@@ -27,7 +40,10 @@ test("a user's entry and the add-in's own write are told apart, with the old and
   await Excel.run(async (context) => {
     const range = seen[2]?.getRange(context).load("values");
     await context.sync();
-    expect(range?.values).toEqual([[1, 2], [3, 4]]);
+    expect(range?.values).toEqual([
+      [1, 2],
+      [3, 4],
+    ]);
   });
 });
 
@@ -35,7 +51,9 @@ test("a colleague's edit comes as remote", async () => {
   const host = openBook();
   const sources: string[] = [];
   await Excel.run(async (context) => {
-    context.workbook.worksheets.onChanged.add(async (event) => { sources.push(event.source); });
+    context.workbook.worksheets.onChanged.add(async (event) => {
+      sources.push(event.source);
+    });
     await context.sync();
   });
   await host.type("Sheet1", "A1", "x", "coauthor");
@@ -47,10 +65,15 @@ test("a table hears of its own cells only", async () => {
   const host = openBook();
   const seen: string[] = [];
   await onSheet(async (sheet, context) => {
-    sheet.getRange("A1:B2").values = [["Id", "Now"], ["S-1", 18]];
+    sheet.getRange("A1:B2").values = [
+      ["Id", "Now"],
+      ["S-1", 18],
+    ];
     const table = sheet.tables.add("A1:B2", true);
     await context.sync();
-    table.onChanged.add(async (event) => { seen.push(event.address); });
+    table.onChanged.add(async (event) => {
+      seen.push(event.address);
+    });
     await context.sync();
   });
   await host.type("Sheet1", "B2", 17);
@@ -63,8 +86,12 @@ test("selection, on the workbook and on the sheet", async () => {
   const host = openBook();
   const seen: string[] = [];
   await onSheet(async (sheet, context) => {
-    context.workbook.onSelectionChanged.add(async () => { seen.push("workbook"); });
-    sheet.onSelectionChanged.add(async (event) => { seen.push(event.address); });
+    context.workbook.onSelectionChanged.add(async () => {
+      seen.push("workbook");
+    });
+    sheet.onSelectionChanged.add(async (event) => {
+      seen.push(event.address);
+    });
     await context.sync();
   });
   host.select("Sheet1", "B2:B4");
@@ -78,9 +105,15 @@ test("sheets that are added, activated, deleted", async () => {
   const seen: string[] = [];
   await Excel.run(async (context) => {
     const { worksheets } = context.workbook;
-    worksheets.onAdded.add(async () => { seen.push("added"); });
-    worksheets.onDeleted.add(async () => { seen.push("deleted"); });
-    worksheets.onActivated.add(async (event) => { seen.push(`activated ${host.book.sheets.find((sheet) => sheet.id === event.worksheetId)?.name ?? "?"}`); });
+    worksheets.onAdded.add(async () => {
+      seen.push("added");
+    });
+    worksheets.onDeleted.add(async () => {
+      seen.push("deleted");
+    });
+    worksheets.onActivated.add(async (event) => {
+      seen.push(`activated ${host.book.sheets.find((sheet) => sheet.id === event.worksheetId)?.name ?? "?"}`);
+    });
     await context.sync();
     worksheets.add("Log").activate();
     await context.sync();
@@ -96,7 +129,9 @@ test("a handler that was removed hears nothing more; events can be switched off"
   const host = openBook();
   const seen: string[] = [];
   const [handler, registeredIn] = await onSheet(async (sheet, context) => {
-    const added = sheet.onChanged.add(async (event) => { seen.push(event.address); });
+    const added = sheet.onChanged.add(async (event) => {
+      seen.push(event.address);
+    });
     await context.sync();
     return [added, context] as const;
   });
@@ -124,21 +159,30 @@ test("what a calculation changes is no event, and events that are not modelled f
   const host = openBook();
   const seen: string[] = [];
   await onSheet(async (sheet, context) => {
-    sheet.onChanged.add(async (event) => { seen.push(event.address); });
+    sheet.onChanged.add(async (event) => {
+      seen.push(event.address);
+    });
     await context.sync();
   });
   const sheet = host.book.sheet("Sheet1");
   if (sheet) host.book.tell({ kind: "cells", sheet, box: { row: 0, column: 0, rows: 1, columns: 1 }, by: "calc" });
   await eventsDelivered();
   expect(seen).toEqual([]);
-  await expect(onSheet(async (worksheet, context) => { worksheet.onCalculated.add(async () => undefined); await context.sync(); })).rejects.toThrow("_RegisterCalculatedEvent");
+  await expect(
+    onSheet(async (worksheet, context) => {
+      worksheet.onCalculated.add(async () => undefined);
+      await context.sync();
+    }),
+  ).rejects.toThrow("_RegisterCalculatedEvent");
 });
 
 test("a new workbook does not call handlers that were registered with the last one", async () => {
   openBook();
   const seen: string[] = [];
   await Excel.run(async (context) => {
-    context.workbook.worksheets.onChanged.add(async (event) => { seen.push(event.address); });
+    context.workbook.worksheets.onChanged.add(async (event) => {
+      seen.push(event.address);
+    });
     await context.sync();
   });
   const next = openBook();

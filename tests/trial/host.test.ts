@@ -20,24 +20,35 @@ const onSheet = <T>(work: (sheet: Excel.Worksheet, context: Excel.RequestContext
 test("values are written and read back through the real library", async () => {
   openBook();
   await onSheet(async (sheet, context) => {
-    sheet.getRange("A1:B2").values = [["Id", "New mm"], ["S-1", 20]];
+    sheet.getRange("A1:B2").values = [
+      ["Id", "New mm"],
+      ["S-1", 20],
+    ];
     await context.sync();
     const used = sheet.getUsedRange().load("values, address, rowCount, valueTypes");
     await context.sync();
-    expect(used.values).toEqual([["Id", "New mm"], ["S-1", 20]]);
+    expect(used.values).toEqual([
+      ["Id", "New mm"],
+      ["S-1", 20],
+    ]);
     expect(used.address).toBe("Sheet1!A1:B2");
     expect(used.rowCount).toBe(2);
-    expect(used.valueTypes).toEqual([["String", "String"], ["String", "Double"]]);
+    expect(used.valueTypes).toEqual([
+      ["String", "String"],
+      ["String", "Double"],
+    ]);
   });
 });
 
 test("a value that was not loaded can't be read", async () => {
   openBook();
-  const error = await failure(() => onSheet(async (sheet, context) => {
-    const range = sheet.getRange("A1");
-    await context.sync();
-    return range.values;
-  }));
+  const error = await failure(() =>
+    onSheet(async (sheet, context) => {
+      const range = sheet.getRange("A1");
+      await context.sync();
+      return range.values;
+    }),
+  );
   expect(error.code).toBe("PropertyNotLoaded");
 });
 
@@ -48,7 +59,9 @@ test("an object used after Excel.run has ended is refused", async () => {
     kept = sheet.getRange("A1");
     await context.sync();
   });
-  expect(() => { if (kept) kept.values = [[1]]; }).toThrow(expect.objectContaining({ code: "InvalidObjectPath" }));
+  expect(() => {
+    if (kept) kept.values = [[1]];
+  }).toThrow(expect.objectContaining({ code: "InvalidObjectPath" }));
 });
 
 test("a range kept over several syncs is still the same range", async () => {
@@ -56,7 +69,10 @@ test("a range kept over several syncs is still the same range", async () => {
   await onSheet(async (sheet, context) => {
     const range = sheet.getRange("B2:C3");
     await context.sync();
-    range.values = [[1, 2], [3, 4]];
+    range.values = [
+      [1, 2],
+      [3, 4],
+    ];
     await context.sync();
     const cell = range.getCell(1, 1).load("values, address");
     await context.sync();
@@ -73,37 +89,45 @@ test("a missing sheet is a null object or ItemNotFound, and the error names the 
     expect(none.isNullObject).toBe(true);
     expect(range.isNullObject).toBe(true);
   });
-  const error = await failure(() => Excel.run(async (context) => {
-    context.workbook.worksheets.getItem("Nowhere").getRange("A1").load("values");
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    Excel.run(async (context) => {
+      context.workbook.worksheets.getItem("Nowhere").getRange("A1").load("values");
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("ItemNotFound");
   expect(error.debugInfo.statement).toContain("getItem");
 });
 
 test("what is written before the failing action stays, what comes after it does not happen", async () => {
   const { book } = openBook();
-  await failure(() => onSheet(async (sheet, context) => {
-    sheet.getRange("A1").values = [["first"]];
-    context.workbook.worksheets.getItem("Nowhere").activate();
-    sheet.getRange("A2").values = [["second"]];
-    await context.sync();
-  }));
+  await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.getRange("A1").values = [["first"]];
+      context.workbook.worksheets.getItem("Nowhere").activate();
+      sheet.getRange("A2").values = [["second"]];
+      await context.sync();
+    }),
+  );
   const sheet = book.sheet("Sheet1");
   expect([sheet?.cell(0, 0)?.value, sheet?.cell(1, 0)?.value]).toEqual(["first", undefined]);
 });
 
 test("a member that is not modelled fails by name", async () => {
   openBook();
-  const chart = await failure(() => onSheet(async (sheet, context) => {
-    sheet.charts.add("Line", sheet.getRange("A1"));
-    await context.sync();
-  }));
+  const chart = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.charts.add("Line", sheet.getRange("A1"));
+      await context.sync();
+    }),
+  );
   expect([chart.code, chart.message]).toEqual(["ApiNotFound", expect.stringContaining("Worksheet.Charts")]);
-  const sort = await failure(() => onSheet(async (sheet, context) => {
-    sheet.getRange("A1:A3").sort.apply([{ key: 0 }]);
-    await context.sync();
-  }));
+  const sort = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.getRange("A1:A3").sort.apply([{ key: 0 }]);
+      await context.sync();
+    }),
+  );
   expect(sort.message).toContain("Range.Sort");
 });
 
@@ -112,10 +136,12 @@ test("the requirement sets of the manifest's minimum are claimed, and the librar
   const { requirements } = Office.context;
   expect([requirements.isSetSupported("ExcelApi", "1.12"), requirements.isSetSupported("ExcelApi", "1.13")]).toEqual([true, false]);
   expect([requirements.isSetSupported("SharedRuntime", "1.1"), requirements.isSetSupported("SharedRuntime", "1.2")]).toEqual([true, false]);
-  const error = await failure(() => onSheet(async (sheet, context) => {
-    sheet.onProtectionChanged.add(async () => undefined);
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.onProtectionChanged.add(async () => undefined);
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("ApiNotFound");
 });
 
@@ -142,10 +168,12 @@ test("each sync is one request in the log, with its size", async () => {
 test("a request over 5 MB is refused as a whole", async () => {
   const { book } = openBook();
   const rows = Array.from({ length: 200 }, () => ["z".repeat(30_000)]);
-  const error = await failure(() => onSheet(async (sheet, context) => {
-    sheet.getRange("A1:A200").values = rows;
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.getRange("A1:A200").values = rows;
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("RequestPayloadSizeLimitExceeded");
   expect(book.sheet("Sheet1")?.used()).toBeNull();
 });
@@ -155,20 +183,24 @@ test("a response over 5 MB is refused", async () => {
   const sheet = book.addSheet("Sheet1");
   for (let row = 0; row < 200; row += 1) sheet.at(row, 0).value = "z".repeat(30_000);
   openBook(book);
-  const error = await failure(() => onSheet(async (worksheet, context) => {
-    worksheet.getRange("A1:A200").load("values");
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    onSheet(async (worksheet, context) => {
+      worksheet.getRange("A1:A200").load("values");
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("ResponsePayloadSizeLimitExceeded");
 });
 
 test("while the user edits a cell a batch fails, unless it may wait", async () => {
   const host = openBook();
   host.editing = true;
-  const error = await failure(() => onSheet(async (sheet, context) => {
-    sheet.getRange("A1").values = [["now"]];
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.getRange("A1").values = [["now"]];
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("InvalidOperationInCellEditMode");
   const waiting = Excel.run({ delayForCellEdit: true }, async (context) => {
     context.workbook.worksheets.getItem("Sheet1").getRange("A1").values = [["later"]];
@@ -194,10 +226,12 @@ test("20,000 cells are written in the library's own pieces and read back", async
 
 test("rows and columns must fit the range", async () => {
   openBook();
-  const error = await failure(() => onSheet(async (sheet, context) => {
-    sheet.getRange("A1:B2").values = [[1, 2, 3]];
-    await context.sync();
-  }));
+  const error = await failure(() =>
+    onSheet(async (sheet, context) => {
+      sheet.getRange("A1:B2").values = [[1, 2, 3]];
+      await context.sync();
+    }),
+  );
   expect(error.code).toBe("InvalidArgument");
 });
 
@@ -222,7 +256,10 @@ test("a ribbon button calls its command and waits until it is completed", async 
   const order: string[] = [];
   Office.actions.associate("BUILDREGISTER", (event: Office.AddinCommands.Event) => {
     order.push(event.source.id);
-    setTimeout(() => { order.push("done"); event.completed(); }, 10);
+    setTimeout(() => {
+      order.push("done");
+      event.completed();
+    }, 10);
   });
   await host.pressButton("BUILDREGISTER");
   expect(order).toEqual(["BUILDREGISTER", "done"]);

@@ -7,9 +7,16 @@ function withList(source: string, more: Partial<Validation> = {}): { book: Book;
   const book = new Book();
   const sheet = book.addSheet("Register");
   const notes = book.addSheet("Gear notes");
-  ["hook", "shackle", "", "swivel"].forEach((word, row) => { notes.at(row, 0).value = word; });
+  ["hook", "shackle", "", "swivel"].forEach((word, row) => {
+    notes.at(row, 0).value = word;
+  });
   book.names.set("GearKinds", "='Gear notes'!$A$1:$A$4");
-  const validation: Validation = { box: { row: 4, column: 1, rows: 10, columns: 1 }, rule: { list: { inCellDropDown: true, source } }, ignoreBlanks: true, ...more };
+  const validation: Validation = {
+    box: { row: 4, column: 1, rows: 10, columns: 1 },
+    rule: { list: { inCellDropDown: true, source } },
+    ignoreBlanks: true,
+    ...more,
+  };
   sheet.validations = [validation];
   return { book, validation };
 }
@@ -43,7 +50,9 @@ describe("an entry in a cell with a list", () => {
     expect(said("banana")).toBe('"banana" is not in this cell\'s list: hook, shackle.');
   });
   it("is refused in the words of the rule's own alert", () => {
-    expect(said("banana", { title: "Gear", message: "Choose a kind of gear.", showAlert: true, style: "Stop" })).toBe("Choose a kind of gear.");
+    expect(said("banana", { title: "Gear", message: "Choose a kind of gear.", showAlert: true, style: "Stop" })).toBe(
+      "Choose a kind of gear.",
+    );
   });
   it("may stand when the rule only warns", () => {
     expect(said("banana", { title: "", message: "", showAlert: true, style: "Warning" })).toBeNull();

@@ -6,7 +6,15 @@ import { editedText, lookOf } from "../../src/trial/view/look";
 function register(): Book {
   const book = new Book();
   const sheet = book.addSheet("Register");
-  book.tables.push({ id: "1", name: "Gear", sheet, box: { row: 3, column: 0, rows: 4, columns: 2 }, style: "TableStyleLight2", showBanded: true, filters: new Map() });
+  book.tables.push({
+    id: "1",
+    name: "Gear",
+    sheet,
+    box: { row: 3, column: 0, rows: 4, columns: 2 },
+    style: "TableStyleLight2",
+    showBanded: true,
+    filters: new Map(),
+  });
   return book;
 }
 

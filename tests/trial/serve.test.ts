@@ -20,12 +20,19 @@ interface Answer {
 function ask(path: string, options: { method?: string; host?: string } = {}): Promise<Answer> {
   const { method = "GET", host = `localhost:${String(server.port)}` } = options;
   return new Promise((resolve, reject) => {
-    const asked = request({ host: "127.0.0.1", port: server.port, path, method, headers: { host }, servername: "localhost", rejectUnauthorized: false }, (answer) => {
-      let body = "";
-      answer.setEncoding("utf8");
-      answer.on("data", (part: string) => { body += part; });
-      answer.on("end", () => { resolve({ status: answer.statusCode ?? 0, headers: answer.headers, body }); });
-    });
+    const asked = request(
+      { host: "127.0.0.1", port: server.port, path, method, headers: { host }, servername: "localhost", rejectUnauthorized: false },
+      (answer) => {
+        let body = "";
+        answer.setEncoding("utf8");
+        answer.on("data", (part: string) => {
+          body += part;
+        });
+        answer.on("end", () => {
+          resolve({ status: answer.statusCode ?? 0, headers: answer.headers, body });
+        });
+      },
+    );
     asked.on("error", reject);
     asked.end();
   });
@@ -51,8 +58,18 @@ describe("the local server", () => {
     expect(headers["x-content-type-options"]).toBe("nosniff");
   });
   it.each([
-    "/samples/../package.json", "/samples/%2e%2e/package.json", "/samples/..%2fpackage.json", "/samples/%2e%2e%2f%2e%2e%2fetc/passwd", "/samples//etc/passwd",
-    "/samples/..\\package.json", "/.git/HEAD", "/certificate/key.pem", "/office/../package.json", "/samples/", "/nothing.html", "/samples/index.json/",
+    "/samples/../package.json",
+    "/samples/%2e%2e/package.json",
+    "/samples/..%2fpackage.json",
+    "/samples/%2e%2e%2f%2e%2e%2fetc/passwd",
+    "/samples//etc/passwd",
+    "/samples/..\\package.json",
+    "/.git/HEAD",
+    "/certificate/key.pem",
+    "/office/../package.json",
+    "/samples/",
+    "/nothing.html",
+    "/samples/index.json/",
   ])("does not hand out %s", async (path) => {
     const { status, body } = await ask(path);
     expect([400, 404]).toContain(status);
@@ -65,10 +82,14 @@ describe("the local server", () => {
   });
   it("says in a sentence that a port is taken", async () => {
     const other = createServer();
-    await new Promise<void>((resolve) => { other.listen(0, "127.0.0.1", resolve); });
+    await new Promise<void>((resolve) => {
+      other.listen(0, "127.0.0.1", resolve);
+    });
     const address = other.address();
     const port = typeof address === "object" && address ? address.port : 0;
     await expect(serve({ port })).rejects.toThrow(`Port ${String(port)} is taken; choose another with --port.`);
-    await new Promise((resolve) => { other.close(resolve); });
+    await new Promise((resolve) => {
+      other.close(resolve);
+    });
   });
 });

@@ -5,7 +5,12 @@ import { type Surroundings } from "../../src/trial/calculation/structured";
 /** A register at B4:G9 (headings in row 4) and a list of places at A1:A3 of another sheet. */
 const around: Surroundings = {
   tables: [
-    { name: "Gear", sheet: "Register", box: { row: 3, column: 1, rows: 6, columns: 6 }, headings: ["Id", "Gear", "Next due", "Lay #1 [mm]", "Maker's mark", "Verdict"] },
+    {
+      name: "Gear",
+      sheet: "Register",
+      box: { row: 3, column: 1, rows: 6, columns: 6 },
+      headings: ["Id", "Gear", "Next due", "Lay #1 [mm]", "Maker's mark", "Verdict"],
+    },
     { name: "Loads", sheet: "Register", box: { row: 20, column: 0, rows: 4, columns: 1 }, headings: ["Load"], totals: true },
     { name: "Places", sheet: "Yard's lists", box: { row: 0, column: 0, rows: 3, columns: 1 }, headings: ["Place"] },
   ],
@@ -49,7 +54,7 @@ describe("table references become addresses for the row of the formula", () => {
     ["a space after the comma", "=Gear[[#Headers], [Id]]", inRegister, "=B4"],
     [
       "the register's own formula",
-      '=GEAR.VERDICT(Gear[[#Headers],[Id]:[Maker\'\'s mark]],IF(ISBLANK(Gear[@[Id]:[Maker\'\'s mark]]),"",Gear[@[Id]:[Maker\'\'s mark]]),$C$2)',
+      "=GEAR.VERDICT(Gear[[#Headers],[Id]:[Maker''s mark]],IF(ISBLANK(Gear[@[Id]:[Maker''s mark]]),\"\",Gear[@[Id]:[Maker''s mark]]),$C$2)",
       inRegister,
       '=GEAR.VERDICT(B4:F4,IF(ISBLANK(B6:F6),"",B6:F6),$C$2)',
     ],
@@ -75,7 +80,9 @@ describe("what is not a table reference stays as it is", () => {
 
 describe("today's date", () => {
   it("is written as a number, whatever the case", () => {
-    expect(writeOutReferences('=IF(D2<today( ),"TODAY()",TODAY()+30)', beside, { ...around, today: 46_351 })).toBe('=IF(D2<46351,"TODAY()",46351+30)');
+    expect(writeOutReferences('=IF(D2<today( ),"TODAY()",TODAY()+30)', beside, { ...around, today: 46_351 })).toBe(
+      '=IF(D2<46351,"TODAY()",46351+30)',
+    );
   });
   it("stays a function where no date is given", () => {
     expect(writeOutReferences("=TODAY()", beside, around)).toBe("=TODAY()");
@@ -99,7 +106,13 @@ describe("references that lead nowhere are refused with a cell error and a sente
     ["an unknown table", "=SUM(Chains[Id])", beside, "#REF!", "There is no table named Chains."],
     ["an unknown column", "=Gear[@Weight]", inRegister, "#REF!", 'Gear has no column named "Weight".'],
     ["this row from outside the rows", "=Gear[@Id]", beside, "#VALUE!", "The formula does not stand in a row of Gear."],
-    ["this row from the row of headings", "=Gear[@Id]", { sheet: "Register", row: 3, column: 8 }, "#VALUE!", "The formula does not stand in a row of Gear."],
+    [
+      "this row from the row of headings",
+      "=Gear[@Id]",
+      { sheet: "Register", row: 3, column: 8 },
+      "#VALUE!",
+      "The formula does not stand in a row of Gear.",
+    ],
     ["no table around", "=[@Id]", elsewhere, "#REF!", "[@Id] names no table, and the formula does not stand in one."],
     ["a totals row", "=Gear[[#Totals],[Id]]", beside, "#REF!", "Gear has no total row."],
     ["another workbook", "=[1]Log!A1", beside, "#REF!", "A reference to another workbook ([1]) can't be followed here."],

@@ -54,7 +54,9 @@ export async function fileOf(book) {
   return withFixedTimes(Buffer.from(await book.xlsx.writeBuffer()));
 }
 
-const LOCAL = 0x04034b50, CENTRAL = 0x02014b50, END = 0x06054b50;
+const LOCAL = 0x04034b50,
+  CENTRAL = 0x02014b50,
+  END = 0x06054b50;
 /** 2026-11-24 00:00 as zip files write it: years since 1980, month, day. */
 const ZIP_DAY = ((2026 - 1980) << 9) | (11 << 5) | 24;
 

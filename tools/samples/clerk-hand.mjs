@@ -7,7 +7,8 @@ const SIGNS = { "1/8": "⅛", "1/4": "¼", "3/8": "⅜", "1/2": "½", "5/8": "�
 /** 118 of 64 is 1 27/32: whole part and fraction in lowest terms, either may be "". */
 function parts(of64) {
   const whole = Math.floor(of64 / 64);
-  let top = of64 % 64, bottom = 64;
+  let top = of64 % 64,
+    bottom = 64;
   while (top > 0 && top % 2 === 0) [top, bottom] = [top / 2, bottom / 2];
   return { whole: whole === 0 ? "" : String(whole), fraction: top === 0 ? "" : `${String(top)}/${String(bottom)}` };
 }
@@ -30,7 +31,7 @@ export function clerk(seed) {
       whole !== "" && fraction !== "" ? `${whole}${NBSP}${fraction}` : `${spaced}${NBSP}`,
       sign === undefined ? `${spaced} in` : `${whole}${sign}`,
       String(decimals),
-      `${(of64 * 25.4 / 64).toFixed(1)} mm`,
+      `${((of64 * 25.4) / 64).toFixed(1)} mm`,
     ];
     return pick(forms);
   }
@@ -38,7 +39,15 @@ export function clerk(seed) {
   /** A size in millimetres, for a column that is headed in millimetres. */
   function millimetres(size) {
     const text = size.toFixed(1);
-    return pick([Number(text), Number(text), Number(text), text.replace(".", ","), `${text}mm`, text, `${text.replace(".", ",")}${NBSP}mm`]);
+    return pick([
+      Number(text),
+      Number(text),
+      Number(text),
+      text.replace(".", ","),
+      `${text}mm`,
+      text,
+      `${text.replace(".", ",")}${NBSP}mm`,
+    ]);
   }
 
   const sound = () => pick(["ok", "ok", "OK", "yes", "Y", "good", "Ok ", "fine"]);

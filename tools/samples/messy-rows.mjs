@@ -46,7 +46,12 @@ const gantry = [
   hook(138, "Hook (eye)", "1 1/2", 128, 96, { twist: "?" }),
   hook(139, "hook", "1", 88, 64, { latch: "see note", remarks: "latch: spring changed, fit not checked" }),
   hook(140, "hook", "1", 88, 64, { tagged: "12 May 2026", remarks: "hung in the red cage" }),
-  hook(141, "hook", "1 1/4", 112, 80, { tagged: day("2026-03-02"), releasedBy: "Yard rigging engineer", releasedOn: day("2026-03-20"), inspected: day("2026-03-23") }),
+  hook(141, "hook", "1 1/4", 112, 80, {
+    tagged: day("2026-03-02"),
+    releasedBy: "Yard rigging engineer",
+    releasedOn: day("2026-03-20"),
+    inspected: day("2026-03-23"),
+  }),
   hook(142, "Eye hook", "1 1/4", 112, 80, { sectionNew: "1 1/4", sectionNow: "approx 1 3/16" }),
   hook(143, "Eye hook", "1 1/4", 112, 80, { latch: "none required", remarks: "turned by hand only" }),
   block(144, "Snatch block", '6"', 32, 32, { fasteners: "loose" }),
@@ -90,7 +95,14 @@ const plateShop = [
   soft(177, "Nylon sling", "2 m", { tag: "gone" }),
   soft(178, "Roundsling", "4 m", { heat: "melted patch" }),
   soft(179, "Round sling", "4 m"),
-  { ...shackle(180, "Ladder, 5 m", null, 64, 28, { remarks: "why is this here?" }), sectionNew: null, sectionNow: null, pinNew: null, pinNow: null, pinSeated: null },
+  {
+    ...shackle(180, "Ladder, 5 m", null, 64, 28, { remarks: "why is this here?" }),
+    sectionNew: null,
+    sectionNow: null,
+    pinNew: null,
+    pinNow: null,
+    pinSeated: null,
+  },
 ];
 
 const store = [

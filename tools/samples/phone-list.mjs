@@ -2,8 +2,16 @@
 import { INK, MIST, fill, thin } from "./book.mjs";
 
 const LINES = [
-  ["Yard office", "ext. 1"], ["Gate", "ext. 3"], ["Rigging store", "ext. 10"], ["Crane foreman", "ext. 12"], ["Slipway foreman", "ext. 14"], ["Plate shop foreman", "ext. 15"],
-  ["Boat hall", "ext. 18"], ["Rigging inspector", "ext. 21"], ["Yard rigging engineer", "ext. 22"], ["First aid room", "ext. 30"],
+  ["Yard office", "ext. 1"],
+  ["Gate", "ext. 3"],
+  ["Rigging store", "ext. 10"],
+  ["Crane foreman", "ext. 12"],
+  ["Slipway foreman", "ext. 14"],
+  ["Plate shop foreman", "ext. 15"],
+  ["Boat hall", "ext. 18"],
+  ["Rigging inspector", "ext. 21"],
+  ["Yard rigging engineer", "ext. 22"],
+  ["First aid room", "ext. 30"],
 ];
 
 export function phoneList(book) {

@@ -9,18 +9,46 @@ let done = 0;
 
 function base(id, gear, size, place) {
   done += 1;
-  return { id, gear, size, place, inspected: DAYS[Math.min(2, Math.floor(done / 15))], inspector: pick(["Rigging inspector", "Rigging inspector", "Store keeper"]) };
+  return {
+    id,
+    gear,
+    size,
+    place,
+    inspected: DAYS[Math.min(2, Math.floor(done / 15))],
+    inspector: pick(["Rigging inspector", "Rigging inspector", "Store keeper"]),
+  };
 }
 
 const loss = (size, most) => Number((size * (1 - between(0, most, 4))).toFixed(1));
 const metal = { cracks: "none", deformed: "none", tag: "yes" };
 
 function hook(id, gear, size, place, throat, section, own = {}) {
-  return { ...base(id, gear, size, place), gauge: 0.1, throatNew: throat, throatNow: Number((throat * (1 + between(0, 0.03, 4))).toFixed(1)), sectionNew: section, sectionNow: loss(section, 0.03), twist: 0, latch: "yes", ...metal, ...own };
+  return {
+    ...base(id, gear, size, place),
+    gauge: 0.1,
+    throatNew: throat,
+    throatNow: Number((throat * (1 + between(0, 0.03, 4))).toFixed(1)),
+    sectionNew: section,
+    sectionNow: loss(section, 0.03),
+    twist: 0,
+    latch: "yes",
+    ...metal,
+    ...own,
+  };
 }
 
 function shackle(id, gear, size, place, bow, pin, own = {}) {
-  return { ...base(id, gear, size, place), gauge: 0.1, sectionNew: bow, sectionNow: loss(bow, 0.06), pinNew: pin, pinNow: loss(pin, 0.05), pinSeated: "yes", ...metal, ...own };
+  return {
+    ...base(id, gear, size, place),
+    gauge: 0.1,
+    sectionNew: bow,
+    sectionNow: loss(bow, 0.06),
+    pinNew: pin,
+    pinNow: loss(pin, 0.05),
+    pinSeated: "yes",
+    ...metal,
+    ...own,
+  };
 }
 
 function chain(id, gear, size, place, thinnest, own = {}) {
@@ -28,7 +56,17 @@ function chain(id, gear, size, place, thinnest, own = {}) {
 }
 
 function rope(id, size, place, own = {}) {
-  return { ...base(id, "Wire rope sling", size, place), brokenLay: between(0, 4), brokenStrand: between(0, 2), kinks: "none", endFittings: "yes", heat: "none", corrosion: "none", tag: "yes", ...own };
+  return {
+    ...base(id, "Wire rope sling", size, place),
+    brokenLay: between(0, 4),
+    brokenStrand: between(0, 2),
+    kinks: "none",
+    endFittings: "yes",
+    heat: "none",
+    corrosion: "none",
+    tag: "yes",
+    ...own,
+  };
 }
 
 function soft(id, gear, size, place, own = {}) {
@@ -55,7 +93,12 @@ export const roundItems = [
   shackle("S-06", "Bow shackle", "32", "Boat hall", 32, 35),
   hook("H-01", "Eye hook", "10", "Plate shop", 28, 20),
   hook("H-02", "Eye hook", "10", "Plate shop", 28, 20, { latch: "no", remarks: "Spring gone" }),
-  hook("H-03", "Eye hook", "13", "Plate shop", 34, 26, { gauge: 1, throatNow: 35, sectionNow: 26, remarks: "Calliper away, measured with the tape" }),
+  hook("H-03", "Eye hook", "13", "Plate shop", 34, 26, {
+    gauge: 1,
+    throatNow: 35,
+    sectionNow: 26,
+    remarks: "Calliper away, measured with the tape",
+  }),
   hook("H-04", "Clevis hook", "13", "Plate shop", 34, 26, { throatNow: 36.1 }),
   hook("H-05", "Clevis hook", "13", "Plate shop", 34, 26, { throatNow: 35.5 }),
   hook("H-06", "Eye hook", "16", "Plate shop", 42, 32, { nickDepth: 0.5, nickPart: "saddle", sectionNow: 31.8 }),

@@ -5,13 +5,36 @@ import { roundItems } from "./round-items.mjs";
 const column = (key, heading, width, takes = "text") => ({ key, heading, width, takes });
 
 export const ROUND_COLUMNS = [
-  column("id", "Mark", 9), column("gear", "Gear", 22), column("size", "Size (mm)", 8), column("place", "Place", 13), column("inspected", "Checked on", 12, "day"), column("inspector", "Checked by", 17),
-  column("gauge", "Gauge reads to (mm)", 9, "number"), column("throatNew", "Throat new (mm)", 9, "number"), column("throatNow", "Throat now (mm)", 9, "number"), column("sectionNew", "Section new (mm)", 9, "number"), column("sectionNow", "Section now (mm)", 9, "number"),
-  column("pinNew", "Pin new (mm)", 9, "number"), column("pinNow", "Pin now (mm)", 9, "number"), column("twist", "Twist (deg)", 7, "number"), column("latch", "Latch works", 9, "sound"), column("pinSeated", "Pin fully seated", 8, "sound"),
-  column("cracks", "Cracks", 8, "fault"), column("deformed", "Bent or stretched", 10, "fault"), column("tag", "Marking or tag legible", 11, "sound"),
-  column("brokenLay", "Broken wires per lay", 9, "number"), column("brokenStrand", "Broken wires in one strand", 13, "number"), column("kinks", "Kinks or crushing", 9, "fault"), column("endFittings", "End fittings sound", 9, "sound"),
-  column("heat", "Heat or chemical damage", 9, "fault"), column("corrosion", "Corrosion", 10, "fault"), column("cuts", "Cuts or tears", 8, "fault"), column("stitching", "Stitching sound", 9, "sound"),
-  column("nickDepth", "Nick depth (mm)", 9, "number"), column("nickPart", "Nick at", 8), column("remarks", "Remarks", 38),
+  column("id", "Mark", 9),
+  column("gear", "Gear", 22),
+  column("size", "Size (mm)", 8),
+  column("place", "Place", 13),
+  column("inspected", "Checked on", 12, "day"),
+  column("inspector", "Checked by", 17),
+  column("gauge", "Gauge reads to (mm)", 9, "number"),
+  column("throatNew", "Throat new (mm)", 9, "number"),
+  column("throatNow", "Throat now (mm)", 9, "number"),
+  column("sectionNew", "Section new (mm)", 9, "number"),
+  column("sectionNow", "Section now (mm)", 9, "number"),
+  column("pinNew", "Pin new (mm)", 9, "number"),
+  column("pinNow", "Pin now (mm)", 9, "number"),
+  column("twist", "Twist (deg)", 7, "number"),
+  column("latch", "Latch works", 9, "sound"),
+  column("pinSeated", "Pin fully seated", 8, "sound"),
+  column("cracks", "Cracks", 8, "fault"),
+  column("deformed", "Bent or stretched", 10, "fault"),
+  column("tag", "Marking or tag legible", 11, "sound"),
+  column("brokenLay", "Broken wires per lay", 9, "number"),
+  column("brokenStrand", "Broken wires in one strand", 13, "number"),
+  column("kinks", "Kinks or crushing", 9, "fault"),
+  column("endFittings", "End fittings sound", 9, "sound"),
+  column("heat", "Heat or chemical damage", 9, "fault"),
+  column("corrosion", "Corrosion", 10, "fault"),
+  column("cuts", "Cuts or tears", 8, "fault"),
+  column("stitching", "Stitching sound", 9, "sound"),
+  column("nickDepth", "Nick depth (mm)", 9, "number"),
+  column("nickPart", "Nick at", 8),
+  column("remarks", "Remarks", 38),
 ];
 
 const LISTS = { fault: '"none,found"', sound: '"yes,no"' };
@@ -44,7 +67,12 @@ function write(cell, value, takes) {
 /** One rule over the whole column: set cell by cell, exceljs 4.4.0 writes ranges that overlap. */
 function offer(sheet, column, list) {
   const { letter } = sheet.getColumn(column);
-  sheet.dataValidations.add(`${letter}${String(TOP + 1)}:${letter}${String(TOP + roundItems.length)}`, { type: "list", allowBlank: true, formulae: [list], showErrorMessage: false });
+  sheet.dataValidations.add(`${letter}${String(TOP + 1)}:${letter}${String(TOP + roundItems.length)}`, {
+    type: "list",
+    allowBlank: true,
+    formulae: [list],
+    showErrorMessage: false,
+  });
 }
 
 const NOTES = [
@@ -71,7 +99,14 @@ export async function sharedRound() {
   const book = newBook("Round sheet");
   const sheet = book.addWorksheet("Round", {
     views: [{ state: "frozen", xSplit: 2, ySplit: TOP, topLeftCell: `C${String(TOP + 1)}`, activeCell: `C${String(TOP + 1)}` }],
-    pageSetup: { orientation: "landscape", paperSize: 9, fitToPage: true, fitToWidth: 1, fitToHeight: 0, printTitlesRow: `${String(TOP)}:${String(TOP)}` },
+    pageSetup: {
+      orientation: "landscape",
+      paperSize: 9,
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      printTitlesRow: `${String(TOP)}:${String(TOP)}`,
+    },
     headerFooter: { oddFooter: "&LTern Point Yard&CRound sheet&RPage &P of &N" },
   });
   setWidths(sheet, ROUND_COLUMNS);

@@ -17,16 +17,24 @@ import { readText } from "../reading/text";
 export function unitOf(value: CellValue): Answer<NamedUnit> {
   const text = readText(value);
   const named = text === "" ? null : namedUnit(text);
-  return named ? good(named) : text === "" ? none("The unit is missing; type in or mm.") : unreadable(`"${text}" is no unit of length; type in or mm.`);
+  return named
+    ? good(named)
+    : text === ""
+      ? none("The unit is missing; type in or mm.")
+      : unreadable(`"${text}" is no unit of length; type in or mm.`);
 }
 export function cells(values: Partial<Record<FieldId, CellValue>>, named: NamedUnit | null, part?: string): Cells {
   return {
-    value: (id) => values[id], unit: () => named?.unit ?? null, heading: (id) => field(id).heading,
-    ...(part === undefined ? {} : { part }), ...(named === null ? {} : { times: named.times }),
+    value: (id) => values[id],
+    unit: () => named?.unit ?? null,
+    heading: (id) => field(id).heading,
+    ...(part === undefined ? {} : { part }),
+    ...(named === null ? {} : { times: named.times }),
   };
 }
 /** A length read with a unit argument for bare numbers. */
-export const lengthWith = (value: CellValue, named: NamedUnit): Read<Length> => readLength(value, { assume: named.unit, times: named.times });
+export const lengthWith = (value: CellValue, named: NamedUnit): Read<Length> =>
+  readLength(value, { assume: named.unit, times: named.times });
 /** A size in the unit argument's own multiple. */
 export const inNamed = (size: Exact, from: Unit, named: NamedUnit): number => toNumber(convert(size, from, named.unit).div(named.times));
 const INCHES: NamedUnit = { unit: "in", times: exact(1) };

@@ -37,9 +37,18 @@ interface Asked {
 function decide(asked: Asked): Decision {
   const basis = readBasis(asked.basis);
   if (!basis.ok || houseStops(basis, asked.kind)) return "NO VERDICT";
-  const gauge = readLength(asked.gauge, { assume: asked.gaugeUnit?.unit ?? null, ...(asked.gaugeUnit ? { times: asked.gaugeUnit.times } : {}) });
+  const gauge = readLength(asked.gauge, {
+    assume: asked.gaugeUnit?.unit ?? null,
+    ...(asked.gaugeUnit ? { times: asked.gaugeUnit.times } : {}),
+  });
   if (gauge.kind === "refused") return "NO VERDICT";
-  const situation: Situation = { kind: asked.kind, bases: inForce(basis.ids), gauge: gauge.kind === "value" ? gauge.value : null, variant: asked.variant ?? null, house: basis.house };
+  const situation: Situation = {
+    kind: asked.kind,
+    bases: inForce(basis.ids),
+    gauge: gauge.kind === "value" ? gauge.value : null,
+    variant: asked.variant ?? null,
+    house: basis.house,
+  };
   const { findings } = evaluate({ ...asked.check, required: true }, asked.cells, situation);
   if (findings.every((f) => f.criterion === null)) return worstOf(["NO VERDICT", ...findings.map((f) => f.decision)]);
   return worstOf(findings.map((f) => f.decision));
@@ -73,14 +82,38 @@ export function wearVerdict(q: WearQuestion): Decision {
   const unit = pairUnit(q.original, q.measured, ...(across ? [q.originalAcross, q.measuredAcross] : []));
   // The gauge's unit says nothing about readings that have none.
   if (unit !== null && ownUnit(q.gauge) !== null) return "NO VERDICT";
-  const generic: Check = { ...check, original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow" };
-  const values = { sectionNew: q.original, sectionNow: q.measured, ...(across ? { acrossNew: q.originalAcross, acrossNow: q.measuredAcross } : {}) };
-  return decide({ kind: match.kind, check: generic, cells: cells(values, unit, part.part), basis: q.basis, gauge: q.gauge, gaugeUnit: unit ?? ownUnit(q.original) });
+  const generic: Check = {
+    ...check,
+    original: "sectionNew",
+    measured: "sectionNow",
+    acrossOriginal: "acrossNew",
+    acrossMeasured: "acrossNow",
+  };
+  const values = {
+    sectionNew: q.original,
+    sectionNow: q.measured,
+    ...(across ? { acrossNew: q.originalAcross, acrossNow: q.measuredAcross } : {}),
+  };
+  return decide({
+    kind: match.kind,
+    check: generic,
+    cells: cells(values, unit, part.part),
+    basis: q.basis,
+    gauge: q.gauge,
+    gaugeUnit: unit ?? ownUnit(q.original),
+  });
 }
 export function throatVerdict(original: CellValue, measured: CellValue, unit: CellValue, gauge: CellValue, basis: unknown): Decision {
   const named = unitOf(unit);
   if (!named.ok) return "NO VERDICT";
-  return decide({ kind: hook, check: checkNamed(hook, "throat opening"), cells: cells({ throatNew: original, throatNow: measured }, named.value), basis, gauge, gaugeUnit: named.value });
+  return decide({
+    kind: hook,
+    check: checkNamed(hook, "throat opening"),
+    cells: cells({ throatNew: original, throatNow: measured }, named.value),
+    basis,
+    gauge,
+    gaugeUnit: named.value,
+  });
 }
 export function twistVerdict(degrees: CellValue, basis: unknown): Decision {
   return decide({ kind: hook, check: checkNamed(hook, "twist"), cells: cells({ twist: degrees }, null), basis });
@@ -93,13 +126,23 @@ export function swivelVerdict(clearance: CellValue, unit: CellValue, basis: unkn
 export function chainVerdict(size: CellValue, measured: CellValue, unit: CellValue, basis: unknown): Decision {
   const named = unitOf(unit);
   if (!named.ok) return "NO VERDICT";
-  return decide({ kind: chainSling, check: checkNamed(chainSling, "link thickness"), cells: cells({ size, sectionNow: measured }, named.value), basis });
+  return decide({
+    kind: chainSling,
+    check: checkNamed(chainSling, "link thickness"),
+    cells: cells({ size, sectionNow: measured }, named.value),
+    basis,
+  });
 }
 /** Diameter loss of a rope against its nominal size. */
 export function ropeVerdict(nominal: CellValue, measured: CellValue, unit: CellValue, basis: unknown): Decision {
   const named = unitOf(unit);
   if (!named.ok) return "NO VERDICT";
-  return decide({ kind: runningRope, check: checkNamed(runningRope, "diameter loss"), cells: cells({ size: nominal, ropeNow: measured }, named.value), basis });
+  return decide({
+    kind: runningRope,
+    check: checkNamed(runningRope, "diameter loss"),
+    cells: cells({ size: nominal, ropeNow: measured }, named.value),
+    basis,
+  });
 }
 /** A sheave groove against its rope: worn too narrow, or too wide to carry it. */
 export function grooveVerdict(rope: CellValue, groove: CellValue, unit: CellValue, basis: unknown): Decision {
@@ -114,7 +157,13 @@ export function grooveVerdict(rope: CellValue, groove: CellValue, unit: CellValu
 function evaluateOnly(kind: GearKind, name: string, asked: Cells, basis: unknown): Decision | null {
   const choice = readBasis(basis);
   if (!choice.ok) return "NO VERDICT";
-  const { findings } = evaluate(checkNamed(kind, name), asked, { kind, bases: inForce(choice.ids), gauge: null, variant: null, house: choice.house });
+  const { findings } = evaluate(checkNamed(kind, name), asked, {
+    kind,
+    bases: inForce(choice.ids),
+    gauge: null,
+    variant: null,
+    house: choice.house,
+  });
   const judged = findings.filter((f) => f.criterion !== null);
   return judged.length === 0 ? null : worstOf(judged.map((f) => f.decision));
 }

@@ -32,7 +32,17 @@ function pairOf(headers: Grid): string[] {
   return last.map((cell) => (typeof cell === "string" ? cell : ""));
 }
 export function unjudged(why: string): ItemVerdict {
-  return { decision: "NO VERDICT", reason: why, findings: [], deciding: null, share: null, comesOut: "", source: "", missing: [], notes: [] };
+  return {
+    decision: "NO VERDICT",
+    reason: why,
+    findings: [],
+    deciding: null,
+    share: null,
+    comesOut: "",
+    source: "",
+    missing: [],
+    notes: [],
+  };
 }
 const widths = (headings: Headings, row: readonly CellValue[]): string =>
   `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;
@@ -61,5 +71,7 @@ export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly
   const { items, passedOver } = judgeItems(log, found, { basis: choice.ids, asOf: NO_DAY, house: choice.house });
   const byRow = new Map(items.map((item) => [item.row, item.verdict]));
   const passed = new Map(passedOver.map((p) => [p.row, p.why]));
-  return rows.map((_, index) => byRow.get(index + 1) ?? unjudged(passed.has(index + 1) ? `Not an item: ${passed.get(index + 1) ?? ""}.` : "Blank row."));
+  return rows.map(
+    (_, index) => byRow.get(index + 1) ?? unjudged(passed.has(index + 1) ? `Not an item: ${passed.get(index + 1) ?? ""}.` : "Blank row."),
+  );
 }

@@ -11,8 +11,18 @@ export function sourceOf(criterion: CellValue): Answer<string> {
   if (text === "") return none("The criterion is missing.");
   const all = GEAR.flatMap((kind) => kind.criteria.map((c) => ({ kind, c })));
   const found = all.filter(({ c }) => c.id.toLowerCase() === text);
-  const near = found.length > 0 ? found : all.filter(({ c }) => c.id.toLowerCase().startsWith(`${text}.`) || c.id.toLowerCase().startsWith(`${text}-`));
+  const near =
+    found.length > 0
+      ? found
+      : all.filter(({ c }) => c.id.toLowerCase().startsWith(`${text}.`) || c.id.toLowerCase().startsWith(`${text}-`));
   if (near.length === 0) return none(`There is no criterion "${readText(criterion)}"; ids are like ${all[0]?.c.id ?? ""}.`);
-  return good(near.map(({ c }) => `${c.id}: ${limitInWords(c.limit)}; ${cite(c.source)}; ${STATUS[c.status]}, checked ${c.checked}`).join("\n"));
+  return good(
+    near.map(({ c }) => `${c.id}: ${limitInWords(c.limit)}; ${cite(c.source)}; ${STATUS[c.status]}, checked ${c.checked}`).join("\n"),
+  );
 }
-const STATUS = { read: "read in the document", restated: "read on a page that restates it", practice: "common practice", unconfirmed: "unconfirmed, not used" } as const;
+const STATUS = {
+  read: "read in the document",
+  restated: "read on a page that restates it",
+  practice: "common practice",
+  unconfirmed: "unconfirmed, not used",
+} as const;

@@ -58,35 +58,63 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     if (figure.size === undefined || figure.unit === null || figure.base === null) throw new Error("A table limit needs a nominal size");
     const row = leastOf(limit.table, figure.size.size, figure.size.unit, figure.unit);
     const size = showLength(figure.size.size, figure.size.unit);
-    if (row === null) return { none: `size ${size} is not in ${tableName(limit.table)}; a neighbouring row is never used`, passOver: false };
-    if (!row.confirmed) return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
-    return { allowance: figure.base.sub(row.least), word: "above", rule: limit.table === "groove" ? "least groove for the rope" : `least thickness in ${tableName(limit.table)}` };
+    if (row === null)
+      return { none: `size ${size} is not in ${tableName(limit.table)}; a neighbouring row is never used`, passOver: false };
+    if (!row.confirmed)
+      return { none: `the row for ${size} in ${tableName(limit.table)} is unconfirmed and was passed over`, passOver: true };
+    return {
+      allowance: figure.base.sub(row.least),
+      word: "above",
+      rule: limit.table === "groove" ? "least groove for the rope" : `least thickness in ${tableName(limit.table)}`,
+    };
   }
   if ("table" in limit && limit.table === "rope category") throw new Error("A rope category is met in its own check");
   if (limit.word === "fewer") throw new Error("A least number is met in its own check");
   if ("area" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
-    return { allowance: figure.base.sub(sideOf(figure.base, limit.area)), word: limit.word, rule: `${percent(toNumber(literal(limit.area)))} of the as-new area of a round section`, area: literal(limit.area) };
+    return {
+      allowance: figure.base.sub(sideOf(figure.base, limit.area)),
+      word: limit.word,
+      rule: `${percent(toNumber(literal(limit.area)))} of the as-new area of a round section`,
+      area: literal(limit.area),
+    };
   }
   if ("share" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
     const share = figure.base.mul(literal(limit.share));
     const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")}`;
-    if (limit.cap === undefined || figure.unit === null) return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
+    if (limit.cap === undefined || figure.unit === null)
+      return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
     const capUnit = figure.capUnit ?? figure.unit;
     const cap = convert(literal(limit.cap[capUnit]), capUnit, figure.unit);
     return { allowance: lesser(share, cap), word: limit.word, rule: `${rule}, at most ${limit.cap[capUnit]} ${capUnit}` };
   }
   if ("length" in limit) {
     const row = isHouse(limit) ? `${limit.row}: ` : "";
-    if (figure.unit === null) return { none: `${row}a limit of ${showLength(literal(limit.length), limit.unit)} meets no sizes without a unit; write their unit, or the limit in %`, passOver: false };
+    if (figure.unit === null)
+      return {
+        none: `${row}a limit of ${showLength(literal(limit.length), limit.unit)} meets no sizes without a unit; write their unit, or the limit in %`,
+        passOver: false,
+      };
     const allowance = convert(literal(limit.length), limit.unit, figure.unit);
     if (isHouse(limit) && figure.base !== null && !within(allowance, null, figure.base.mul(limit.most)))
-      return { none: `${row}${showLength(literal(limit.length), limit.unit)} is more than ${percent(toNumber(limit.most))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")} ${figure.show(figure.base)}; Limit takes the change (growth or wear), not the size, and the row is not used`, passOver: false };
+      return {
+        none: `${row}${showLength(literal(limit.length), limit.unit)} is more than ${percent(toNumber(limit.most))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")} ${figure.show(figure.base)}; Limit takes the change (growth or wear), not the size, and the row is not used`,
+        passOver: false,
+      };
     return { allowance, word: limit.word, rule: `${limit.length} ${limit.unit}` };
   }
-  if ("degrees" in limit) return { allowance: literal(limit.degrees), word: limit.word, rule: limit.degrees === "0" ? "any visible bend or twist" : `${limit.word} ${limit.degrees} degrees` };
-  return { allowance: exact(limit.count), word: limit.word, rule: limit.word === "from" ? `${String(limit.count)} or more` : `more than ${String(limit.count)}` };
+  if ("degrees" in limit)
+    return {
+      allowance: literal(limit.degrees),
+      word: limit.word,
+      rule: limit.degrees === "0" ? "any visible bend or twist" : `${limit.word} ${limit.degrees} degrees`,
+    };
+  return {
+    allowance: exact(limit.count),
+    word: limit.word,
+    rule: limit.word === "from" ? `${String(limit.count)} or more` : `more than ${String(limit.count)}`,
+  };
 }
 /** "above 2.1 in", "from 10", "below 0.342 in", "at 0.9 in or less". */
 export function comesOutText(figure: Figure, allowed: Allowance): string {

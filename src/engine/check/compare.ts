@@ -67,8 +67,10 @@ const WORN = exact("0.85");
  */
 export function fitOf(original: Exact, measured: Exact, impossible: "larger" | "smaller"): Fit {
   const inMillimetres = measured.mul(INCH);
-  if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(exact("1.2"))) <= 0) return "inch in a millimetre column";
-  if (measured.compare(original.mul(INCH).mul(WORN)) >= 0 && measured.compare(original.mul(INCH).mul(exact("1.2"))) <= 0) return "swapped units";
+  if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(exact("1.2"))) <= 0)
+    return "inch in a millimetre column";
+  if (measured.compare(original.mul(INCH).mul(WORN)) >= 0 && measured.compare(original.mul(INCH).mul(exact("1.2"))) <= 0)
+    return "swapped units";
   const excess = impossible === "larger" ? measured.sub(original) : original.sub(measured);
   if (excess.compare(ZERO) <= 0) return "as it is";
   return excess.compare(original.mul(NOISE)) <= 0 ? "noise" : "implausible";

@@ -55,5 +55,8 @@ export function criteriaFor(check: Check, situation: Situation, stress: StressCl
 }
 /** Whether a check, or a limit of it, holds for some variants only. */
 export function dependsOnVariant(kind: GearKind, check: string): boolean {
-  return kind.checks.some((c) => c.name === check && c.onlyFor !== undefined) || kind.criteria.some((c) => c.check === check && c.onlyFor !== undefined);
+  return (
+    kind.checks.some((c) => c.name === check && c.onlyFor !== undefined) ||
+    kind.criteria.some((c) => c.check === check && c.onlyFor !== undefined)
+  );
 }

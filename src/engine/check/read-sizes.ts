@@ -11,11 +11,24 @@ import { fitOf } from "./compare";
 import type { Finding } from "./finding";
 import type { Situation } from "./in-force";
 import { tellMissing, tellRefused } from "./sentences";
+import { capital } from "../words";
 
 export function plain(check: Check, decision: Decision, sentence: string, more: Partial<Finding> = {}): Finding {
   return {
-    check: check.name, part: check.part, criterion: null, decision, measured: null, original: null, limit: null,
-    share: null, comesOut: null, basis: null, source: null, overload: false, sentence, ...more,
+    check: check.name,
+    part: check.part,
+    criterion: null,
+    decision,
+    measured: null,
+    original: null,
+    limit: null,
+    share: null,
+    comesOut: null,
+    basis: null,
+    source: null,
+    overload: false,
+    sentence,
+    ...more,
   };
 }
 export function missingFinding(check: Check, cells: Cells, id: FieldId): Finding {
@@ -26,9 +39,12 @@ export function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { 
 }
 /** The check as it is named for the second direction. */
 export const across = (check: Check): Check => ({ ...check, name: `${check.name} across` });
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
-export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) });
-export const lengthShow = (unit: Unit) => (value: Exact): string => showLength(value, unit);
+export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> =>
+  readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) });
+export const lengthShow =
+  (unit: Unit) =>
+  (value: Exact): string =>
+    showLength(value, unit);
 /** The reading as a decimal with its unit, and as it was typed where that is a fraction or in feet. */
 export const typed = (read: { readonly text: string; readonly value: Length }): string => {
   const figure = showLength(read.value.size, read.value.unit);
@@ -65,27 +81,65 @@ export function blurOf(situation: Situation, unit: Unit, readings: 1 | 2): { rea
   return { blur: readings === 2 ? resolution : resolution.div(2), gauge: showLength(resolution, unit) };
 }
 /** Change between as-new and measured, or the finding that says why the pair does not fit. */
-export function changeOf(check: Check, cells: Cells, original: Length, measured: Length, texts: readonly [string, string], way: "loss" | "growth", measuredId: FieldId): { readonly used: Exact; readonly unit: Unit; readonly base: Exact; readonly note: string | null } | Finding {
+export function changeOf(
+  check: Check,
+  cells: Cells,
+  original: Length,
+  measured: Length,
+  texts: readonly [string, string],
+  way: "loss" | "growth",
+  measuredId: FieldId,
+): { readonly used: Exact; readonly unit: Unit; readonly base: Exact; readonly note: string | null } | Finding {
   const unit = original.unit;
   const now = inUnit(measured, unit);
   const fit = fitOf(original.size, now, way === "loss" ? "larger" : "smaller");
   const pair = `${texts[1]} against ${texts[0]} as new`;
   const heading = cells.heading(measuredId);
   if (fit === "inch in a millimetre column" || fit === "swapped units")
-    return plain(check, "NO VERDICT", tellRefused(check.name, heading, texts[1], `${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`));
+    return plain(
+      check,
+      "NO VERDICT",
+      tellRefused(
+        check.name,
+        heading,
+        texts[1],
+        `${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`,
+      ),
+    );
   if (fit === "implausible")
-    return plain(check, "NO VERDICT", tellRefused(check.name, heading, texts[1], `${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`));
+    return plain(
+      check,
+      "NO VERDICT",
+      tellRefused(
+        check.name,
+        heading,
+        texts[1],
+        `${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`,
+      ),
+    );
   const difference = way === "loss" ? original.size.sub(now) : now.sub(original.size);
-  return { used: fit === "noise" ? ZERO : difference, unit, base: original.size, note: fit === "noise" ? `${capital(check.name)}: ${pair} is within 2 % gauge noise and counts as no change` : null };
+  return {
+    used: fit === "noise" ? ZERO : difference,
+    unit,
+    base: original.size,
+    note: fit === "noise" ? `${capital(check.name)}: ${pair} is within 2 % gauge noise and counts as no change` : null,
+  };
 }
 /**
  * A share of a size needs no unit: where nothing names one and both figures are bare, they are taken to be in the same.
  * Not with a gauge, whose resolution is in a unit.
  */
-export function withoutUnit(cells: Cells, ids: readonly FieldId[], situation: Situation): { readonly cells: Cells; readonly free: boolean } {
+export function withoutUnit(
+  cells: Cells,
+  ids: readonly FieldId[],
+  situation: Situation,
+): { readonly cells: Cells; readonly free: boolean } {
   if (situation.gauge !== null) return { cells, free: false };
   const given = ids.filter((id) => length(cells, id).kind !== "missing");
-  const bare = given.every((id) => cells.unit(id) === null && length(cells, id).kind === "refused" && readLength(cells.value(id), { assume: "in" }).kind === "value");
+  const bare = given.every(
+    (id) =>
+      cells.unit(id) === null && length(cells, id).kind === "refused" && readLength(cells.value(id), { assume: "in" }).kind === "value",
+  );
   if (given.length === 0 || !bare) return { cells, free: false };
   return { cells: { ...cells, unit: (id) => (ids.includes(id) ? "in" : cells.unit(id)) }, free: true };
 }

@@ -13,7 +13,8 @@ import { nick } from "./kinds/nick";
 import { seenCheck } from "./kinds/observation";
 import { category } from "./kinds/rope-category";
 import { single } from "./kinds/single-figure";
-import { capital, plain } from "./read-sizes";
+import { plain } from "./read-sizes";
+import { capital } from "../words";
 
 /** Every finding of one check, and what else should be said. */
 export function evaluate(check: Check, cells: Cells, situation: Situation): CheckResult {
@@ -22,7 +23,12 @@ export function evaluate(check: Check, cells: Cells, situation: Situation): Chec
   return open ? underEveryVariant(check, cells, situation, kind.variants) : evaluateAs(check, cells, situation);
 }
 /** Where the variant is not recorded, a decision stands only when it is the same for all of them. */
-function underEveryVariant(check: Check, cells: Cells, situation: Situation, { names, field: column }: NonNullable<Situation["kind"]["variants"]>): CheckResult {
+function underEveryVariant(
+  check: Check,
+  cells: Cells,
+  situation: Situation,
+  { names, field: column }: NonNullable<Situation["kind"]["variants"]>,
+): CheckResult {
   const results = Object.keys(names)
     .map((variant) => ({ variant, result: evaluateAs(check, cells, { ...situation, variant }) }))
     .filter(({ result }) => result.findings.length > 0)
@@ -35,25 +41,48 @@ function underEveryVariant(check: Check, cells: Cells, situation: Situation, { n
   const measured = strictest.result.findings[0]?.measured ?? null;
   const heading = cells.heading(column);
   const each = results.map((r) => `${r.decision} as ${r.variant}`).join(", ");
-  return { findings: [plain(check, "NO VERDICT", `${capital(check.name)}${measured === null ? "" : ` ${measured}`} depends on the ${field(column).heading.toLowerCase()}, which is not recorded: ${each}; fill "${heading}".`, { measured })], notes: [] };
+  return {
+    findings: [
+      plain(
+        check,
+        "NO VERDICT",
+        `${capital(check.name)}${measured === null ? "" : ` ${measured}`} depends on the ${field(column).heading.toLowerCase()}, which is not recorded: ${each}; fill "${heading}".`,
+        { measured },
+      ),
+    ],
+    notes: [],
+  };
 }
 /** A least number that no source gives for this variant is not judged, and that is said. */
 function notFor(check: Check, cells: Cells, variant: string): CheckResult {
   const text = readText(cells.value(check.measured));
-  return check.kind !== "enough" || text === "" ? NOTHING : { findings: [], notes: [`${capital(check.name)} "${text}" was not judged: no published figure for ${variant} was read`] };
+  return check.kind !== "enough" || text === ""
+    ? NOTHING
+    : { findings: [], notes: [`${capital(check.name)} "${text}" was not judged: no published figure for ${variant} was read`] };
 }
 function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResult {
   if (!inUse(check, situation.bases)) return NOTHING;
   if (situation.variant !== null && !isFor(check, situation.variant)) return notFor(check, cells, situation.variant);
   switch (check.kind) {
-    case "loss": return loss(check, cells, situation);
-    case "growth": return growth(check, cells, situation);
-    case "least": return least(check, cells, situation);
-    case "gap": case "angle": case "count": return single(check, cells, situation);
-    case "nick": return nick(check, cells, situation);
-    case "ratio": return ratio(check, cells, situation);
-    case "category": return category(check, cells, situation);
-    case "enough": return enough(check, cells, situation);
-    case "seen": return seenCheck(check, cells, situation);
+    case "loss":
+      return loss(check, cells, situation);
+    case "growth":
+      return growth(check, cells, situation);
+    case "least":
+      return least(check, cells, situation);
+    case "gap":
+    case "angle":
+    case "count":
+      return single(check, cells, situation);
+    case "nick":
+      return nick(check, cells, situation);
+    case "ratio":
+      return ratio(check, cells, situation);
+    case "category":
+      return category(check, cells, situation);
+    case "enough":
+      return enough(check, cells, situation);
+    case "seen":
+      return seenCheck(check, cells, situation);
   }
 }

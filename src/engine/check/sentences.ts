@@ -1,6 +1,6 @@
 /** The words of a finding: one template for each decision, always with reading, limit, unit and source. */
 import type { Decision } from "../decision";
-import { percent } from "../words";
+import { capital, percent } from "../words";
 
 export interface Told {
   /** "Throat opening" */
@@ -19,12 +19,14 @@ export interface Told {
   /** What the limit leads to: removal, a closer look, or a shorter interval. */
   readonly beyond: Decision;
 }
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 /** What happens at the limit. */
-const leadsTo = (told: Told): string => (told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out");
+const leadsTo = (told: Told): string =>
+  told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out";
 /** A bare count is set off from its label: "Broken wires in a lay: 11". */
-const reading = (told: Told): string => `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.from === null ? "" : `, ${told.from},`}`;
-const limit = (told: Told): string => (told.comesOut.includes(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`);
+const reading = (told: Told): string =>
+  `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.from === null ? "" : `, ${told.from},`}`;
+const limit = (told: Told): string =>
+  told.comesOut.includes(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`;
 const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
 const used = (told: Told): string => (told.share === null || told.share === 0 ? "" : `, ${percent(told.share)} of the allowance used`);
 const INSIDE = "is inside the limit";
@@ -46,7 +48,10 @@ export function tellWatched(told: Told): string {
   return `${reading(told)} is beyond the figure at which it is looked at more often: ${told.comesOut} ${cited(told)}.`;
 }
 export function tellUncertain(told: Told, gauge: string, settledBy: string | null): string {
-  const next = settledBy === null ? "the reading lies on the limit, so no gauge can settle it; have it examined" : `measure again with a gauge that reads finer than ${settledBy}`;
+  const next =
+    settledBy === null
+      ? "the reading lies on the limit, so no gauge can settle it; have it examined"
+      : `measure again with a gauge that reads finer than ${settledBy}`;
   return `${reading(told)} cannot be told from the limit with a gauge that reads to ${gauge}: ${limit(told)}; ${next} ${cited(told)}.`;
 }
 export function tellSeen(label: string, said: string, source: string, basis: string): string {

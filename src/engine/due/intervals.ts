@@ -29,16 +29,22 @@ export const INTERVALS: readonly Interval[] = [
 ];
 /** Months between inspections that a service class or an interval names; or why it names none. */
 export function monthsOf(service: string): number | { readonly why: string } {
-  const text = tidy(service).toLowerCase().replace(/[-_]/g, " ").replace(/ (service|duty)$/, "");
+  const text = tidy(service)
+    .toLowerCase()
+    .replace(/[-_]/g, " ")
+    .replace(/ (service|duty)$/, "");
   if (text === "") return { why: "the service is missing; type normal, severe or an interval such as 6 monthly" };
   const named = INTERVALS.find((i) => i.service === text);
   if (named) return named.months;
   const numbered = /^(?:special,? ?)?(?:every )?(\d{1,2}) ?(?:m|mo|mth|month|months|monthly)$/.exec(text);
   if (numbered) {
     const months = Number(numbered[1]);
-    return months >= 1 && months <= 12 ? months : { why: `an interval of ${String(months)} months is not between 1 and 12; no rule allows more than a year` };
+    return months >= 1 && months <= 12
+      ? months
+      : { why: `an interval of ${String(months)} months is not between 1 and 12; no rule allows more than a year` };
   }
-  if (text.startsWith("special")) return { why: "special service has the interval that a qualified person sets; type it, such as special 6 monthly" };
+  if (text.startsWith("special"))
+    return { why: "special service has the interval that a qualified person sets; type it, such as special 6 monthly" };
   return { why: `"${service}" is no service class; type normal, severe, idle or an interval such as 6 monthly` };
 }
 /** Serial day of the next inspection: calendar months later, inside the month as EDATE counts. */

@@ -10,7 +10,17 @@ export const block: GearKind = {
   parts: { shell: "moderate", pin: "moderate", sheave: "moderate", body: "moderate" },
   partNames: { cheek: "shell", "side plate": "shell", axle: "pin", "center pin": "pin", "centre pin": "pin" },
   checks: [
-    { kind: "loss", name: "section wear", part: "shell", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
+    {
+      kind: "loss",
+      name: "section wear",
+      part: "shell",
+      original: "sectionNew",
+      measured: "sectionNow",
+      acrossOriginal: "acrossNew",
+      acrossMeasured: "acrossNow",
+      required: true,
+      general: true,
+    },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
     seen("sheave", "sheave", "sheaveTrue", true),
     seen("fasteners", "pin", "fasteners", true),

@@ -6,14 +6,34 @@ import type { GearKind } from "./kind";
 import { CHECKED, from, hardwareOnSight, removedOnSight, seen } from "./shared/records";
 
 const FORGED = ["drop forged U-bolt", "drop forged fist grip"] as const;
-const least = (check: string, basis: BasisId, limit: Limit, document: SourceKey, clause: string, more: Partial<Criterion> & { readonly name?: string } = {}): Criterion => {
+const least = (
+  check: string,
+  basis: BasisId,
+  limit: Limit,
+  document: SourceKey,
+  clause: string,
+  more: Partial<Criterion> & { readonly name?: string } = {},
+): Criterion => {
   const { name = "", ...rest } = more;
-  return { id: `clips.${check.replaceAll(" ", "-")}${name}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(document, clause), status: "read", checked: CHECKED, ...rest };
+  return {
+    id: `clips.${check.replaceAll(" ", "-")}${name}.${basis}`,
+    check,
+    basis,
+    limit,
+    beyond: "REMOVE",
+    source: from(document, clause),
+    status: "read",
+    checked: CHECKED,
+    ...rest,
+  };
 };
 /** Clips of other material than drop forged: more of them. */
 const counts = (basis: BasisId): readonly Criterion[] => [
   least("clip count", basis, { word: "fewer", table: "clips-1918" }, "CFR 1918 II", "Table 1, drop forged", { onlyFor: FORGED }),
-  least("clip count", basis, { word: "fewer", table: "clips-1918-other" }, "CFR 1918 II", "Table 1, other material", { name: "-other-material", onlyFor: ["other material"] }),
+  least("clip count", basis, { word: "fewer", table: "clips-1918-other" }, "CFR 1918 II", "Table 1, other material", {
+    name: "-other-material",
+    onlyFor: ["other material"],
+  }),
   least("clip spacing", basis, { word: "fewer", table: "clips-1918-spacing" }, "CFR 1918 II", "Table 1"),
 ];
 export const clips: GearKind = {
@@ -29,13 +49,35 @@ export const clips: GearKind = {
       "drop forged fist grip": ["fist grip", "fist", "double saddle", "drop forged fist grip", "forged fist grip"],
       "other material": ["other", "malleable", "malleable iron", "cast", "cast iron", "stainless"],
     },
-    inGear: [{ words: /malleable|cast|stainless|\biron\b/i, variant: "other material" }, { words: /fist[- ]?grip/i, variant: "drop forged fist grip" }],
+    inGear: [
+      { words: /malleable|cast|stainless|\biron\b/i, variant: "other material" },
+      { words: /fist[- ]?grip/i, variant: "drop forged fist grip" },
+    ],
   },
   checks: [
     { kind: "enough", name: "clip count", part: "body", size: "size", measured: "clips", reads: "count", required: true },
     { kind: "enough", name: "clip spacing", part: "body", size: "size", measured: "clipSpacing", reads: "length", required: true },
-    { kind: "enough", name: "turn-back", part: "body", size: "size", measured: "turnBack", reads: "length", inProportionTo: "clips", required: false, onlyFor: ["drop forged U-bolt", "other material"] },
-    { kind: "enough", name: "clip torque", part: "u bolt", size: "size", measured: "clipTorque", reads: "torque", required: false, onlyFor: ["drop forged U-bolt"] },
+    {
+      kind: "enough",
+      name: "turn-back",
+      part: "body",
+      size: "size",
+      measured: "turnBack",
+      reads: "length",
+      inProportionTo: "clips",
+      required: false,
+      onlyFor: ["drop forged U-bolt", "other material"],
+    },
+    {
+      kind: "enough",
+      name: "clip torque",
+      part: "u bolt",
+      size: "size",
+      measured: "clipTorque",
+      reads: "torque",
+      required: false,
+      onlyFor: ["drop forged U-bolt"],
+    },
     seen("saddle on live end", "saddle", "liveEnd", true),
     seen("fasteners", "u bolt", "fasteners", true),
     seen("cracks", "saddle", "cracks", true),

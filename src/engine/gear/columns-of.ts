@@ -4,11 +4,24 @@ import type { Check } from "./kind";
 
 export function fieldsOf(check: Check): readonly FieldId[] {
   switch (check.kind) {
-    case "loss": return [check.original, check.measured, ...(check.acrossOriginal ? [check.acrossOriginal] : []), ...(check.acrossMeasured ? [check.acrossMeasured] : [])];
-    case "growth": return [check.original, check.measured];
-    case "least": case "ratio": case "enough": return [check.size, check.measured];
-    case "category": return [check.measured, check.category, check.lay, check.layers];
-    case "nick": return [check.measured, check.at, check.sectionNew, check.sectionNow];
-    default: return [check.measured];
+    case "loss":
+      return [
+        check.original,
+        check.measured,
+        ...(check.acrossOriginal ? [check.acrossOriginal] : []),
+        ...(check.acrossMeasured ? [check.acrossMeasured] : []),
+      ];
+    case "growth":
+      return [check.original, check.measured];
+    case "least":
+    case "ratio":
+    case "enough":
+      return [check.size, check.measured];
+    case "category":
+      return [check.measured, check.category, check.lay, check.layers];
+    case "nick":
+      return [check.measured, check.at, check.sectionNew, check.sectionNow];
+    default:
+      return [check.measured];
   }
 }

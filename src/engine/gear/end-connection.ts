@@ -7,7 +7,22 @@ const LIST = ["CFR 1926.1413", "(a)(2)(i)"] as const;
 export const endConnection: GearKind = {
   id: "end connection",
   plural: "wire rope end connections",
-  names: ["end connection", "rope end connection", "wire rope termination", "spelter socket", "poured socket", "resin socket", "swaged socket", "swage socket", "swage fitting", "swaged fitting", "open socket", "closed socket", "thimble splice", "wire rope ferrule"],
+  names: [
+    "end connection",
+    "rope end connection",
+    "wire rope termination",
+    "spelter socket",
+    "poured socket",
+    "resin socket",
+    "swaged socket",
+    "swage socket",
+    "swage fitting",
+    "swaged fitting",
+    "open socket",
+    "closed socket",
+    "thimble splice",
+    "wire rope ferrule",
+  ],
   parts: { socket: "moderate", pin: "moderate", body: "moderate" },
   partNames: { ferrule: "socket", thimble: "body", splice: "body" },
   checks: [
@@ -24,7 +39,9 @@ export const endConnection: GearKind = {
   ],
   criteria: [
     ...count("end-connection", "broken wires at the end", "above", 1, "CFR 1926.1413", `${A2}, at the end connection`),
-    ...(["corrosion", "cracks", "deformation", "fitting and seating"] as const).flatMap((check) => removedOnSight("end-connection", check, { law: LIST, standard: LIST, practice: ["practice", ""] })),
+    ...(["corrosion", "cracks", "deformation", "fitting and seating"] as const).flatMap((check) =>
+      removedOnSight("end-connection", check, { law: LIST, standard: LIST, practice: ["practice", ""] }),
+    ),
     ...practiceWear("end-connection", ["pin wear"], ["most"]),
     ...removedOnSight("end-connection", "fasteners", { practice: ["practice", ""] }),
     ...removedOnSight("end-connection", "heat damage", { law: LIST, standard: LIST, practice: ["practice", ""] }),

@@ -9,7 +9,17 @@ export const eyeNut: GearKind = {
   parts: { eye: "moderate", body: "moderate" },
   partNames: { ring: "eye", thread: "body" },
   checks: [
-    { kind: "loss", name: "eye wear", part: "eye", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
+    {
+      kind: "loss",
+      name: "eye wear",
+      part: "eye",
+      original: "sectionNew",
+      measured: "sectionNow",
+      acrossOriginal: "acrossNew",
+      acrossMeasured: "acrossNow",
+      required: true,
+      general: true,
+    },
     seen("threads", "body", "threads", true),
     ...hardwareChecks("eye", true),
   ],

@@ -13,7 +13,17 @@ const ROT = ", as discolouration or rot";
 export const fibreRopeSling: GearKind = {
   id: "fibre rope sling",
   plural: "fibre-rope slings",
-  names: ["fibre rope sling", "fiber rope sling", "fibre rope", "fiber rope", "manila sling", "rope strop", "synthetic rope sling", "nylon rope sling", "polypropylene rope sling"],
+  names: [
+    "fibre rope sling",
+    "fiber rope sling",
+    "fibre rope",
+    "fiber rope",
+    "manila sling",
+    "rope strop",
+    "synthetic rope sling",
+    "nylon rope sling",
+    "polypropylene rope sling",
+  ],
   parts: { body: "moderate", splice: "moderate", eye: "moderate" },
   partNames: { thimble: "eye", fitting: "eye" },
   checks: [

@@ -9,7 +9,17 @@ export const hoistRing: GearKind = {
   parts: { bail: "moderate", bushing: "moderate", body: "moderate" },
   partNames: { ring: "bail", bolt: "bushing" },
   checks: [
-    { kind: "loss", name: "bail wear", part: "bail", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
+    {
+      kind: "loss",
+      name: "bail wear",
+      part: "bail",
+      original: "sectionNew",
+      measured: "sectionNow",
+      acrossOriginal: "acrossNew",
+      acrossMeasured: "acrossNow",
+      required: true,
+      general: true,
+    },
     seen("turning freely", "bushing", "turnsFreely", true),
     seen("threads", "bushing", "threads", true),
     ...hardwareChecks("bail", true),

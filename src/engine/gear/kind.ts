@@ -6,22 +6,48 @@ import type { RopeLength } from "../tables/rope";
 
 /** How a check's readings become one figure. */
 export type Check = CheckBase &
+  /** With `general`, its limits hold at parts that have no check of their own. */
   (
-    /** With `general`, its limits hold at parts that have no check of their own. */
-    | { readonly kind: "loss"; readonly original: FieldId; readonly measured: FieldId; readonly acrossOriginal?: FieldId; readonly acrossMeasured?: FieldId; readonly general?: true }
+    | {
+        readonly kind: "loss";
+        readonly original: FieldId;
+        readonly measured: FieldId;
+        readonly acrossOriginal?: FieldId;
+        readonly acrossMeasured?: FieldId;
+        readonly general?: true;
+      }
     | { readonly kind: "growth"; readonly original: FieldId; readonly measured: FieldId }
     /** `asNew` times the nominal size is what a new part measures, where that is not the nominal size itself. */
     | { readonly kind: "least"; readonly size: FieldId; readonly measured: FieldId; readonly asNew?: string }
     /** A measure as a share of a size: a bend of its span; with `over`, how far it exceeds the size: a groove its rope. */
     | { readonly kind: "ratio"; readonly size: FieldId; readonly measured: FieldId; readonly over?: true }
     /** A count, a length or a torque that must not be less than the size asks for; longer in proportion where more clips than tabled are fitted. */
-    | { readonly kind: "enough"; readonly size: FieldId; readonly measured: FieldId; readonly reads: "count" | "length" | "torque"; readonly inProportionTo?: FieldId }
+    | {
+        readonly kind: "enough";
+        readonly size: FieldId;
+        readonly measured: FieldId;
+        readonly reads: "count" | "length" | "torque";
+        readonly inProportionTo?: FieldId;
+      }
     | { readonly kind: "gap"; readonly measured: FieldId }
     | { readonly kind: "angle"; readonly measured: FieldId }
     | { readonly kind: "count"; readonly measured: FieldId }
     /** A count over a length of rope, by rope category number, lay and layers on the drum. */
-    | { readonly kind: "category"; readonly measured: FieldId; readonly over: RopeLength; readonly category: FieldId; readonly lay: FieldId; readonly layers: FieldId }
-    | { readonly kind: "nick"; readonly measured: FieldId; readonly at: FieldId; readonly sectionNew: FieldId; readonly sectionNow: FieldId }
+    | {
+        readonly kind: "category";
+        readonly measured: FieldId;
+        readonly over: RopeLength;
+        readonly category: FieldId;
+        readonly lay: FieldId;
+        readonly layers: FieldId;
+      }
+    | {
+        readonly kind: "nick";
+        readonly measured: FieldId;
+        readonly at: FieldId;
+        readonly sectionNew: FieldId;
+        readonly sectionNow: FieldId;
+      }
     /** `mayBeAbsent` where gear of this kind can rightly be without the part: "none required" is then in order. */
     | { readonly kind: "seen"; readonly measured: FieldId; readonly mayBeAbsent?: true }
   );

@@ -13,18 +13,47 @@ const own = (check: string): Check => {
 /** The hook's saddle is no measure of the shell and the sheaves. */
 const withoutGeneral = (check: Check & { kind: "loss" }): Check => {
   const { kind, name, part, required, original, measured } = check;
-  return { kind, name, part, required, original, measured, ...(check.acrossOriginal && check.acrossMeasured ? { acrossOriginal: check.acrossOriginal, acrossMeasured: check.acrossMeasured } : {}) };
+  return {
+    kind,
+    name,
+    part,
+    required,
+    original,
+    measured,
+    ...(check.acrossOriginal && check.acrossMeasured ? { acrossOriginal: check.acrossOriginal, acrossMeasured: check.acrossMeasured } : {}),
+  };
 };
 const borrowed = (kind: GearKind, checks: readonly string[]): readonly Criterion[] =>
   kind.criteria.filter((c) => checks.includes(c.check)).map((c) => ({ ...c, id: `load-block.${c.id.slice(c.id.indexOf(".") + 1)}` }));
 const FROM_HOOK = ["throat opening", "section wear", "twist", "latch"];
 /** Cracks by the lists for hooks, which hold what the list for blocks holds. */
 const CRACKS = "cracks";
-const FROM_BLOCK = ["pin wear", "sheave", "fasteners", "deformation", "identification", "heat damage", "corrosion", "field weld or change", "nick"];
+const FROM_BLOCK = [
+  "pin wear",
+  "sheave",
+  "fasteners",
+  "deformation",
+  "identification",
+  "heat damage",
+  "corrosion",
+  "field weld or change",
+  "nick",
+];
 export const loadBlock: GearKind = {
   id: "load block",
   plural: "load blocks",
-  names: ["load block", "hook block", "tackle block", "lower block", "bottom block", "crane block", "crane hook block", "swivel hook block", "headache ball", "ball hook"],
+  names: [
+    "load block",
+    "hook block",
+    "tackle block",
+    "lower block",
+    "bottom block",
+    "crane block",
+    "crane hook block",
+    "swivel hook block",
+    "headache ball",
+    "ball hook",
+  ],
   parts: { saddle: "high", throat: "high", pin: "moderate", sheave: "moderate", shell: "moderate", body: "moderate" },
   partNames: { bowl: "saddle", cheek: "shell", axle: "pin" },
   checks: [
@@ -34,7 +63,9 @@ export const loadBlock: GearKind = {
     seen("sheave", "sheave", "sheaveTrue", true),
     seen("fasteners", "pin", "fasteners", true),
     seen("free turning", "body", "turnsFreely", false),
-    ...block.checks.filter((c) => c.name === CRACKS || (FROM_BLOCK.includes(c.name) && !["pin wear", "sheave", "fasteners"].includes(c.name))),
+    ...block.checks.filter(
+      (c) => c.name === CRACKS || (FROM_BLOCK.includes(c.name) && !["pin wear", "sheave", "fasteners"].includes(c.name)),
+    ),
   ],
   criteria: [
     ...borrowed(hook, [...FROM_HOOK, CRACKS]),

@@ -6,10 +6,20 @@ import { CHECKED, from, removedOnSight, seen } from "./shared/records";
 /** Read in part only; its list stands in the Washington table. */
 const G9 = ["CFR 1910.184", "(g)(9)"] as const;
 const TABLE = ["WAC 33810", ""] as const;
-const SETS = [["law", G9, "restated"], ["standard", TABLE, "read"]] as const;
+const SETS = [
+  ["law", G9, "restated"],
+  ["standard", TABLE, "read"],
+] as const;
 const both = (check: string, limit: Limit): readonly Criterion[] =>
   SETS.map(([basis, source, status]) => ({
-    id: `mesh-sling.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(source[0], source[1]), status, checked: CHECKED,
+    id: `mesh-sling.${check.replaceAll(" ", "-")}.${basis}`,
+    check,
+    basis,
+    limit,
+    beyond: "REMOVE",
+    source: from(source[0], source[1]),
+    status,
+    checked: CHECKED,
   }));
 const bothOnSight = (check: string): readonly Criterion[] =>
   removedOnSight("mesh-sling", check, { law: G9, standard: TABLE }).map((c) => (c.basis === "law" ? { ...c, status: "restated" } : c));

@@ -17,7 +17,16 @@ export const plateClamp: GearKind = {
     ...hardwareChecks("frame", true).filter((c) => c.name !== "nick"),
   ],
   criteria: [
-    { id: "plate-clamp.tooth-wear.practice", check: "tooth wear", basis: "practice", limit: { word: "above", share: "0.50" }, beyond: "REMOVE", source: from("practice", "(a clamp maker's manual)"), status: "practice", checked: CHECKED },
+    {
+      id: "plate-clamp.tooth-wear.practice",
+      check: "tooth wear",
+      basis: "practice",
+      limit: { word: "above", share: "0.50" },
+      beyond: "REMOVE",
+      source: from("practice", "(a clamp maker's manual)"),
+      status: "practice",
+      checked: CHECKED,
+    },
     ...practiceWear("plate-clamp", ["section wear", "pin wear"], ["most"]),
     ...removedOnSight("plate-clamp", "lock", { practice: ["practice", ""] }),
     ...removedOnSight("plate-clamp", "fasteners", { standard: ["WAC 33900", BELOW_THE_HOOK], practice: ["practice", ""] }),

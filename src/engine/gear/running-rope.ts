@@ -7,7 +7,14 @@ import { A2, count, DIAMETER, NOT_RESISTANT, onSight, PARTS, SEEN, share } from 
 /** Read where ISO 4309 is in force; the counts in a lay stay what the law asks for. */
 const CATEGORY = { category: "ropeCategory", lay: "ropeLay", layers: "drumLayers", required: true, under: ["iso"] } as const;
 const byCategory = (check: string): Criterion => ({
-  id: `running-rope.${check.replaceAll(" ", "-")}.iso`, check, basis: "iso", limit: { word: "from", table: "rope category" }, beyond: "REMOVE", source: from("ISO 4309", "Table 3"), status: "restated", checked: CHECKED,
+  id: `running-rope.${check.replaceAll(" ", "-")}.iso`,
+  check,
+  basis: "iso",
+  limit: { word: "from", table: "rope category" },
+  beyond: "REMOVE",
+  source: from("ISO 4309", "Table 3"),
+  status: "restated",
+  checked: CHECKED,
 });
 export const runningRope: GearKind = {
   id: "running rope",

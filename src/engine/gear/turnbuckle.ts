@@ -9,7 +9,17 @@ export const turnbuckle: GearKind = {
   parts: { "end fitting": "moderate", pin: "moderate", frame: "moderate", body: "moderate" },
   partNames: { jaw: "end fitting", eye: "end fitting", thread: "frame" },
   checks: [
-    { kind: "loss", name: "end fitting wear", part: "end fitting", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
+    {
+      kind: "loss",
+      name: "end fitting wear",
+      part: "end fitting",
+      original: "sectionNew",
+      measured: "sectionNow",
+      acrossOriginal: "acrossNew",
+      acrossMeasured: "acrossNow",
+      required: true,
+      general: true,
+    },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
     seen("threads", "frame", "threads", true),
     seen("fasteners", "end fitting", "fasteners", true),

@@ -5,7 +5,8 @@ import { removedOnSight, seen, seenIfFitted } from "./shared/records";
 
 const TABLE_25 = ["WAC 55820", ""] as const;
 /** The federal list: a letter of interpretation on it was read, not the paragraph itself. */
-const federal = (check: string): readonly Criterion[] => removedOnSight("web-sling", check, { law: ["CFR 1910.184", "(i)(9)"] }).map((c) => ({ ...c, status: "restated" }));
+const federal = (check: string): readonly Criterion[] =>
+  removedOnSight("web-sling", check, { law: ["CFR 1910.184", "(i)(9)"] }).map((c) => ({ ...c, status: "restated" }));
 export const webSling: GearKind = {
   id: "web sling",
   plural: "synthetic web slings",

@@ -9,7 +9,17 @@ export const wedgeSocket: GearKind = {
   parts: { socket: "moderate", pin: "moderate", wedge: "moderate", body: "moderate" },
   partNames: { basket: "socket", ear: "socket" },
   checks: [
-    { kind: "loss", name: "socket wear", part: "socket", original: "sectionNew", measured: "sectionNow", acrossOriginal: "acrossNew", acrossMeasured: "acrossNow", required: true, general: true },
+    {
+      kind: "loss",
+      name: "socket wear",
+      part: "socket",
+      original: "sectionNew",
+      measured: "sectionNow",
+      acrossOriginal: "acrossNew",
+      acrossMeasured: "acrossNow",
+      required: true,
+      general: true,
+    },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: true },
     seen("wedge", "wedge", "wedge", true),
     seen("fasteners", "pin", "fasteners", true),

@@ -7,7 +7,8 @@ import { type HouseLimits, isHouse } from "../rules/house-limits";
 import { BASES, BASIS_IDS, type BasisId, DEFAULT_BASIS } from "../rules/rule-sets";
 import { readHouse } from "./read-limits";
 
-export type BasisChoice = { readonly ok: true; readonly ids: readonly BasisId[]; readonly house?: HouseLimits } | { readonly ok: false; readonly why: string };
+export type BasisChoice =
+  { readonly ok: true; readonly ids: readonly BasisId[]; readonly house?: HouseLimits } | { readonly ok: false; readonly why: string };
 const cache = new Map<string, BasisChoice>();
 /**
  * Reads a basis argument: one id or several separated by commas; blank is the default.
@@ -20,7 +21,10 @@ export function readBasis(value: unknown): BasisChoice {
   if (typeof value !== "string") return { ok: false, why: `The basis must be text, such as "standard,practice".` };
   const known = cache.get(value);
   if (known) return known;
-  const words = value.split(/[,;+]/).map((w) => w.trim().toLowerCase()).filter((w) => w !== "");
+  const words = value
+    .split(/[,;+]/)
+    .map((w) => w.trim().toLowerCase())
+    .filter((w) => w !== "");
   const unknown = words.find((w) => !Object.hasOwn(BASES, w));
   const choice: BasisChoice =
     unknown !== undefined
@@ -33,7 +37,8 @@ export function readBasis(value: unknown): BasisChoice {
 }
 /** A range in place of text is the sheet of house limits, with the rule sets it names or the default. */
 function withHouse(value: readonly unknown[]): BasisChoice {
-  if (!value.every((line): line is CellValue[] => Array.isArray(line))) return { ok: false, why: "The basis must be text or the range of the house limits." };
+  if (!value.every((line): line is CellValue[] => Array.isArray(line)))
+    return { ok: false, why: "The basis must be text or the range of the house limits." };
   // One cell handed over as a range is that cell.
   if (value.length === 1 && value[0]?.length === 1) return readBasis(value[0][0]);
   const house = houseOn(value);
@@ -49,7 +54,8 @@ export function houseOn(grid: readonly (readonly CellValue[])[]): HouseLimits {
   });
 }
 /** That a figure can be told, or why not: something is not there, or cannot be read. */
-export type Stands = { readonly ok: true; readonly value: null } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
+export type Stands =
+  { readonly ok: true; readonly value: null } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
 /**
  * Whether a figure stands under a basis: not beside house limits of which a row for that gear cannot be read. A figure
  * that is published only, as the least of a chain table, does not stand beside a house limit of the same sort of check.
@@ -58,7 +64,14 @@ export function figureStands(basis: unknown, gear: CellValue, published?: Check[
   const choice = readBasis(basis);
   if (!choice.ok) return { ok: false, kind: "unreadable", why: choice.why };
   const { house } = choice;
-  if (house === undefined) return choice.ids.includes("house") ? { ok: false, kind: "unreadable", why: "The house limits are in force and were not handed over; give the range of their sheet as the basis." } : { ok: true, value: null };
+  if (house === undefined)
+    return choice.ids.includes("house")
+      ? {
+          ok: false,
+          kind: "unreadable",
+          why: "The house limits are in force and were not handed over; give the range of their sheet as the basis.",
+        }
+      : { ok: true, value: null };
   const match = matchKind(readText(gear));
   const kind = match.ok ? match.kind : null;
   const refused = house.refused.find((row) => row.kind === null || row.kind === kind?.id);
@@ -66,5 +79,9 @@ export function figureStands(basis: unknown, gear: CellValue, published?: Check[
   const sort = kind?.checks.filter((check) => check.kind === published).map((check) => check.name) ?? [];
   const own = (kind === null ? [] : (house.criteria.get(kind.id) ?? [])).find((criterion) => sort.includes(criterion.check));
   if (own === undefined || kind === null) return { ok: true, value: null };
-  return { ok: false, kind: "missing", why: `${isHouse(own.limit) ? own.limit.row : own.check}: there is a limit of the house's own, and this figure knows the published ones only; GEAR.REMOVEAT tells the size at which the part comes out.` };
+  return {
+    ok: false,
+    kind: "missing",
+    why: `${isHouse(own.limit) ? own.limit.row : own.check}: there is a limit of the house's own, and this figure knows the published ones only; GEAR.REMOVEAT tells the size at which the part comes out.`,
+  };
 }

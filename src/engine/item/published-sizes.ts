@@ -22,14 +22,27 @@ export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   if (filled.length === 0) return { cells, note: null };
   const heading = cells.heading("asNewFrom");
   const pattern = SHACKLE_PATTERNS.find((p) => p === tidy(named).toLowerCase());
-  if (pattern === undefined) return { cells, refused: `As-new sizes: "${named}" in "${heading}" names no table; choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes.` };
+  if (pattern === undefined)
+    return {
+      cells,
+      refused: `As-new sizes: "${named}" in "${heading}" names no table; choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes.`,
+    };
   const gear = readText(cells.value("gear"));
-  if (pattern.startsWith("dee") ? /\b(bow|anchor)\b/i.test(gear) : /\b(dee|chain|d)\b/i.test(gear)) return { cells, refused: `As-new sizes: "${gear}" is not made to the ${pattern}, which has other sizes; type the as-new sizes.` };
+  if (pattern.startsWith("dee") ? /\b(bow|anchor)\b/i.test(gear) : /\b(dee|chain|d)\b/i.test(gear))
+    return { cells, refused: `As-new sizes: "${gear}" is not made to the ${pattern}, which has other sizes; type the as-new sizes.` };
   const loadHeading = cells.heading("ratedLoad");
   const load = readLoad(cells.value("ratedLoad"), loadUnitOfHeading(loadHeading));
-  if (load.kind !== "value") return { cells, refused: `As-new sizes: the ${pattern} needs the rated load; ${load.kind === "missing" ? `fill "${loadHeading}", such as 4 t` : `"${load.text}" in "${loadHeading}" cannot be used: ${load.why}`}.` };
+  if (load.kind !== "value")
+    return {
+      cells,
+      refused: `As-new sizes: the ${pattern} needs the rated load; ${load.kind === "missing" ? `fill "${loadHeading}", such as 4 t` : `"${load.text}" in "${loadHeading}" cannot be used: ${load.why}`}.`,
+    };
   const sizes = newShackle(pattern, inKg(load.value).div(1000));
-  if (sizes === null) return { cells, refused: `As-new sizes: ${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes.` };
+  if (sizes === null)
+    return {
+      cells,
+      refused: `As-new sizes: ${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes.`,
+    };
   const values = new Map<FieldId, string>(filled.map(({ column, part }) => [column, `${String(sizes[part])} mm`]));
   const told = [...values].map(([id, size]) => `${field(id).heading} ${size}`).join(", ");
   return {

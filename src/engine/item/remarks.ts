@@ -15,7 +15,12 @@ const NO_RESULT = /^(no|f|ng|n\/g|bad|not ok)$/i;
 /** Against its use, said in the column of results; a remark counts only where it says so plainly. */
 export function saidFinding(cells: Cells): Finding | null {
   const result = readText(cells.value("result"));
-  if (result.startsWith(SPEAKS_AGAINST) || [NO_RESULT, DO_NOT, NOT_FOR_USE].some((words) => words.test(result)) || (AGAINST.test(result) && !/\b(no|not|never) (reject|fail)/i.test(result))) return against(result, cells.heading("result"));
+  if (
+    result.startsWith(SPEAKS_AGAINST) ||
+    [NO_RESULT, DO_NOT, NOT_FOR_USE].some((words) => words.test(result)) ||
+    (AGAINST.test(result) && !/\b(no|not|never) (reject|fail)/i.test(result))
+  )
+    return against(result, cells.heading("result"));
   const remark = readText(cells.value("remarks"));
   const plain = DO_NOT.test(remark) || (!OVER.test(remark) && (NOT_FOR_USE.test(remark) || (AGAINST.test(remark) && !DENIED.test(remark))));
   return plain ? against(remark, cells.heading("remarks")) : null;
@@ -23,7 +28,18 @@ export function saidFinding(cells: Cells): Finding | null {
 function against(text: string, heading: string): Finding {
   const said = text.replace(`${SPEAKS_AGAINST}: `, "");
   return {
-    check: "what the log says", part: "", criterion: null, decision: "NO VERDICT", measured: null, original: null, limit: null, share: null, comesOut: null, basis: null, source: null, overload: false,
+    check: "what the log says",
+    part: "",
+    criterion: null,
+    decision: "NO VERDICT",
+    measured: null,
+    original: null,
+    limit: null,
+    share: null,
+    comesOut: null,
+    basis: null,
+    source: null,
+    overload: false,
     sentence: `"${said}" in "${heading}" speaks against its use: settle it, and clear or reword it when it no longer holds.`,
   };
 }

@@ -21,7 +21,14 @@ const shows = (check: Check): FieldId => check.measured;
 /** One check for each column of damage that any gear kind reads: the first kind's. A least number, a clearance or a groove says nothing without its kind. */
 const ALL: ReadonlyMap<FieldId, Check> = new Map(
   [...GEAR.flatMap((kind) => kind.checks)]
-    .filter((check) => check.kind !== "enough" && (check.kind !== "ratio" || check.over !== true) && check.kind !== "gap" && check.kind !== "category" && (check.kind !== "least" || check.measured === "ropeNow"))
+    .filter(
+      (check) =>
+        check.kind !== "enough" &&
+        (check.kind !== "ratio" || check.over !== true) &&
+        check.kind !== "gap" &&
+        check.kind !== "category" &&
+        (check.kind !== "least" || check.measured === "ropeNow"),
+    )
     .reverse()
     .map((check) => [shows(check), loosened(check)]),
 );
@@ -45,28 +52,56 @@ function straysOf(kind: GearKind, { bases, variant }: Pick<Situation, "bases" | 
   return strays;
 }
 /** A kind that is not in the catalogue: every column is a stray. */
-export const UNKNOWN: GearKind = { id: "gear of unknown kind", plural: "gear of unknown kinds", names: [], parts: {}, checks: [], criteria: [] };
+export const UNKNOWN: GearKind = {
+  id: "gear of unknown kind",
+  plural: "gear of unknown kinds",
+  names: [],
+  parts: {},
+  checks: [],
+  criteria: [],
+};
 /** What a clerk writes where gear has no such part. */
 const HAS_NONE = /^(none|nil|n\/?r|(none|not|no \w+) (required|fitted|applicable)|none fitted[,;]? none required)$/i;
 /** Common practice's 10 % of most areas tells which wear of a foreign section deserves a look. */
 function situationFor(check: Check, kind: GearKind, situation: Omit<Situation, "kind" | "variant">): Situation {
   const bare = { ...UNKNOWN, id: kind.id };
   if (check.kind !== "loss") return { ...situation, kind: bare, variant: null, house: undefined };
-  return { ...situation, kind: { ...bare, parts: { [check.part]: "moderate" }, criteria: practiceWear("stray", [check.name], ["most"]) }, bases: new Set(["practice"]), variant: null, house: undefined };
+  return {
+    ...situation,
+    kind: { ...bare, parts: { [check.part]: "moderate" }, criteria: practiceWear("stray", [check.name], ["most"]) },
+    bases: new Set(["practice"]),
+    variant: null,
+    house: undefined,
+  };
 }
 /** What a row records beside the checks of its kind, as far as it speaks against the item. */
-export function strayFindings(kind: GearKind, cells: Cells, situation: Omit<Situation, "kind" | "variant">, variant: string | null): readonly Finding[] {
+export function strayFindings(
+  kind: GearKind,
+  cells: Cells,
+  situation: Omit<Situation, "kind" | "variant">,
+  variant: string | null,
+): readonly Finding[] {
   const text = (id: FieldId): string => readText(cells.value(id));
   const nothing = (check: Check): boolean =>
-    (PAIRS.has(check.kind) && fieldsOf(check).slice(0, 2).some((id) => text(id) === "")) ||
+    (PAIRS.has(check.kind) &&
+      fieldsOf(check)
+        .slice(0, 2)
+        .some((id) => text(id) === "")) ||
     (field(shows(check)).type === "sound" && HAS_NONE.test(text(shows(check)))) ||
-    cells.value(shows(check)) === 0 || /^0+([.,]0+)?$/.test(text(shows(check)));
+    cells.value(shows(check)) === 0 ||
+    /^0+([.,]0+)?$/.test(text(shows(check)));
   const strays = straysOf(kind, { bases: situation.bases, variant });
   // A word of damage in the place of a size needs no other size.
-  const told = strays.filter((check) => PAIRS.has(check.kind) && isFault(cells.value(shows(check)))).map((check) => asStray(plain(check, "EXAMINE", "", { measured: text(shows(check)) }), check, kind, cells));
+  const told = strays
+    .filter((check) => PAIRS.has(check.kind) && isFault(cells.value(shows(check))))
+    .map((check) => asStray(plain(check, "EXAMINE", "", { measured: text(shows(check)) }), check, kind, cells));
   const judged = strays
     .filter((check) => !nothing(check))
-    .flatMap((check) => evaluate(check, cells, situationFor(check, kind, situation)).findings.filter((f) => tells(f, check)).map((f) => asStray(f, check, kind, cells)));
+    .flatMap((check) =>
+      evaluate(check, cells, situationFor(check, kind, situation))
+        .findings.filter((f) => tells(f, check))
+        .map((f) => asStray(f, check, kind, cells)),
+    );
   return [...told, ...judged];
 }
 function isFault(cell: CellValue): boolean {

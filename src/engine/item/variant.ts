@@ -14,19 +14,28 @@ export function readVariant(variants: Variants, cells: Cells, gear: string): Var
   const text = recordedText(cells.value(variants.field));
   const { heading } = field(variants.field);
   const typed = `${heading}: "${text}" in "${cells.heading(variants.field)}"`;
-  if (another?.words.test(text) === true) return { kind: "refused", sentence: `${typed} is a ${another.kind}; name the gear "${another.kind}".` };
+  if (another?.words.test(text) === true)
+    return { kind: "refused", sentence: `${typed} is a ${another.kind}; name the gear "${another.kind}".` };
   if (Object.keys(known).length === 0) return { kind: "open" };
   const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
   const silent = text !== "" && wordsOf(tidy(text)).every((word) => variants.beside?.test(word) === true);
   if (text === "" || (silent && (told || blank))) {
     if (told) return { kind: "known", variant: told.variant, assumed: null };
     if (!blank) return { kind: "open" };
-    return { kind: "known", variant: blank.variant, assumed: `${heading} ${silent ? `"${text}" names none` : "is not recorded"}: judged as ${blank.variant}, ${blank.why}` };
+    return {
+      kind: "known",
+      variant: blank.variant,
+      assumed: `${heading} ${silent ? `"${text}" names none` : "is not recorded"}: judged as ${blank.variant}, ${blank.why}`,
+    };
   }
   const variant = matchVariant(known, text);
   if (variant !== null && told !== undefined && told.variant !== variant)
     return { kind: "refused", sentence: `${typed} does not go with "${gear}", which is ${told.variant}; put the one that is wrong right.` };
   if (variant === null) return { kind: "refused", sentence: `${typed} cannot be used: type ${Object.keys(known).join(", ")}.` };
   const inWords = (known[variant] ?? []).concat(variant).some((name) => typeof name === "string" && names(name, wordsOf(tidy(text))));
-  return { kind: "known", variant, assumed: inWords || blank?.variant !== variant ? null : `${heading} "${text}" is read as ${variant}, ${blank.why}` };
+  return {
+    kind: "known",
+    variant,
+    assumed: inWords || blank?.variant !== variant ? null : `${heading} "${text}" is read as ${variant}, ${blank.why}`,
+  };
 }

@@ -26,12 +26,26 @@ function fromHorizontal(angle: CellValue, from: CellValue, parts: number): Answe
   const read = number(angle, "angle");
   if (!read.ok) return read;
   const word = readText(from).toLowerCase() || "horizontal";
-  const horizontal = word === "horizontal" ? read.value : word === "vertical" ? RIGHT.sub(read.value) : word === "included" ? RIGHT.sub(read.value.div(2)) : null;
+  const horizontal =
+    word === "horizontal"
+      ? read.value
+      : word === "vertical"
+        ? RIGHT.sub(read.value)
+        : word === "included"
+          ? RIGHT.sub(read.value.div(2))
+          : null;
   // Of four legs, two beside each other stand closer together than two across.
-  if (word === "included" && parts > 2) return none("The angle between two legs says how three or four of them stand only when it is known which two; measure it from horizontal or vertical.");
+  if (word === "included" && parts > 2)
+    return none(
+      "The angle between two legs says how three or four of them stand only when it is known which two; measure it from horizontal or vertical.",
+    );
   if (horizontal === null) return unreadable(`"${readText(from)}" is no way to measure the angle; type horizontal, vertical or included.`);
-  if (!within(horizontal, null, RIGHT)) return unreadable("The angle is more than 90 degrees from horizontal; check from where it is measured.");
-  if (!within(horizontal, LEAST_ANGLE, RIGHT)) return none("The legs stand at less than 30 degrees from horizontal; slings are not used so flat unless the maker or a qualified person allows it.");
+  if (!within(horizontal, null, RIGHT))
+    return unreadable("The angle is more than 90 degrees from horizontal; check from where it is measured.");
+  if (!within(horizontal, LEAST_ANGLE, RIGHT))
+    return none(
+      "The legs stand at less than 30 degrees from horizontal; slings are not used so flat unless the maker or a qualified person allows it.",
+    );
   return good(horizontal);
 }
 const sine = (degrees: Exact): number => {
@@ -52,7 +66,9 @@ function legCount(legs: CellValue): Answer<number> {
 function positive(cell: CellValue, name: string): Answer<number> {
   const read = number(cell, name);
   if (!read.ok) return read;
-  return within(read.value, exact(0), null) && toNumber(read.value) !== 0 ? good(toNumber(read.value)) : unreadable(`The ${name} must be more than zero.`);
+  return within(read.value, exact(0), null) && toNumber(read.value) !== 0
+    ? good(toNumber(read.value))
+    : unreadable(`The ${name} must be more than zero.`);
 }
 /** Tension in one leg: load over carrying legs and the sine of their angle from horizontal. */
 export function legLoad(load: CellValue, legs: CellValue, angle: CellValue, angleFrom: CellValue, strict = false): Answer<number> {
@@ -67,17 +83,31 @@ function shareIn(bands: readonly Band[], value: Exact): number | null {
   return bands.find((band) => within(value, null, band.end) && (band.closed || !same(value, band.end)))?.share ?? null;
 }
 /** Rated load of slings in a hitch, from the vertical rating of one. A basket is two parts; three or four parts count as three. */
-export function ratedAt(wll: CellValue, hitch: CellValue, legs: CellValue, angle: CellValue, angleFrom: CellValue, chokeAngle: CellValue, strict = false): Answer<number> {
+export function ratedAt(
+  wll: CellValue,
+  hitch: CellValue,
+  legs: CellValue,
+  angle: CellValue,
+  angleFrom: CellValue,
+  chokeAngle: CellValue,
+  strict = false,
+): Answer<number> {
   const rating = positive(wll, "working load limit");
   if (!rating.ok) return rating;
   const count = legCount(legs);
   if (!count.ok) return count;
-  const word = readText(hitch).toLowerCase().replace(/ hitch$/, "");
-  if (!["vertical", "choker", "basket"].includes(word)) return word === "" ? none("The hitch is missing.") : unreadable(`"${readText(hitch)}" is no hitch; type vertical, choker or basket.`);
+  const word = readText(hitch)
+    .toLowerCase()
+    .replace(/ hitch$/, "");
+  if (!["vertical", "choker", "basket"].includes(word))
+    return word === "" ? none("The hitch is missing.") : unreadable(`"${readText(hitch)}" is no hitch; type vertical, choker or basket.`);
   const parts = word === "basket" ? count.value * 2 : count.value;
   const mayBeBlank = count.value === 1 && word !== "basket";
   const h = mayBeBlank && isBlank(angle) ? good(RIGHT) : fromHorizontal(angle, angleFrom, parts);
-  if (!h.ok) return mayBeBlank && isZero(angle) ? none(`${h.why} Where the one leg hangs straight, leave the angle as empty text or type 90; a blank cell can arrive as 0.`) : h;
+  if (!h.ok)
+    return mayBeBlank && isZero(angle)
+      ? none(`${h.why} Where the one leg hangs straight, leave the angle as empty text or type 90; a blank cell can arrive as 0.`)
+      : h;
   if (parts > 4) return none("More than two slings in basket hitches need a qualified person's plan.");
   const upright = rating.value * carryingLegs(parts, strict) * sine(h.value);
   if (word !== "choker") return good(upright);
@@ -101,7 +131,10 @@ export function chokeShare(chokeAngle: CellValue, chain: boolean): Answer<ChokeS
   if (ofChoker === null) return unreadable("The choke angle is between 0 and 180 degrees.");
   const either = { ofVertical: CHOKER_SHARE * ofChoker, ofChoker };
   if (!chain) return good(either);
-  if (!within(choke.value, CHAIN_CHOKE_LEAST, null)) return none(`The choke angle is less than ${String(toNumber(CHAIN_CHOKE_LEAST))} degrees; the table for chain slings has no rating for so tight a choke. Type the angle (a blank cell can arrive as 0); a sling that chokes freely hangs at more than 120.`);
+  if (!within(choke.value, CHAIN_CHOKE_LEAST, null))
+    return none(
+      `The choke angle is less than ${String(toNumber(CHAIN_CHOKE_LEAST))} degrees; the table for chain slings has no rating for so tight a choke. Type the angle (a blank cell can arrive as 0); a sling that chokes freely hangs at more than 120.`,
+    );
   const ofChain = shareIn(CHAIN_CHOKE, choke.value);
   return good(ofChain !== null && ofChain < either.ofVertical ? { ofVertical: ofChain, ofChoker: null } : either);
 }
@@ -113,11 +146,17 @@ export function chainGrade(grade: CellValue): "80" | "100" | null {
 /** Share of the working load limit left for alloy chain at, or after, a temperature; between two rows the hotter one. */
 export function hotShare(grade: CellValue, temperature: CellValue, unit: CellValue, state: CellValue): Answer<number> {
   const column = chainGrade(grade);
-  if (column === null) return readText(grade) === "" ? none("The grade is missing; type 80 or 100.") : unreadable(`"${readText(grade)}" is no grade in the table; type 80 or 100.`);
+  if (column === null)
+    return readText(grade) === ""
+      ? none("The grade is missing; type 80 or 100.")
+      : unreadable(`"${readText(grade)}" is no grade in the table; type 80 or 100.`);
   const degrees = number(temperature, "temperature");
   if (!degrees.ok) return degrees;
   const scale = readText(unit).toUpperCase().replace(/[°º]/g, "");
-  if (scale !== "F" && scale !== "C") return scale === "" ? none("The temperature unit is missing; type F or C.") : unreadable(`"${readText(unit)}" is no temperature unit; type F or C.`);
+  if (scale !== "F" && scale !== "C")
+    return scale === ""
+      ? none("The temperature unit is missing; type F or C.")
+      : unreadable(`"${readText(unit)}" is no temperature unit; type F or C.`);
   const when = readText(state).toLowerCase() || "hot";
   if (when !== "hot" && when !== "after") return unreadable(`"${readText(state)}" is no state; type hot or after.`);
   // -40 is the same on both scales.
@@ -129,12 +168,16 @@ export function hotShare(grade: CellValue, temperature: CellValue, unit: CellVal
   return good(row ? (100 - row[when][column]) / 100 : 0);
 }
 const SHOULDER = /\b(shoulder|collar)(s|ed)?\b/i;
-const NO_SHOULDER = /\b(plain|regular|non|not|without|w\/o|missing|lacks?|lacking|removed|minus|un)\b|\bno\b(?!\.? ?\d)|\b(non|un)(shoulder|collar)|(shoulder|collar)(s|ed)?[- ]?less|\?/i;
+const NO_SHOULDER =
+  /\b(plain|regular|non|not|without|w\/o|missing|lacks?|lacking|removed|minus|un)\b|\bno\b(?!\.? ?\d)|\b(non|un)(shoulder|collar)|(shoulder|collar)(s|ed)?[- ]?less|\?/i;
 export const hasShoulder = (gearText: string): boolean => shoulderRefusal(gearText) === null;
 /** Plain eyebolts are pulled in line only; one that does not say its shoulder is asked for it [WAC 296-155-56110(2)(a), (b)]. */
 function shoulderRefusal(text: string): string | null {
-  if (NO_SHOULDER.test(text)) return "an eyebolt without a shoulder is pulled in line only [WAC 296-155-56110(2)(b)]; use a shoulder eyebolt, its shoulder tight to the load, for an angled pull.";
-  return SHOULDER.test(text) ? null : 'its name does not say that it has a shoulder, and a plain eyebolt is pulled in line only [WAC 296-155-56110(2)]; look at it, and where it has one write "shoulder eyebolt" as its name.';
+  if (NO_SHOULDER.test(text))
+    return "an eyebolt without a shoulder is pulled in line only [WAC 296-155-56110(2)(b)]; use a shoulder eyebolt, its shoulder tight to the load, for an angled pull.";
+  return SHOULDER.test(text)
+    ? null
+    : 'its name does not say that it has a shoulder, and a plain eyebolt is pulled in line only [WAC 296-155-56110(2)]; look at it, and where it has one write "shoulder eyebolt" as its name.';
 }
 /** Share of the working load limit left at a side-load angle: for shackles out of plane, for shoulder eyebolts from the axis; other eyebolts in line only. */
 export function sideShare(gear: CellValue, angle: CellValue): Answer<number> {

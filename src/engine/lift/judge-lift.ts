@@ -11,7 +11,18 @@ import { readText } from "../reading/text";
 import type { ItemResult } from "../report/model";
 import { carryingLegs, isBlank, ratedAt } from "./figures";
 import { otherRating } from "./leg-words";
-import { heatReduction, type Hitch, HITCHES, hitchReductions, lowered, notModelled, plainText, type Reduction, sideReduction, SLINGS } from "./reductions";
+import {
+  heatReduction,
+  type Hitch,
+  HITCHES,
+  hitchReductions,
+  lowered,
+  notModelled,
+  plainText,
+  type Reduction,
+  sideReduction,
+  SLINGS,
+} from "./reductions";
 export { readLoad } from "../reading/load";
 export type { Load } from "../reading/load";
 export type { LoadUnit } from "../reading/load";
@@ -85,10 +96,12 @@ export interface HookupResult {
   /** Share of its rating that the weakest item has left; negative when overloaded. */
   readonly margin: number | null;
 }
-export const TAG_FIRST = "The tag and the maker's instructions come first: these figures are worked out from the rated loads in your log and from published tables.";
+export const TAG_FIRST =
+  "The tag and the maker's instructions come first: these figures are worked out from the rated loads in your log and from published tables.";
 export const WEIGH_ALL = "Count the hooks, beams and slings that hang below each item into the load.";
 /** Why fewer may be counted than the sling tables count. */
-export const TWO_LEGS_ADVISED = "A Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for three and four legs too.";
+export const TWO_LEGS_ADVISED =
+  "A Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for three and four legs too.";
 const good = <T>(value: T): Answer<T> => ({ ok: true, value });
 const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
 /** The lift itself, without the gear: load, tension of a leg, hitch. */
@@ -105,11 +118,16 @@ export function judgeHookup(request: HookupRequest): HookupResult {
   const lift = awaited === "" ? readLift(request) : none(awaited);
   const lines = request.items.map((one) => lineOf(one, lift.ok ? lift.value : null, request));
   const refusals = [
-    ...(request.items.length === 0 ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."] : []),
+    ...(request.items.length === 0
+      ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."]
+      : []),
     ...(lift.ok ? countRefusals(request, lift.value.hitch) : [lift.why]),
     ...new Set(lines.flatMap((line) => (line.decision === "REFUSED" && line.sentence !== "" ? [line.sentence] : []))),
   ];
-  const weakest = lines.reduce<HookupLine | null>((worst, line) => (line.used !== null && (worst?.used ?? -1) < line.used ? line : worst), null);
+  const weakest = lines.reduce<HookupLine | null>(
+    (worst, line) => (line.used !== null && (worst?.used ?? -1) < line.used ? line : worst),
+    null,
+  );
   return {
     ok: refusals.length === 0 && lines.every((line) => line.decision === "CARRIES"),
     refusals,
@@ -140,7 +158,13 @@ function readLift(request: HookupRequest): Answer<Lift> {
   const read = readLoad(request.load);
   if (read.kind === "missing") return none(`The load "${read.text}" is none; type its weight with the unit, such as 5 t or 9,800 lb.`);
   if (read.kind === "refused") return none(`The load "${read.text}" cannot be used: ${read.why}.`);
-  const hitch = HITCHES.find((one) => one === readText(request.hitch).toLowerCase().replace(/ hitch$/, ""));
+  const hitch = HITCHES.find(
+    (one) =>
+      one ===
+      readText(request.hitch)
+        .toLowerCase()
+        .replace(/ hitch$/, ""),
+  );
   if (hitch === undefined) return none(`"${readText(request.hitch)}" is no hitch; choose vertical, choker or basket.`);
   const strict = request.strict === true;
   // How many times the tension of one part the hitch holds: carrying parts times the sine of their angle.
@@ -152,11 +176,18 @@ function readLift(request: HookupRequest): Answer<Lift> {
   const parts = partsOf(request, hitch);
   const carrying = carryingLegs(parts, strict);
   const part = hitch === "basket" ? "part" : "leg";
-  const angle = isBlank(request.angle) ? "hanging straight" : `at ${plainText(request.angle)} degrees ${readText(request.angleFrom).toLowerCase() === "included" ? "between the legs" : `from ${readText(request.angleFrom).toLowerCase() || "horizontal"}`}`;
-  const counted = carrying === parts ? `${String(parts)} ${part}${parts === 1 ? "" : "s"}` : `${String(parts)} ${part}s, of which ${String(carrying)} are counted as carrying`;
+  const angle = isBlank(request.angle)
+    ? "hanging straight"
+    : `at ${plainText(request.angle)} degrees ${readText(request.angleFrom).toLowerCase() === "included" ? "between the legs" : `from ${readText(request.angleFrom).toLowerCase() || "horizontal"}`}`;
+  const counted =
+    carrying === parts
+      ? `${String(parts)} ${part}${parts === 1 ? "" : "s"}`
+      : `${String(parts)} ${part}s, of which ${String(carrying)} are counted as carrying`;
   return good({
-    load: read.value, hitch,
-    perLeg: inKg(read.value).div(fromCell(holds.value)), legShare: 1 / holds.value,
+    load: read.value,
+    hitch,
+    perLeg: inKg(read.value).div(fromCell(holds.value)),
+    legShare: 1 / holds.value,
     perLegFrom: `${showLoad(read.value, "up")} on ${counted}, ${angle}`,
   });
 }
@@ -173,8 +204,14 @@ function countRefusals(request: HookupRequest, hitch: Hitch): readonly string[] 
     seen.add(id);
   }
   return [
-    ...(slings === 0 || slings === legs ? [] : [`The lift has ${String(legs)} ${legs === 1 ? "leg" : "legs"} and ${String(slings)} ${slings === 1 ? "sling is" : "slings are"} picked for them; pick one sling for each leg.`]),
-    ...(slings === 0 && hitch !== "vertical" ? [`In a ${hitch} hitch the sling that goes around the load is judged, and no sling stands in a leg; pick it and put it in a leg.`] : []),
+    ...(slings === 0 || slings === legs
+      ? []
+      : [
+          `The lift has ${String(legs)} ${legs === 1 ? "leg" : "legs"} and ${String(slings)} ${slings === 1 ? "sling is" : "slings are"} picked for them; pick one sling for each leg.`,
+        ]),
+    ...(slings === 0 && hitch !== "vertical"
+      ? [`In a ${hitch} hitch the sling that goes around the load is judged, and no sling stands in a leg; pick it and put it in a leg.`]
+      : []),
     ...[...doubled].map((id) => `The id "${id}" is picked more than once; each item of a hook-up has an id of its own.`),
   ];
 }
@@ -183,12 +220,19 @@ function cautionsFor(request: HookupRequest, hitch: Hitch | null): readonly stri
   const slings = request.items.some(({ item, place }) => place === "leg" && item.gear !== null && SLINGS.includes(item.gear));
   return [
     ...(picked.length > 0 && !slings ? ["No sling is picked for the legs; only the gear that is picked was held against the load."] : []),
-    ...(request.strict !== true && hitch !== null && partsOf(request, hitch) > 2 ? [`Three ${hitch === "basket" ? "parts" : "legs"} are counted as carrying. ${TWO_LEGS_ADVISED}`] : []),
-    ...(hitch === "basket" ? ["A rope or sling bent around a small load in a basket hitch loses strength; that bend is not counted here."] : []),
-    ...(picked.some((item) => item.gear === "eyebolt") ? ["The side load table holds for shoulder eyebolts only; a plain eyebolt is pulled straight."] : []),
+    ...(request.strict !== true && hitch !== null && partsOf(request, hitch) > 2
+      ? [`Three ${hitch === "basket" ? "parts" : "legs"} are counted as carrying. ${TWO_LEGS_ADVISED}`]
+      : []),
+    ...(hitch === "basket"
+      ? ["A rope or sling bent around a small load in a basket hitch loses strength; that bend is not counted here."]
+      : []),
+    ...(picked.some((item) => item.gear === "eyebolt")
+      ? ["The side load table holds for shoulder eyebolts only; a plain eyebolt is pulled straight."]
+      : []),
   ];
 }
-const nameOf = (item: ItemResult): string => `${item.id === "" ? `The item in row ${String(item.row + 1)} of the log` : item.id}${item.gear === null ? "" : ` (${item.gear})`}`;
+const nameOf = (item: ItemResult): string =>
+  `${item.id === "" ? `The item in row ${String(item.row + 1)} of the log` : item.id}${item.gear === null ? "" : ` (${item.gear})`}`;
 /** Why an item may not be used at all, whatever it could carry. */
 function outBecause(item: ItemResult, asOf: number): string | null {
   if (item.id === "") return `${nameOf(item)} has no id; give it one, so that it can be told apart.`;
@@ -198,9 +242,11 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   if (outOfUse(decision)) return `${nameOf(item)} is out of use, ${decision}: ${deciding?.sentence ?? reason}`;
   const due = dueState(item.nextDue, asOf);
   // Due on the day itself is due: a day later it would be overdue.
-  if (due !== "OVERDUE" && dueState(item.nextDue, asOf + 1) === "OVERDUE") return `${nameOf(item)} is due for inspection today; inspect it before it is used.`;
+  if (due !== "OVERDUE" && dueState(item.nextDue, asOf + 1) === "OVERDUE")
+    return `${nameOf(item)} is due for inspection today; inspect it before it is used.`;
   if (due === "OVERDUE") return `${nameOf(item)} is OVERDUE for inspection; inspect it before it is used.`;
-  if (due === "NO DATE") return `${nameOf(item)} has no date for its next inspection (${item.dueNote === "" ? "none is recorded" : item.dueNote}); fill that in the log first.`;
+  if (due === "NO DATE")
+    return `${nameOf(item)} has no date for its next inspection (${item.dueNote === "" ? "none is recorded" : item.dueNote}); fill that in the log first.`;
   return null;
 }
 /** What pulls on an item. One leg that does not hang straight pulls with more than the load, on what holds it above as well. Hardware in a leg of a basket is taken to hold both eyes of its sling, in line with each other. */
@@ -215,7 +261,17 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
   const seen = lift === null ? null : seenBy(item, place, lift);
   const needed = lift === null || seen === null ? null : fromKg(seen.kg, lift.load.unit);
   const carries = seen === null ? null : { share: seen.share, words: seen.words };
-  const refuse = (sentence: string, ratedFrom = ""): HookupLine => ({ ...bare, carries, needed, rated: null, ratedFrom, margin: null, used: null, decision: "REFUSED", sentence });
+  const refuse = (sentence: string, ratedFrom = ""): HookupLine => ({
+    ...bare,
+    carries,
+    needed,
+    rated: null,
+    ratedFrom,
+    margin: null,
+    used: null,
+    decision: "REFUSED",
+    sentence,
+  });
 
   const out = outBecause(item, request.asOf);
   if (out !== null) return refuse(out);
@@ -235,21 +291,38 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
   const margin = fromKg(ratedKg.sub(neededKg), lift.load.unit);
   const ratedFrom = [rating.value.from, ...reductions.value.map((r) => r.words)].join("; ");
   return {
-    ...bare, carries, needed, rated, ratedFrom, margin, used: toNumber(neededKg.div(ratedKg)), decision,
+    ...bare,
+    carries,
+    needed,
+    rated,
+    ratedFrom,
+    margin,
+    used: toNumber(neededKg.div(ratedKg)),
+    decision,
     sentence: `${nameOf(item)} sees ${carries.words}, ${showLoad(needed, "up")}, and ${decision === "CARRIES" ? "carries" : "carries only"} ${showLoad(rated, "down")} [${ratedFrom}].`,
   };
 }
 /** The rated load of an item's tag; for a sling, of one leg hanging straight. */
 function ratingOf(item: ItemResult, request: HookupRequest): Answer<{ readonly load: Load; readonly from: string }> {
   const heading = request.ratedHeading ?? field("ratedLoad").heading;
-  if (otherRating(heading)) return none(`Rated loads stand under "${heading}": the lift needs the working load limit of one leg hanging straight; name that column in the Log place.`);
+  if (otherRating(heading))
+    return none(
+      `Rated loads stand under "${heading}": the lift needs the working load limit of one leg hanging straight; name that column in the Log place.`,
+    );
   const read = readLoad(item.cells.get("ratedLoad"), request.ratedUnit ?? null);
-  if (read.kind === "missing") return none(`${nameOf(item)} has no rated load; fill "${heading}" from its tag, such as 3.25 t. Gear without a rating does not lift.`);
+  if (read.kind === "missing")
+    return none(`${nameOf(item)} has no rated load; fill "${heading}" from its tag, such as 3.25 t. Gear without a rating does not lift.`);
   if (read.kind === "refused") return none(`${nameOf(item)}: the rated load "${read.text}" in "${heading}" cannot be used: ${read.why}.`);
   const sling = item.gear !== null && SLINGS.includes(item.gear);
   return good({ load: read.value, from: `tag: ${read.text} in column ${heading}${sling ? ", read as one leg hanging straight" : ""}` });
 }
-function reductionsOf(item: ItemResult, gear: string, place: HookupPlace, lift: Lift, request: HookupRequest): Answer<readonly Reduction[]> {
+function reductionsOf(
+  item: ItemResult,
+  gear: string,
+  place: HookupPlace,
+  lift: Lift,
+  request: HookupRequest,
+): Answer<readonly Reduction[]> {
   const hitch = place === "leg" && SLINGS.includes(gear) ? hitchReductions(gear, lift.hitch, request.chokeAngle) : good([]);
   if (!hitch.ok) return hitch;
   const heat = heatReduction(item, gear, request.temperature, request.temperatureUnit, request.grade);

@@ -1,4 +1,3 @@
-
 /**
  * Temperatures between which rigging hardware keeps its full rating, ends included; outside them the maker is asked. As printed on both scales
  * in ASME B30.26-2004, 26-1.6.1 (shackle), 26-2.6.1(b) (swivel hoist ring), 26-2.6.1(c) (carbon steel eyebolt).

@@ -15,20 +15,41 @@ const bands = (rows: readonly (readonly [end: string, percent: number])[]): read
  * Choke angle in degrees to the share of the choker rating. Rigging handbooks restating ASME B30.9; the row "over 120"
  * is the full rating, and exactly 120 falls into the row "90 to 120". Printed gaps (89 to 90) count to the lower row.
  */
-export const CHOKE = bands([["<30", 49], ["<60", 62], ["<90", 74], ["120", 87], ["180", 100]]);
+export const CHOKE = bands([
+  ["<30", 49],
+  ["<60", 62],
+  ["<90", 74],
+  ["120", 87],
+  ["180", 100],
+]);
 /**
  * Choke angle in degrees to the share of the VERTICAL rating, chain slings: a chain brochure to the European standard (restated: single leg of 5.0 t is 4.00,
  * 3.25, 2.75, 2.00 t). Printed gaps (119 to 120) count to the lower row. Nothing is printed below 30 degrees, so there a chain sling is refused. Below
  * 120 degrees it is stricter than CHOKER_SHARE times CHOKE, from 120 on that is; the stricter of the two counts.
  */
-export const CHAIN_CHOKE = bands([["<60", 40], ["<90", 55], ["<120", 65], ["180", 80]]);
+export const CHAIN_CHOKE = bands([
+  ["<60", 40],
+  ["<90", 55],
+  ["<120", 65],
+  ["180", 80],
+]);
 export const CHAIN_CHOKE_LEAST = exact("30");
 /** Choker rating as a share of the vertical rating, typical of US sling tables. */
 export const CHOKER_SHARE = 0.75;
 /** Angle out of the shackle's plane to the share of its working load limit. Bands: WAC 296-155-33905 Fig. 17; shares: training summary of ASME B30.26. */
-export const SHACKLE_SIDE = bands([["5", 100], ["45", 70], ["90", 50]]);
+export const SHACKLE_SIDE = bands([
+  ["5", 100],
+  ["45", 70],
+  ["90", 50],
+]);
 /** Angle from the axis of a shoulder eyebolt to the share of its working load limit, as restated on rigging pages: the next worse row counts. */
-export const EYEBOLT_SIDE = bands([["5", 100], ["15", 80], ["30", 65], ["45", 30], ["90", 25]]);
+export const EYEBOLT_SIDE = bands([
+  ["5", 100],
+  ["15", 80],
+  ["30", 65],
+  ["45", 30],
+  ["90", 25],
+]);
 export interface HeatRow {
   readonly fahrenheit: number;
   readonly celsius: number;

@@ -22,7 +22,8 @@ const ENOUGH = 3;
 const texts = (row: readonly CellValue[] | undefined): string[] => (row ?? []).map((cell) => (typeof cell === "string" ? cell : ""));
 /** Text of the upper of two heading rows reaches over the blank cells to its right. */
 function joined(upper: readonly CellValue[], lower: readonly CellValue[]): string[] {
-  const top = texts(upper), below = texts(lower);
+  const top = texts(upper),
+    below = texts(lower);
   let reach = "";
   return Array.from({ length: Math.max(top.length, below.length) }, (_, i) => {
     const own = (top[i] ?? "").trim();
@@ -87,7 +88,14 @@ export function itemRows(grid: Grid, found: FoundLog): Rows {
     if (again) units = otherUnits(line, found.headings);
     const why = again ? "the headings again" : notAnItem(line, filled, found);
     if (why !== null) passedOver.push({ row, why });
-    else items.push({ row, cells: rowCells(units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)), found.headings) });
+    else
+      items.push({
+        row,
+        cells: rowCells(
+          units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)),
+          found.headings,
+        ),
+      });
   }
   return { items, passedOver };
 }
@@ -104,7 +112,9 @@ function otherUnits(line: readonly CellValue[], headings: Headings): ReadonlyMap
 function repeatsHeading(line: readonly CellValue[], headingLines: Grid): boolean {
   const filled = line.flatMap((cell, column) => (isBlank(cell) ? [] : [column]));
   return headingLines.some((heading) => {
-    const same = filled.filter((column) => readText(heading[column]) !== "" && readText(heading[column]).toLowerCase() === readText(line[column]).toLowerCase()).length;
+    const same = filled.filter(
+      (column) => readText(heading[column]) !== "" && readText(heading[column]).toLowerCase() === readText(line[column]).toLowerCase(),
+    ).length;
     return same >= 2 && same * 2 >= filled.length;
   });
 }
@@ -115,6 +125,7 @@ function notAnItem(line: readonly CellValue[], filled: readonly CellValue[], fou
   const id = idColumn === undefined ? "" : readText(line[idColumn]);
   const gearColumn = found.headings.columns.get("gear");
   const gear = gearColumn === undefined ? "" : readText(line[gearColumn]);
-  if (filled.length === 1 && !(id !== "" && /\d/.test(id) && !/\s/.test(id)) && !(gear !== "" && matchKind(gear).ok)) return `"${first}" stands alone, a title or a note`;
+  if (filled.length === 1 && !(id !== "" && /\d/.test(id) && !/\s/.test(id)) && !(gear !== "" && matchKind(gear).ok))
+    return `"${first}" stands alone, a title or a note`;
   return null;
 }

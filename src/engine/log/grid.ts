@@ -2,7 +2,12 @@ import type { CellValue } from "../reading/cell-value";
 
 /** What comes over from the workbook: plain cells, dates told apart. By hand, because zod would take a tenth of the functions' bundle. */
 const isCell = (value: unknown): value is CellValue =>
-  value === null || value === undefined || typeof value === "number" || typeof value === "string" || typeof value === "boolean" || (typeof value === "object" && "serial" in value && typeof value.serial === "number");
+  value === null ||
+  value === undefined ||
+  typeof value === "number" ||
+  typeof value === "string" ||
+  typeof value === "boolean" ||
+  (typeof value === "object" && "serial" in value && typeof value.serial === "number");
 const isGrid = (value: unknown): value is Grid => Array.isArray(value) && value.every((row) => Array.isArray(row) && row.every(isCell));
 export type Grid = readonly (readonly CellValue[])[];
 /** Checks that a grid is made of cells; anything else is a fault of the caller. */
@@ -10,4 +15,5 @@ export function asGrid(value: unknown): Grid {
   if (!isGrid(value)) throw new Error("The sheet could not be read as rows of cells.");
   return value;
 }
-export const isBlank = (cell: CellValue): boolean => cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");
+export const isBlank = (cell: CellValue): boolean =>
+  cell === null || cell === undefined || (typeof cell === "string" && cell.trim() === "");

@@ -19,17 +19,123 @@ export interface HeadingMatch {
   readonly chosen: boolean;
 }
 /** Words that say "as it was when new" and "as it is now". */
-const NEW = ["new", "original", "originally", "asnew", "nominal", "catalogue", "catalog", "reference", "baseline", "base", "initial", "bought", "start", "before"];
-const NOW = ["now", "measured", "measurement", "current", "actual", "present", "today", "reading", "worn", "found", "latest", "after", "min", "minimum", "thinnest"];
+const NEW = [
+  "new",
+  "original",
+  "originally",
+  "asnew",
+  "nominal",
+  "catalogue",
+  "catalog",
+  "reference",
+  "baseline",
+  "base",
+  "initial",
+  "bought",
+  "start",
+  "before",
+];
+const NOW = [
+  "now",
+  "measured",
+  "measurement",
+  "current",
+  "actual",
+  "present",
+  "today",
+  "reading",
+  "worn",
+  "found",
+  "latest",
+  "after",
+  "min",
+  "minimum",
+  "thinnest",
+];
 const ABBREVIATIONS: Record<string, string> = {
-  orig: "original", org: "original", ori: "original", nom: "nominal", meas: "measured", msd: "measured", msrd: "measured", act: "actual", curr: "current", cur: "current", ref: "reference", cat: "catalogue",
-  dia: "diameter", diam: "diameter", thk: "thickness", thick: "thickness", sect: "section", sec: "section", insp: "inspection", inspn: "inspection", inspd: "inspected", dt: "date", loc: "location", locn: "location",
-  desc: "description", descr: "description", equip: "equipment", eqpt: "equipment", assy: "assembly", ident: "identification", id: "id", idn: "identification", cond: "condition", rem: "remarks", rmks: "remarks", rmk: "remarks",
-  brk: "broken", brkn: "broken", bkn: "broken", w: "wires", strd: "strand", str: "strand", clr: "clearance", clear: "clearance", tw: "twist", deg: "degrees", degs: "degrees", opng: "opening", opg: "opening", thr: "throat", thrt: "throat",
-  qty: "quantity", num: "number", no: "number", nr: "number", ser: "serial", sn: "serial", res: "resolution", constr: "construction", const: "construction", by: "by", wr: "wire", corr: "corrosion", fab: "fabrication", svc: "service", serv: "service",
-  sad: "saddle", ovl: "overload", exam: "examination",
+  orig: "original",
+  org: "original",
+  ori: "original",
+  nom: "nominal",
+  meas: "measured",
+  msd: "measured",
+  msrd: "measured",
+  act: "actual",
+  curr: "current",
+  cur: "current",
+  ref: "reference",
+  cat: "catalogue",
+  dia: "diameter",
+  diam: "diameter",
+  thk: "thickness",
+  thick: "thickness",
+  sect: "section",
+  sec: "section",
+  insp: "inspection",
+  inspn: "inspection",
+  inspd: "inspected",
+  dt: "date",
+  loc: "location",
+  locn: "location",
+  desc: "description",
+  descr: "description",
+  equip: "equipment",
+  eqpt: "equipment",
+  assy: "assembly",
+  ident: "identification",
+  id: "id",
+  idn: "identification",
+  cond: "condition",
+  rem: "remarks",
+  rmks: "remarks",
+  rmk: "remarks",
+  brk: "broken",
+  brkn: "broken",
+  bkn: "broken",
+  w: "wires",
+  strd: "strand",
+  str: "strand",
+  clr: "clearance",
+  clear: "clearance",
+  tw: "twist",
+  deg: "degrees",
+  degs: "degrees",
+  opng: "opening",
+  opg: "opening",
+  thr: "throat",
+  thrt: "throat",
+  qty: "quantity",
+  num: "number",
+  no: "number",
+  nr: "number",
+  ser: "serial",
+  sn: "serial",
+  res: "resolution",
+  constr: "construction",
+  const: "construction",
+  by: "by",
+  wr: "wire",
+  corr: "corrosion",
+  fab: "fabrication",
+  svc: "service",
+  serv: "service",
+  sad: "saddle",
+  ovl: "overload",
+  exam: "examination",
 };
-const SYNONYMS: Record<string, string> = { crack: "cracks", cracked: "cracks", kink: "kinks", wire: "wires", cut: "cuts", tear: "tears", nicks: "nick", gouges: "gouge", stretch: "stretched", bend: "bent", dia: "diameter" };
+const SYNONYMS: Record<string, string> = {
+  crack: "cracks",
+  cracked: "cracks",
+  kink: "kinks",
+  wire: "wires",
+  cut: "cuts",
+  tear: "tears",
+  nicks: "nick",
+  gouges: "gouge",
+  stretch: "stretched",
+  bend: "bent",
+  dia: "diameter",
+};
 /** The words above as maps: a heading may say "constructor". */
 const FULL = new Map(Object.entries(ABBREVIATIONS));
 const SAME = new Map(Object.entries(SYNONYMS));
@@ -45,11 +151,27 @@ interface Spoken {
 }
 /** Heading as a list of words without its unit. */
 export function spoken(heading: string): Spoken {
-  const text = tidy(heading).replace(/\bin[- ]service\b\??(?! (class|duty|level|type))/gi, "inservice").replace(/["]/g, " in ").replace(/°/g, " ° ").replace(/%/g, " percent ").replace(/\bid(?:ent(?:ification)?)?\.? tag\b/gi, "identification").replace(/\bas[- ]new\b/gi, "asnew").replace(/\bwhen new\b/gi, "asnew").replace(/\bout of\b/gi, "out").replace(/[#№]/g, " number ");
+  const text = tidy(heading)
+    .replace(/\bin[- ]service\b\??(?! (class|duty|level|type))/gi, "inservice")
+    .replace(/["]/g, " in ")
+    .replace(/°/g, " ° ")
+    .replace(/%/g, " percent ")
+    .replace(/\bid(?:ent(?:ification)?)?\.? tag\b/gi, "identification")
+    .replace(/\bas[- ]new\b/gi, "asnew")
+    .replace(/\bwhen new\b/gi, "asnew")
+    .replace(/\bout of\b/gi, "out")
+    .replace(/[#№]/g, " number ");
   let unit: Unit | null = null;
   let otherUnit: string | null = null;
   let clash = false;
-  const raw = text.toLowerCase().replace(/[^\p{L}\p{N}°./]+/gu, " ").replace(/[./]+(?=\s|$)/g, " ").replace(/[./]/g, " ").trim().split(/\s+/).filter((w) => w !== "");
+  const raw = text
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}°./]+/gu, " ")
+    .replace(/[./]+(?=\s|$)/g, " ")
+    .replace(/[./]/g, " ")
+    .trim()
+    .split(/\s+/)
+    .filter((w) => w !== "");
   const words: string[] = [];
   for (const [index, word] of raw.entries()) {
     const named = word.length > 1 || word === "m" ? namedUnit(word) : null;
@@ -73,15 +195,54 @@ interface Pattern {
   /** Each entry must be met by one word. */
   readonly needs: readonly (readonly string[])[];
 }
-const FILLER = new Set(["the", "of", "a", "an", "and", "or", "at", "in", "to", "for", "is", "per", "with", "any", "this", "visible", "on", "no", "fully", "ok", "number", "°", "degrees", "diameter", "size", "dimension", "value", "check", "mm", "s", "condition"]);
+const FILLER = new Set([
+  "the",
+  "of",
+  "a",
+  "an",
+  "and",
+  "or",
+  "at",
+  "in",
+  "to",
+  "for",
+  "is",
+  "per",
+  "with",
+  "any",
+  "this",
+  "visible",
+  "on",
+  "no",
+  "fully",
+  "ok",
+  "number",
+  "°",
+  "degrees",
+  "diameter",
+  "size",
+  "dimension",
+  "value",
+  "check",
+  "mm",
+  "s",
+  "condition",
+]);
 const PATTERNS: readonly Pattern[] = FIELD_IDS.flatMap((id) =>
   [...field(id).words, field(id).heading].map((text, place) => ({
     field: id,
     place: text === field(id).heading ? 0 : place,
-    needs: (text === field(id).heading ? spoken(text).words.filter((w) => !FILLER.has(w)).join(" ") : text)
+    needs: (text === field(id).heading
+      ? spoken(text)
+          .words.filter((w) => !FILLER.has(w))
+          .join(" ")
+      : text
+    )
       .split(" ")
       .filter((w) => w !== "")
-      .map((w) => (w === "NEW" ? NEW : w === "NOW" ? NOW : w.split("|").flatMap((v) => (v === "asnew" ? NEW : v === "now" ? NOW : [normal(v)])))),
+      .map((w) =>
+        w === "NEW" ? NEW : w === "NOW" ? NOW : w.split("|").flatMap((v) => (v === "asnew" ? NEW : v === "now" ? NOW : [normal(v)])),
+      ),
   })),
 );
 /** Words that tell one reading of a place from another of the same place: "Throat 2024", "Bow X", "Pin left". */
@@ -100,7 +261,10 @@ function fit(words: readonly string[], pattern: Pattern): Fit | null {
     left.splice(index, 1);
   }
   const strange = left.filter((w) => !FILLER.has(w));
-  return { score: pattern.needs.length * 10 - strange.length * 6 - (left.length - strange.length) + (left.length === 0 ? 3 : 0), whole: strange.every((w) => MARKER.test(w)) };
+  return {
+    score: pattern.needs.length * 10 - strange.length * 6 - (left.length - strange.length) + (left.length === 0 ? 3 : 0),
+    whole: strange.every((w) => MARKER.test(w)),
+  };
 }
 export interface ReadHeading {
   readonly field: FieldId;
@@ -129,11 +293,59 @@ export function turned(heading: string, id: FieldId): boolean {
 export function asksWhether(heading: string, id: FieldId): boolean {
   return field(id).type === "fault" && /\b(check(ed)?|test(ed)?|examined|examination|looked)\b/i.test(tidy(heading));
 }
-const LIMIT_WORDS = new Set(["max", "maximum", "limit", "limits", "allowed", "allowable", "permitted", "permissible", "required", "recommended", "specified", "spec", "target", "reject", "rejection", "discard", "tolerance"]);
-const CHANGE_WORDS = new Set(["growth", "percent", "pct", "wear", "loss", "change", "difference", "diff", "increase", "decrease", "reduction"]);
+const LIMIT_WORDS = new Set([
+  "max",
+  "maximum",
+  "limit",
+  "limits",
+  "allowed",
+  "allowable",
+  "permitted",
+  "permissible",
+  "required",
+  "recommended",
+  "specified",
+  "spec",
+  "target",
+  "reject",
+  "rejection",
+  "discard",
+  "tolerance",
+]);
+const CHANGE_WORDS = new Set([
+  "growth",
+  "percent",
+  "pct",
+  "wear",
+  "loss",
+  "change",
+  "difference",
+  "diff",
+  "increase",
+  "decrease",
+  "reduction",
+]);
 const LEAST_WORDS = new Set(["min", "minimum"]);
 /** All that the heading of the inspection's date may say; any other date is another one: of purchase, repair, test, the next. */
-const DATE_WORDS = new Set(["inspected", "inspection", "examined", "examination", "checked", "date", "last", "latest", "this", "on", "of", "the", "visual", "thorough", "annual", "periodic", "day"]);
+const DATE_WORDS = new Set([
+  "inspected",
+  "inspection",
+  "examined",
+  "examination",
+  "checked",
+  "date",
+  "last",
+  "latest",
+  "this",
+  "on",
+  "of",
+  "the",
+  "visual",
+  "thorough",
+  "annual",
+  "periodic",
+  "day",
+]);
 const ANOTHER_LOAD = new Set(["breaking", "break", "ultimate", "proof", "test", "tested", "mbl", "mbs", "max"]);
 const HITCH_WORDS = new Set(["basket", "choker", "choke", "choked", "bridle", "original", "old", "derated", "reduced", "legs", "leg"]);
 /** "Min section" may be the least that was measured or the least that is allowed: any plainer heading comes first. */
@@ -171,7 +383,8 @@ function candidates(heading: string): readonly ReadHeading[] {
       if (plain === null || less === null) continue;
       const score = plain.score - less;
       const before = best.get(pattern.field);
-      if (score > 0 && score > (before?.score ?? 0)) best.set(pattern.field, { score, place: pattern.place, whole: plain.whole || before?.whole === true });
+      if (score > 0 && score > (before?.score ?? 0))
+        best.set(pattern.field, { score, place: pattern.place, whole: plain.whole || before?.whole === true });
       else if (score > 0 && plain.whole && before) best.set(pattern.field, { ...before, whole: true });
     }
   const list = [...best].map(([id, found]) => ({ field: id, unit, ...found })).sort((a, b) => b.score - a.score || a.place - b.place);
@@ -203,13 +416,18 @@ export interface AlsoColumn {
   readonly stem: string;
 }
 /** Fields of which a second column is never passed over. Of other fields, and of dates, the best column counts. */
-export const isRead = (id: FieldId): boolean => ["length", "count", "angle", "torque", "sound", "fault"].includes(field(id).type) || id === "tagged" || id === "result";
+export const isRead = (id: FieldId): boolean =>
+  ["length", "count", "angle", "torque", "sound", "fault"].includes(field(id).type) || id === "tagged" || id === "result";
 const isSeen = (id: FieldId): boolean => field(id).type === "sound" || field(id).type === "fault";
 interface Further {
   readonly field: FieldId;
   readonly weak: boolean;
 }
-const stemOf = (heading: string): string => spoken(heading).words.filter((w) => !NEW.includes(w) && !NOW.includes(w)).sort().join(" ");
+const stemOf = (heading: string): string =>
+  spoken(heading)
+    .words.filter((w) => !NEW.includes(w) && !NOW.includes(w))
+    .sort()
+    .join(" ");
 /**
  * Gives each field at most one heading and each heading at most one field: the best fits first. `choices` are the
  * user's corrections by lower-case heading text and always win.
@@ -237,7 +455,8 @@ export function matchHeadings(headings: readonly string[], choices: Readonly<Rec
       taken.set(offer.field, offer.column);
     }
   for (const offer of offers)
-    if (!given.has(offer.column) && !further.has(offer.column) && (offer.whole || isSeen(offer.field)) && isRead(offer.field)) further.set(offer.column, { field: offer.field, weak: !offer.whole });
+    if (!given.has(offer.column) && !further.has(offer.column) && (offer.whole || isSeen(offer.field)) && isRead(offer.field))
+      further.set(offer.column, { field: offer.field, weak: !offer.whole });
   return assemble(headings, taken, further, choices);
 }
 /** What the user chose for a heading; undefined when nothing. */
@@ -248,10 +467,20 @@ function chosen(choices: Readonly<Record<string, FieldId | null>>, heading: stri
 export function key(heading: string): string {
   return tidy(heading).toLowerCase();
 }
-function assemble(headings: readonly string[], taken: ReadonlyMap<FieldId, number>, further: ReadonlyMap<number, Further>, choices: Readonly<Record<string, FieldId | null>>): Headings {
+function assemble(
+  headings: readonly string[],
+  taken: ReadonlyMap<FieldId, number>,
+  further: ReadonlyMap<number, Further>,
+  choices: Readonly<Record<string, FieldId | null>>,
+): Headings {
   const byColumn = new Map([...taken].map(([id, column]) => [column, id]));
   const matches = headings.map((heading, column): HeadingMatch => ({
-    column, heading: tidy(heading), field: byColumn.get(column) ?? null, also: further.get(column)?.field ?? null, unit: unitOfHeading(heading), chosen: chosen(choices, heading) !== undefined,
+    column,
+    heading: tidy(heading),
+    field: byColumn.get(column) ?? null,
+    also: further.get(column)?.field ?? null,
+    unit: unitOfHeading(heading),
+    chosen: chosen(choices, heading) !== undefined,
   }));
   const units = new Map<FieldId, Unit>();
   const names = new Map<FieldId, string>();
@@ -281,5 +510,7 @@ function doubled(matches: readonly HeadingMatch[]): readonly string[] {
   for (const match of matches) if (match.heading !== "") seen.set(key(match.heading), [...(seen.get(key(match.heading)) ?? []), match]);
   return [...seen.values()]
     .filter((group) => group.length > 1 && group.some((m) => m.field !== null && m.field !== "result"))
-    .map((group) => `The heading "${group[0]?.heading ?? ""}" stands ${String(group.length)} times; give each column a heading of its own.`);
+    .map(
+      (group) => `The heading "${group[0]?.heading ?? ""}" stands ${String(group.length)} times; give each column a heading of its own.`,
+    );
 }

@@ -41,7 +41,11 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   if (!plan) plans.set(headings, (plan = planFor(headings)));
   const cells = new Map<FieldId, CellValue>();
   for (const [id, column, read] of plan.mains) cells.set(id, read(line[column]));
-  for (const [id, more] of plan.seen) cells.set(id, worstSeen(id, [{ cell: cells.get(id), weak: false }, ...more.map((one) => ({ cell: one.read(line[one.column]), weak: one.weak }))]));
+  for (const [id, more] of plan.seen)
+    cells.set(
+      id,
+      worstSeen(id, [{ cell: cells.get(id), weak: false }, ...more.map((one) => ({ cell: one.read(line[one.column]), weak: one.weak }))]),
+    );
   for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   for (const family of plan.families) measure(family, line, cells, headings);
   return cells;
@@ -49,7 +53,12 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
 const asItIs: Reader = (cell) => cell;
 function planFor(headings: Headings): Plan {
   const name = (id: FieldId): string => headings.names.get(id) ?? "";
-  const also = new Map([...headings.also].map(([id, columns]) => [id, columns.map((one): Also => ({ ...one, read: readerOf(id, one.heading, headings.units.get(id) ?? null) }))]));
+  const also = new Map(
+    [...headings.also].map(([id, columns]) => [
+      id,
+      columns.map((one): Also => ({ ...one, read: readerOf(id, one.heading, headings.units.get(id) ?? null) })),
+    ]),
+  );
   const ofType = (types: readonly string[]): [FieldId, Also[]][] => [...also].filter(([id]) => types.includes(field(id).type));
   return {
     mains: [...headings.columns].map(([id, column]) => [id, column, readerOf(id, name(id), headings.units.get(id) ?? null)] as const),
@@ -66,7 +75,9 @@ function readerOf(id: FieldId, heading: string, mainUnit: Unit | null): Reader {
   if (type === "length") return lengthReader(heading, mainUnit);
   if (type !== "sound" && type !== "fault") return asItIs;
   if (turned(heading, id)) return turnedReader(type, heading);
-  return asksWhether(heading, id) ? (cell) => (/^(yes|no|y|n|true|false|done)$/i.test(readText(cell)) ? `${readText(cell)}? (${heading})` : cell) : asItIs;
+  return asksWhether(heading, id)
+    ? (cell) => (/^(yes|no|y|n|true|false|done)$/i.test(readText(cell)) ? `${readText(cell)}? (${heading})` : cell)
+    : asItIs;
 }
 /** A bare figure under a heading in centimetres, or in another unit than the field's first column, carries its unit. */
 function lengthReader(heading: string, mainUnit: Unit | null): Reader {
@@ -103,19 +114,27 @@ function turnedReader(type: "sound" | "fault", heading: string): Reader {
 /** Headings under which yes speaks against an item, and those under which no does. */
 const AGAINST = /\b(reject\w*|defects?|fail\w*|condemn\w*|action|faults?)\b/i;
 const FOR = /\b(ok|okay|fit|safe|usable|serviceable|serviceability|in[- ]service|pass(ed)?|use)\b/i;
-const NOTHING = /^(no|n|none|nil|nothing|false|0|n\/?a|-+|ok|okay|(none|no \w+|nothing|nil) (found|noted|seen|required|needed)|no (defects?|faults?|action|damage))$/i;
+const NOTHING =
+  /^(no|n|none|nil|nothing|false|0|n\/?a|-+|ok|okay|(none|no \w+|nothing|nil) (found|noted|seen|required|needed)|no (defects?|faults?|action|damage))$/i;
 /** Words that tell a finding against an item's use from what the log says under such a heading. */
 export const SPEAKS_AGAINST = "against its use";
 function resultReader(heading: string): Reader {
   if (FOR.test(heading) && AGAINST.test(heading)) return asItIs;
-  if (AGAINST.test(heading)) return (cell) => (readText(cell) === "" || NOTHING.test(readText(cell)) ? null : `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})`);
-  if (FOR.test(heading)) return (cell) => (/^(no|n|not|false)\b/i.test(readText(cell)) || cell === false ? `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})` : cell);
+  if (AGAINST.test(heading))
+    return (cell) => (readText(cell) === "" || NOTHING.test(readText(cell)) ? null : `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})`);
+  if (FOR.test(heading))
+    return (cell) =>
+      /^(no|n|not|false)\b/i.test(readText(cell)) || cell === false ? `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})` : cell;
   return asItIs;
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
 function worstSeen(id: FieldId, cells: readonly { readonly cell: CellValue; readonly weak: boolean }[]): CellValue {
   const { type, soundWords = [] } = field(id);
-  const read = cells.map(({ cell, weak }) => ({ cell, weak, read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords }) }));
+  const read = cells.map(({ cell, weak }) => ({
+    cell,
+    weak,
+    read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords }),
+  }));
   const fault = read.find((one) => one.read.kind === "value" && one.read.value === "fault");
   const plain = read.filter((one) => !one.weak);
   const unclear = plain.find((one) => one.read.kind === "refused");
@@ -129,17 +148,32 @@ function allSaid(cells: readonly CellValue[]): CellValue {
 }
 /** Sizes that grow with damage; all other sizes and counts shrink with it, or are as told in `LESS_IS_WORSE`. */
 const GROWS: ReadonlySet<FieldId> = new Set<FieldId>(["throatNow"]);
-const LESS_IS_WORSE: ReadonlySet<FieldId> = new Set<FieldId>(["ropeNow", "sheave", "clips", "clipSpacing", "turnBack", "clipTorque", "corrodedNow"]);
+const LESS_IS_WORSE: ReadonlySet<FieldId> = new Set<FieldId>([
+  "ropeNow",
+  "sheave",
+  "clips",
+  "clipSpacing",
+  "turnBack",
+  "clipTorque",
+  "corrodedNow",
+]);
 /** Readings of which neither the largest nor the smallest is the worst. */
 const NEITHER: ReadonlySet<FieldId> = new Set<FieldId>(["groove", "span"]);
 function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Family[] {
   const measured = (id: FieldId): boolean => ["length", "count", "angle", "torque"].includes(field(id).type);
-  const asNewOf = (id: FieldId): FieldId | null => FIELD_IDS.find((other) => id.endsWith("Now") && other === `${id.slice(0, -3)}New`) ?? null;
+  const asNewOf = (id: FieldId): FieldId | null =>
+    FIELD_IDS.find((other) => id.endsWith("Now") && other === `${id.slice(0, -3)}New`) ?? null;
   const touched = FIELD_IDS.filter((id) => measured(id) && !id.endsWith("New") && (also.has(id) || also.has(asNewOf(id) ?? id)));
   return touched.map((now): Family => {
     const asNew = asNewOf(now);
-    const nows = also.get(now) ?? [], news = asNew === null ? [] : (also.get(asNew) ?? []);
-    const pairs = nows.flatMap((one) => news.filter((other) => other.stem === one.stem && one.stem !== "").slice(0, 1).map((other) => ({ now: one, asNew: other })));
+    const nows = also.get(now) ?? [],
+      news = asNew === null ? [] : (also.get(asNew) ?? []);
+    const pairs = nows.flatMap((one) =>
+      news
+        .filter((other) => other.stem === one.stem && one.stem !== "")
+        .slice(0, 1)
+        .map((other) => ({ now: one, asNew: other })),
+    );
     const paired = new Set<Also>(pairs.flatMap((pair) => [pair.now, pair.asNew]));
     return { now, asNew, pairs, nows: nows.filter((one) => !paired.has(one)), news: news.filter((one) => !paired.has(one)) };
   });
@@ -147,7 +181,8 @@ function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Famil
 function measure({ now, asNew, pairs, nows, news }: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings): void {
   const rowUnit = rowUnitOf(cells.get("unit"));
   // Under a heading without a unit it is the row's, whatever the first column of the field names.
-  const at = (one: Also): CellValue => (one.unit === null && rowUnit !== null ? withUnit(one.read(line[one.column]), rowUnit) : one.read(line[one.column]));
+  const at = (one: Also): CellValue =>
+    one.unit === null && rowUnit !== null ? withUnit(one.read(line[one.column]), rowUnit) : one.read(line[one.column]);
   const unit = (id: FieldId): Unit | null => headings.units.get(id) ?? rowUnit;
   if (asNew !== null)
     for (const pair of pairs) {
@@ -159,7 +194,8 @@ function measure({ now, asNew, pairs, nows, news }: Family, line: Line, cells: M
       cells.set(now, other.now);
       cells.set(asNew, other.asNew);
     }
-  for (const one of nows) cells.set(now, worse(now, cells.get(now), at(one), unit(now), asNew === null ? !LESS_IS_WORSE.has(now) : GROWS.has(now)));
+  for (const one of nows)
+    cells.set(now, worse(now, cells.get(now), at(one), unit(now), asNew === null ? !LESS_IS_WORSE.has(now) : GROWS.has(now)));
   if (asNew !== null) for (const one of news) cells.set(asNew, worse(asNew, cells.get(asNew), at(one), unit(asNew), !GROWS.has(now)));
 }
 interface Sizes<T> {
@@ -190,7 +226,7 @@ function worse(id: FieldId, mine: CellValue, other: CellValue, unit: Unit | null
   const most = largest([ours.value, theirs.value]);
   return (most === theirs.value) === moreIsWorse ? other : mine;
 }
-const largest = ([a, b]: readonly [Exact, Exact]): Exact => ([a, b].sort((one, two) => two.compare(one))[0] ?? a);
+const largest = ([a, b]: readonly [Exact, Exact]): Exact => [a, b].sort((one, two) => two.compare(one))[0] ?? a;
 /** A reading as one figure: a length in millimetres; one without any unit is refused by its check. */
 function reading(id: FieldId, cell: CellValue, unit: Unit | null): Read<Exact> {
   const { type } = field(id);

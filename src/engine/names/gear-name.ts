@@ -18,25 +18,37 @@ interface Alias {
   readonly kind: GearKind;
   readonly words: readonly string[];
 }
-const ALIASES: readonly Alias[] = GEAR.flatMap((kind) => [...new Set([kind.id, ...kind.names])].map((name) => ({ kind, words: words(name) })));
+const ALIASES: readonly Alias[] = GEAR.flatMap((kind) =>
+  [...new Set([kind.id, ...kind.names])].map((name) => ({ kind, words: words(name) })),
+);
 /** Names that two kinds go by. A ring bolt is pulled at an angle as an eyebolt is; some swivel eye bolts are hoist rings. */
 const SHARED: readonly { readonly words: readonly string[]; readonly kinds: readonly string[] }[] = [
   { words: ["lifting", "ring"], kinds: ["hoist ring", "link"] },
-  ...[["ring", "bolt"], ["ringbolt"], ["swivel", "eye", "bolt"], ["swivel", "eyebolt"]].map((shared) => ({ words: shared, kinds: ["eyebolt", "hoist ring"] })),
+  ...[["ring", "bolt"], ["ringbolt"], ["swivel", "eye", "bolt"], ["swivel", "eyebolt"]].map((shared) => ({
+    words: shared,
+    kinds: ["eyebolt", "hoist ring"],
+  })),
 ];
-const NAMED: readonly Alias[] = [...ALIASES, ...SHARED.flatMap(({ words: shared, kinds }) => GEAR.filter((kind) => kinds.includes(kind.id)).map((kind) => ({ kind, words: shared })))];
+const NAMED: readonly Alias[] = [
+  ...ALIASES,
+  ...SHARED.flatMap(({ words: shared, kinds }) => GEAR.filter((kind) => kinds.includes(kind.id)).map((kind) => ({ kind, words: shared }))),
+];
 const OTHER_CHAIN =
   /\b(hoist|lever|puller|binder|proof coil|coil|wrought|iron|stainless|mild|carbon|(hi|high) test|bbb|chain block|block chain|(non|no) alloy|load chain|hand chain|anchor|stud|tie ?down|lashing|transport|towing|tow|logging|roller|leaf|drive|conveyor|windlass|galvani[sz]ed|plated|brass|plastic|mooring)\b/;
 /** Textiles that hold, tow or catch, and do not lift. */
-const NO_LIFTING = /\b(ratchet|lash\w*|harness|lanyard|belt|tie ?down|cargo (strap|net)|recovery|tow(ing)?|winch|climbing|rescue|patient|mooring|(fall|safety) (arrest|line|net))\b/;
+const NO_LIFTING =
+  /\b(ratchet|lash\w*|harness|lanyard|belt|tie ?down|cargo (strap|net)|recovery|tow(ing)?|winch|climbing|rescue|patient|mooring|(fall|safety) (arrest|line|net))\b/;
 /** Things that share a word with a kind and are none: by kind, the words that tell it. */
 const NONE_OF_IT: Readonly<Record<string, RegExp>> = {
-  "web sling": NO_LIFTING, roundsling: NO_LIFTING, "fibre rope sling": NO_LIFTING,
+  "web sling": NO_LIFTING,
+  roundsling: NO_LIFTING,
+  "fibre rope sling": NO_LIFTING,
   link: /\b(spanner|wrench|binder|gear|bolt|nut|o ring|(key|piston|snap|retaining|slip|seal) ring)\b/,
   hook: /\b(spanner|wrench|coat hook|boat hook|(chain|lever) hoist(?! (load |eye |swivel |top |bottom )?hook))\b/,
   "standing rope": /\b(control|controller|station|switch|button|box|lamp|light)\b/,
   block: /\b(lever|terminal|engine|chain block|block chain)\b/,
-  "end connection": /\b(wrench|spanner|pipe|hose|with|w|pendant|guy|line|shackle|hook|sling|(winch|hoist|load|boom|crane|running|standing) rope|wire rope (?!termination|ferrule|end)|drive|impact|light|bulb)\b/,
+  "end connection":
+    /\b(wrench|spanner|pipe|hose|with|w|pendant|guy|line|shackle|hook|sling|(winch|hoist|load|boom|crane|running|standing) rope|wire rope (?!termination|ferrule|end)|drive|impact|light|bulb)\b/,
   clips: /\b(hose|pipe|paper) clip\b/,
 };
 /** Grades of alloy chain as numbers; 8 and 10 are short for 80 and 100. As a letter, T is grade 8. */
@@ -63,7 +75,12 @@ const BESIDE = /^(chain|webbing|\w{0,2}\d\w*|\w\w?|leg|single|double|two|three|f
 /** Why what is told by "chain" or "webbing" is no sling: mooring, barriers and lorries have them too. */
 function notBare(kind: GearKind, text: string): string | null {
   const head = FITTED.exec(text)?.[1] ?? text;
-  if (/sling/i.test(head) || !/^(chain|web) sling$/.test(kind.id) || words(head.replace(/alloy steel/i, "alloy")).every((w) => BESIDE.test(w))) return null;
+  if (
+    /sling/i.test(head) ||
+    !/^(chain|web) sling$/.test(kind.id) ||
+    words(head.replace(/alloy steel/i, "alloy")).every((w) => BESIDE.test(w))
+  )
+    return null;
   return kind.id === "web sling" ? unknown(words(text), text) : `"${text}" ${NO_ALLOY}; name such a chain "alloy chain sling"`;
 }
 function unknown(said: readonly string[], text: string): string {
@@ -88,7 +105,8 @@ export function matchKind(text: string): KindMatch {
 const fits = (name: readonly string[], said: readonly string[]): boolean =>
   name.every((w, at) => said.filter((s) => s === w)[name.slice(0, at).filter((n) => n === w).length] !== undefined);
 /** Whether a longer name takes up a shorter one: "hook block" takes up "hook", "chain sling" does not. A sheave is part of a block. */
-const takesUp = (longer: Alias, shorter: Alias): boolean => shorter.words.every((w) => longer.words.includes(w) || (w === "sheave" && longer.kind.id.endsWith("block")));
+const takesUp = (longer: Alias, shorter: Alias): boolean =>
+  shorter.words.every((w) => longer.words.includes(w) || (w === "sheave" && longer.kind.id.endsWith("block")));
 /** Every kind that a text names: by its longest name, and by any other that the longest does not take up. */
 function named(said: readonly string[], text: string): readonly GearKind[] {
   const fitting = NAMED.filter((alias) => fits(alias.words, said));
@@ -103,7 +121,9 @@ function withoutSwivel(kinds: readonly GearKind[], said: readonly string[], text
   const lastOf = (of: readonly string[]): string | undefined => of.filter((w) => /^(swivel|hook|block|blk|pulley)$/.test(w)).pop();
   const head = lastOf(words(text.split(",")[0] ?? "")) ?? lastOf(said);
   const others = kinds.filter((kind) => kind.id !== "swivel");
-  return others.length !== 0 && others.every((kind) => /^hook$|block$/.test(kind.id)) && head !== "swivel" && !IN_A_ROW.test(text) ? others : kinds;
+  return others.length !== 0 && others.every((kind) => /^hook$|block$/.test(kind.id)) && head !== "swivel" && !IN_A_ROW.test(text)
+    ? others
+    : kinds;
 }
 const kindOf = (id: string): readonly GearKind[] => GEAR.filter((kind) => kind.id === id);
 /** A rope said to be rotation resistant is no running rope; of a sling it is the construction. */
@@ -112,10 +132,15 @@ function asRope(kinds: readonly GearKind[], said: readonly string[], text: strin
   if (kinds.some((kind) => kind.id === "wire rope sling")) return kinds.filter((kind) => !resistant.includes(kind));
   if (!ROTATION_RESISTANT.test(text)) return kinds;
   if (kinds.length === 0) return said.includes("rope") || said.includes("line") ? resistant : kinds;
-  return [...new Set(kinds.flatMap((kind) => (kind.id === "running rope" ? resistant : kind.id === "standing rope" ? [kind, ...resistant] : [kind])))];
+  return [
+    ...new Set(
+      kinds.flatMap((kind) => (kind.id === "running rope" ? resistant : kind.id === "standing rope" ? [kind, ...resistant] : [kind])),
+    ),
+  ];
 }
 /** Words before which the thing itself stands, and behind which what it is fitted with. */
-const FITTED = /^(.*?)(?:[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))|(?<=slings?)\s*(&|\+|and\b|plus\b))(.*)$/i;
+const FITTED =
+  /^(.*?)(?:[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))|(?<=slings?)\s*(&|\+|and\b|plus\b))(.*)$/i;
 /** Slings, ropes and beams are named with what hangs on them; other gear is not judged by its head alone. */
 const CARRIES = /sling$|rope$|beam$/;
 const HUNG = /^(hook|link|shackle|swivel|end connection|wedge socket|clips)$/;
@@ -128,7 +153,10 @@ function byHead(said: readonly string[], text: string): readonly GearKind[] {
   if (kind === undefined || other !== undefined) return kinds;
   const hung = !CARRIES.test(kind.id) ? /^$/ : joined === undefined ? HUNG : /^(hook|link)$/;
   const own = ALIASES.filter((alias) => alias.kind === kind && fits(alias.words, said));
-  const rest = NAMED.filter((alias) => alias.kind !== kind && fits(alias.words, words(tail)) && !hung.test(alias.kind.id) && !own.some((name) => takesUp(name, alias)));
+  const rest = NAMED.filter(
+    (alias) =>
+      alias.kind !== kind && fits(alias.words, words(tail)) && !hung.test(alias.kind.id) && !own.some((name) => takesUp(name, alias)),
+  );
   return rest.length === 0 ? asRope(kinds, said, text) : [...new Set([kind, ...named(said, text), ...rest.map((alias) => alias.kind)])];
 }
 function find(text: string): KindMatch {
@@ -142,21 +170,26 @@ function find(text: string): KindMatch {
   const [only, other] = kinds;
   if (only && !other) return { ok: true, kind: only };
   const left = kinds.filter((_, at) => whys[at] === null);
-  if (only && other) return { ok: false, why: `"${text}" could be ${(left[1] ? left : kinds).map((k) => k.id).join(" or ")}; name one kind` };
+  if (only && other)
+    return { ok: false, why: `"${text}" could be ${(left[1] ? left : kinds).map((k) => k.id).join(" or ")}; name one kind` };
   return { ok: false, why: unknown(said, text) };
 }
 /** Words long enough for their first four letters to tell something. */
 const BEGINNING = /^.{4}/;
 /** Kinds that share a word with the text. */
 function nearest(said: readonly string[]): string[] {
-  return GEAR.filter((kind) => kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4))))))).map((kind) => kind.id);
+  return GEAR.filter((kind) =>
+    kind.names.some((name) => words(name).some((w) => said.some((s) => s === w || (BEGINNING.test(s) && w.startsWith(s.slice(0, 4)))))),
+  ).map((kind) => kind.id);
 }
 /** The part a text names on a gear kind, with its stress class; null when the kind has no such part. */
 export function matchPart(kind: GearKind, text: string): { readonly part: string; readonly stress: StressClass } | null {
   const said = words(text);
   if (said.length === 0) return null;
   const names = [...Object.keys(kind.parts).map((part) => [part, part] as const), ...Object.entries(kind.partNames ?? {})];
-  const fitting = names.filter(([name]) => words(name).every((w) => said.includes(w))).sort((a, b) => words(b[0]).length - words(a[0]).length);
+  const fitting = names
+    .filter(([name]) => words(name).every((w) => said.includes(w)))
+    .sort((a, b) => words(b[0]).length - words(a[0]).length);
   const part = fitting[0]?.[1];
   const stress = part === undefined ? undefined : kind.parts[part];
   return part !== undefined && stress !== undefined ? { part, stress } : null;

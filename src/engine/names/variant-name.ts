@@ -19,19 +19,24 @@ export function names(name: string | RegExp, said: readonly string[]): boolean {
   if (typeof name !== "string") return name.test(said.join(" "));
   const words = wordsOf(name);
   const counts = /\d/.test(name);
-  return said.some((_, at) => words.every((word, i) => said[at + i] === word) && !(counts && namedUnit(said[at + words.length] ?? "") !== null));
+  return said.some(
+    (_, at) => words.every((word, i) => said[at + i] === word) && !(counts && namedUnit(said[at + words.length] ?? "") !== null),
+  );
 }
 /** Words that take back, or leave in doubt, what stands beside them. */
 export const unsure = (text: string): boolean => DENIED.test(text) || DOUBT.test(text);
 /** Whether the words contradict the rope they name: 8x25 may be spin resistant, the ropes of a braid are 6x19. */
-const contrary = (rope: string, text: string): boolean => (rope !== "rotation resistant" && ROTATION_RESISTANT.test(text)) || (rope === "strand laid" && /braid|plait/i.test(text));
+const contrary = (rope: string, text: string): boolean =>
+  (rope !== "rotation resistant" && ROTATION_RESISTANT.test(text)) || (rope === "strand laid" && /braid|plait/i.test(text));
 /** The variant that a text names in whole words or by its notation, or null. */
 export function matchVariant<V extends string>(variants: Readonly<Record<V, readonly (string | RegExp)[]>>, text: string): V | null {
   const plain = tidy(text);
   if (unsure(plain)) return null;
   const all = Object.entries<readonly (string | RegExp)[]>(variants) as [V, readonly (string | RegExp)[]][];
   const said = wordsOf(plain);
-  const exact = all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => typeof phrase === "string" && wordsOf(phrase).join(" ") === said.join(" ")));
+  const exact = all.filter(([id, phrases]) =>
+    [id, ...phrases].some((phrase) => typeof phrase === "string" && wordsOf(phrase).join(" ") === said.join(" ")),
+  );
   const fitting = exact.length > 0 ? exact : all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => names(phrase, said)));
   const [only, other] = fitting;
   return only === undefined || other !== undefined || contrary(only[0], plain) ? null : only[0];

@@ -1,4 +1,3 @@
-
 /** Calendar days as the workbook counts them: serial 1 is 1 January 1900, with its 29 February 1900 that never was. */
 
 export interface Day {
@@ -56,7 +55,10 @@ const WHICH = "write it as 2026-03-31";
 export function readDateText(text: string): number | { readonly why: string } {
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text);
   if (iso) return checked(Number(iso[1]), Number(iso[2]), Number(iso[3]));
-  const named = /^(?:(\d{1,2})(?:st|nd|rd|th)?[ -]?([a-z]{3,9})\.?,?[ -]?(\d{4}|\d{2})|([a-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4}))$/i.exec(text);
+  const named =
+    /^(?:(\d{1,2})(?:st|nd|rd|th)?[ -]?([a-z]{3,9})\.?,?[ -]?(\d{4}|\d{2})|([a-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4}))$/i.exec(
+      text,
+    );
   if (named) {
     const word = (named[2] ?? named[4] ?? "").toLowerCase();
     const month = MONTHS.findIndex((m) => word.startsWith(m)) + 1;
@@ -65,7 +67,9 @@ export function readDateText(text: string): number | { readonly why: string } {
   }
   const numbers = /^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4}|\d{2})$/.exec(text);
   if (!numbers) return { why: `it is not a date; ${WHICH}` };
-  const first = Number(numbers[1]), second = Number(numbers[2]), year = fullYear(numbers[3] ?? "");
+  const first = Number(numbers[1]),
+    second = Number(numbers[2]),
+    year = fullYear(numbers[3] ?? "");
   if (first > 12) return checked(year, second, first);
   if (second > 12) return checked(year, first, second);
   if (first === second) return checked(year, first, second);
@@ -73,6 +77,7 @@ export function readDateText(text: string): number | { readonly why: string } {
 }
 const fullYear = (text: string): number => (text.length === 2 ? 2000 + Number(text) : Number(text));
 function checked(year: number, month: number, day: number): number | { readonly why: string } {
-  if (year < 1901 || year > 9999 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month)) return { why: `there is no such day; ${WHICH}` };
+  if (year < 1901 || year > 9999 || month < 1 || month > 12 || day < 1 || day > daysInMonth(year, month))
+    return { why: `there is no such day; ${WHICH}` };
   return toSerial({ year, month, day });
 }

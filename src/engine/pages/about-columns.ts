@@ -92,7 +92,8 @@ export const TAKES: Readonly<Record<FieldId, string>> = {
   tagged: "yes or the date when the item was tagged out; blank otherwise.",
   releasedBy: "Name of the qualified person who released a tagged-out item.",
   releasedOn: "Date of that release.",
-  result: "What the log says of the item: in use, passed, rejected. Words against its use keep it out; clear them when they no longer hold.",
+  result:
+    "What the log says of the item: in use, passed, rejected. Words against its use keep it out; clear them when they no longer hold.",
   remarks: "Anything else; not judged.",
   overload: "Worked out: date on which another part of the assembly was found stretched.",
 };

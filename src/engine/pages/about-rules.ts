@@ -33,7 +33,7 @@ export const ABOUT: Readonly<Record<SourceKey, string>> = {
   WRTB: "Rope oversize by diameter",
   "Rope handbook": "Sheave grooves",
   "Alberta OHS": "Alberta law, rigging",
-  "Queensland": "Queensland government guide",
+  Queensland: "Queensland government guide",
   "DE discard": "German practice for load hooks",
   "ISO 16855": "International standard, ships' loose gear",
   house: "The house's own sheet of limits",
@@ -45,8 +45,7 @@ export const ABOUT: Readonly<Record<SourceKey, string>> = {
 };
 /** What each rule set holds. */
 export const HOLDS: Readonly<Record<BasisId, string>> = {
-  law:
-    "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires",
+  law: "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires",
   standard:
     "Consensus standards as adopted in public law: throat opening more than 5 % or 1/4 in (6 mm), any visible twist, 10 % wear, the newer chain table",
   practice:
@@ -56,7 +55,6 @@ export const HOLDS: Readonly<Record<BasisId, string>> = {
   queensland: "Queensland guide for doggers: hooks at 5 % throat opening and 10 % wear, chain at 10 % wear",
   germany: "German discard list for load hooks: 10 % mouth widening, 5 % wear in the saddle",
   ships: "ISO 16855 for ships' loose gear: 10 % wastage, 6 % on pins, any crack or permanent deformation",
-  iso:
-    "ISO 4309: broken wires of crane ropes in 6 and 30 rope diameters, by rope category number, lay and drum; nothing else",
+  iso: "ISO 4309: broken wires of crane ropes in 6 and 30 rope diameters, by rope category number, lay and drum; nothing else",
   house: "Limits on the workbook's own sheet; they only tighten, unless a row names the maker's written figure",
 };

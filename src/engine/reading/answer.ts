@@ -1,7 +1,8 @@
 import type { Read } from "./read";
 
 /** A figure, or why there is none: "missing" (a reading or a criterion is not there) or "unreadable". */
-export type Answer<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
+export type Answer<T> =
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly kind: "missing" | "unreadable"; readonly why: string };
 export const good = <T>(value: T): Answer<T> => ({ ok: true, value });
 export const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
 export const unreadable = (why: string): Answer<never> => ({ ok: false, kind: "unreadable", why });

@@ -1,5 +1,3 @@
-
-
 /** A date cell, told apart from a plain number by the cell's number format. */
 export interface DateCell {
   readonly serial: number;

@@ -10,7 +10,8 @@ export function readDate(cell: CellValue): Read<number> {
   if (isDateCell(cell) || typeof cell === "number") {
     const serial = Math.floor(isDateCell(cell) ? cell.serial : cell);
     if (!(serial >= 61 && serial <= 2958465)) return refused(String(serial), "it is not a date");
-    if (serial >= 1900 && serial <= 2100) return refused(String(serial), "it looks like a year without day and month; write it as 2026-03-31");
+    if (serial >= 1900 && serial <= 2100)
+      return refused(String(serial), "it looks like a year without day and month; write it as 2026-03-31");
     return { kind: "value", value: serial, text: showDate(serial) };
   }
   const text = tidy(cell);

@@ -68,7 +68,8 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
   const text = tidy(cell);
   if (text === "") return missing();
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; put the reading there");
-  if (options.zero === true && /^(nil|none|no)$/i.test(text)) return { kind: "value", value: { size: exact(0), unit: options.assume ?? "mm" }, text };
+  if (options.zero === true && /^(nil|none|no)$/i.test(text))
+    return { kind: "value", value: { size: exact(0), unit: options.assume ?? "mm" }, text };
   if (NOT_MEASURED.test(text)) return missing(text);
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the reading of the gauge");
   if (text.startsWith("-")) return refused(text, "a size cannot be negative");
@@ -79,7 +80,11 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
     const [, whole = "", inches = ""] = feet;
     const start = exact(whole).mul(12);
     if (inches === "") return { kind: "value", value: { size: start, unit: "in" }, text };
-    const rest = lengthOfText(inches, { assume: "in", ...(options.decimalComma === undefined ? {} : { decimalComma: options.decimalComma }), ...(options.zero === undefined ? {} : { zero: options.zero }) });
+    const rest = lengthOfText(inches, {
+      assume: "in",
+      ...(options.decimalComma === undefined ? {} : { decimalComma: options.decimalComma }),
+      ...(options.zero === undefined ? {} : { zero: options.zero }),
+    });
     if (rest.kind !== "value" || rest.value.unit !== "in") return refused(text, "the inches after the feet cannot be read");
     return { kind: "value", value: { size: start.add(rest.value.size), unit: "in" }, text };
   }
@@ -96,15 +101,22 @@ function lengthWithRest(text: string, figure: Figure, options: LengthOptions): R
   const word = behind?.[1] ?? "";
   const named = word === "" ? null : namedUnit(word);
   if (!named && MONTH.test(figure.rest)) return refused(text, SHOWN_DATE);
-  if (!named && (/^[a-z]/i.test(figure.rest) || OTHER_UNIT.test(word))) return refused(text, `"${word}" is no unit of length that is read here; type in or mm`);
+  if (!named && (/^[a-z]/i.test(figure.rest) || OTHER_UNIT.test(word)))
+    return refused(text, `"${word}" is no unit of length that is read here; type in or mm`);
   const note = (named ? (behind?.[2] ?? "") : figure.rest).replace(/^[\s,;:(-]+|[\s)]+$/g, "").trim();
-  if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, ""))) return refused(text, "more than one figure stands there; type one reading");
+  if (/\d/.test(note) || /[/*×]/.test(figure.rest.replace(note, "")))
+    return refused(text, "more than one figure stands there; type one reading");
   if (note !== "" && !/^[a-z(]/i.test(note)) return refused(text, "what follows the number cannot be read");
   if (/^x\b/i.test(note)) return refused(text, "more than one figure stands there; type one reading");
-  if (!partsOf(note).every((part) => HARMLESS_NOTE.test(part))) return refused(text, `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`);
+  if (!partsOf(note).every((part) => HARMLESS_NOTE.test(part)))
+    return refused(
+      text,
+      `"${note}" beside it leaves the reading in doubt; type the reading alone and the rest under Remarks or its own heading`,
+    );
   const unit = named?.unit ?? options.assume;
   if (unit === null) return refused(text, NO_UNIT);
-  if (!named && unit === "mm" && figure.fraction) return refused(text, "it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");
+  if (!named && unit === "mm" && figure.fraction)
+    return refused(text, "it is a fraction, and figures without a unit are mm here; type in behind it, or give it in mm");
   const size = figure.value.mul(named?.times ?? options.times ?? 1);
   if (size.equals(0) && options.zero !== true) return missing(text);
   const reading = { kind: "value" as const, value: { size, unit }, text };

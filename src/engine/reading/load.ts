@@ -43,11 +43,13 @@ const OTHER_UNIT = /^(tons?|tonsf?|mt|m\.?tons?|cwts?|hundredweights?|kips?|ston
 /** Units that a heading names, each once; one that is not read here stands as its word. */
 function unitsIn(heading: string): ReadonlySet<string> {
   const words = tidy(heading).match(/(?:short|metric)[ -]tons?(?![a-z])|[a-z]+/gi) ?? [];
-  return new Set(words.flatMap((word) => {
-    const unit = loadUnit(word.replace("-", " "));
-    if (typeof unit === "string") return [unit];
-    return word === "T" || OTHER_UNIT.test(word) || FORCES.test(word) ? [word.toLowerCase() + " unread"] : [];
-  }));
+  return new Set(
+    words.flatMap((word) => {
+      const unit = loadUnit(word.replace("-", " "));
+      if (typeof unit === "string") return [unit];
+      return word === "T" || OTHER_UNIT.test(word) || FORCES.test(word) ? [word.toLowerCase() + " unread"] : [];
+    }),
+  );
 }
 /** Unit at the end of a heading, such as "WLL (t)" or "SWL kg"; null when it names none, or two. */
 export function loadUnitOfHeading(heading: string): LoadUnit | null {
@@ -79,7 +81,9 @@ function readText(text: string, assume: LoadUnit | null): Read<Load> {
   if (text === "" || NOTHING.test(text)) return missing(text);
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; put the load there");
   if (text.startsWith("-")) return refused(text, "a load cannot be negative");
-  const parts = /^(?:(?:wll|swl)[: ] ?)?(\d+(?: ?- ?| )\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d{1,3}(?: \d{3})+|\d[\d.,]*|\.\d+) ?([a-z].*)?$/i.exec(text);
+  const parts = /^(?:(?:wll|swl)[: ] ?)?(\d+(?: ?- ?| )\d+ ?\/ ?\d+|\d+ ?\/ ?\d+|\d{1,3}(?: \d{3})+|\d[\d.,]*|\.\d+) ?([a-z].*)?$/i.exec(
+    text,
+  );
   if (!parts) return refused(text, "it is not a plain load with its unit, such as 3.25 t");
   const [, figure = "", word] = parts;
   const unit = word === undefined ? assume : loadUnit(word);
@@ -114,8 +118,11 @@ function plainDecimal(text: string, unit: LoadUnit): string | { readonly why: st
   const three = /^([1-9]\d{0,2})([.,])(\d{3})$/.exec(text);
   if (three) {
     const [, whole = "", sign = "", part = ""] = three;
-    if (sign === ",") return small ? whole + part : { why: `it could be ${whole}.${part} or ${whole}${part} ${unit}; type it without the comma` };
-    return small ? { why: `it could be ${whole}${part} or ${String(Number(`${whole}.${part}`))} ${unit}; type it without the point` } : `${whole}.${part}`;
+    if (sign === ",")
+      return small ? whole + part : { why: `it could be ${whole}.${part} or ${whole}${part} ${unit}; type it without the comma` };
+    return small
+      ? { why: `it could be ${whole}${part} or ${String(Number(`${whole}.${part}`))} ${unit}; type it without the point` }
+      : `${whole}.${part}`;
   }
   if (/^\d+[.,]\d+$/.test(text)) return text.replace(",", ".");
   if (/^\d{1,3}(,\d{3})+(\.\d+)?$/.test(text)) return text.replace(/,/g, "");

@@ -18,7 +18,8 @@ function plainDecimal(text: string, decimalComma: boolean | undefined): string |
   const points = text.split(".").length - 1;
   if (commas === 0) {
     if (points > 1) return { why: "it has more than one decimal point" };
-    if (decimalComma === true && /^[1-9]\d{0,2}\.\d{3}$/.test(text)) return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
+    if (decimalComma === true && /^[1-9]\d{0,2}\.\d{3}$/.test(text))
+      return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
     return text;
   }
   if (points === 0 && commas === 1) {
@@ -50,7 +51,8 @@ export function readFigure(text: string, decimalComma: boolean | undefined): Fig
     if (Number(bottom) === 0) return { why: "it divides by zero" };
     if (Number(top) === 0) return { why: NO_TOP };
     // 17/8 is what 1 7/8 becomes when its space is lost; nobody in the trade means 2 1/8 by it.
-    if (Number(top) >= Number(bottom)) return { why: `${top}/${bottom} is not a proper fraction; a whole number and a fraction have a space between them, as in 1 7/8` };
+    if (Number(top) >= Number(bottom))
+      return { why: `${top}/${bottom} is not a proper fraction; a whole number and a fraction have a space between them, as in 1 7/8` };
     return { value: exact(`${top}/${bottom}`), rest: text.slice(all.length), fraction: true };
   }
   const decimal = /^(?:\d[\d.,]*\d|\d[.,]?|[.,]\d+)(?![\d/])/.exec(text);
@@ -80,7 +82,11 @@ export function readDegrees(cell: CellValue): Read<Exact> {
 /** A plain number from 0, without a unit. */
 export function readPlain(cell: CellValue): Read<Exact> {
   if (cell === null || cell === undefined || cell === "") return missing();
-  if (isDateCell(cell)) return refused(showDate(cell.serial), `this cell is a date (${showDate(cell.serial)}); type the number, or format the column as text first`);
+  if (isDateCell(cell))
+    return refused(
+      showDate(cell.serial),
+      `this cell is a date (${showDate(cell.serial)}); type the number, or format the column as text first`,
+    );
   if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no; type a number");
   if (typeof cell === "number") {
     const text = String(Number(cell.toPrecision(15)));

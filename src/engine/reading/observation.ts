@@ -6,8 +6,10 @@ import { DENIED, DOUBT, ERROR_TEXT, isDateCell, partsOf, tidy } from "./text";
 
 /** "sound" when what was looked at is in order, "fault" when it is not. */
 export type Seen = "sound" | "fault";
-const ALWAYS_SOUND = /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
-const ALWAYS_FAULT = /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
+const ALWAYS_SOUND =
+  /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
+const ALWAYS_FAULT =
+  /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
 /** What is looked for in columns of faults, with the words that say that it was not there. */
 const HARM =
   "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?))";
@@ -18,7 +20,10 @@ const NOT_FOUND = new RegExp(
   `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
   "i",
 );
-const FOUND = new RegExp(`^(${HARMED}|yes|y|found|present|seen|visible|twisted|cut|worn|welded|heavy|severe|slight|minor|some|light|hairline|modified)\\b`, "i");
+const FOUND = new RegExp(
+  `^(${HARMED}|yes|y|found|present|seen|visible|twisted|cut|worn|welded|heavy|severe|slight|minor|some|light|hairline|modified)\\b`,
+  "i",
+);
 const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|tight|true|closes)$/i;
 const NOT_IN_ORDER =
   /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
@@ -47,7 +52,8 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (cell === null || cell === undefined || cell === "") return missing();
   if (isDateCell(cell)) return refused(showDate(cell.serial), `it is a date; type ${column === "fault" ? "none or found" : "yes or no"}`);
   if (typeof cell === "boolean") return seen(cell !== (column === "fault") ? "sound" : "fault", cell ? "TRUE" : "FALSE");
-  if (typeof cell === "number") return cell === 0 ? missing("0") : refused(String(cell), `type ${column === "fault" ? "none or found" : "yes or no"}`);
+  if (typeof cell === "number")
+    return cell === 0 ? missing("0") : refused(String(cell), `type ${column === "fault" ? "none or found" : "yes or no"}`);
   const text = tidy(cell);
   if (text === "") return missing();
   if (ERROR_TEXT.test(text)) return refused(text, "the cell shows an error; type what was seen");
@@ -55,7 +61,8 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (/^(n\/?a|n\.a\.?|-+|—|–|not (applicable|checked|looked at|inspected|done)|tbd)$/i.test(text)) return missing(text);
   const needless = NOT_REQUIRED.test(text);
   if (also.mayBeAbsent === true && needless) return seen("sound", text);
-  if (also.mayBeAbsent === true && NOT_FITTED.test(text)) return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
+  if (also.mayBeAbsent === true && NOT_FITTED.test(text))
+    return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
   const parts = partsOf(text);
   const [first = text] = parts;
   const isOwn = (part: string): boolean => also.sound?.includes(part.toLowerCase()) === true;

@@ -1,5 +1,3 @@
-
-
 /** A reading; or nothing was measured; or something stands there that is no reading. */
 export type Read<T> =
   | { readonly kind: "value"; readonly value: T; readonly text: string; readonly note?: string }

@@ -30,6 +30,13 @@ export function readTorque(cell: CellValue, assume: TorqueUnit | null): Read<Exa
   const text = parts ? tidy(parts[0]) : read.text;
   if (read.value.equals(0)) return { kind: "missing", text };
   const unit = parts ? unitNamed(parts[2] ?? "") : assume;
-  if (unit === null) return { kind: "refused", text, why: parts ? `"${parts[2] ?? ""}" is no unit of torque that is read here; type lb-ft or N·m` : "it has no unit; type lb-ft or N·m behind the number" };
+  if (unit === null)
+    return {
+      kind: "refused",
+      text,
+      why: parts
+        ? `"${parts[2] ?? ""}" is no unit of torque that is read here; type lb-ft or N·m`
+        : "it has no unit; type lb-ft or N·m behind the number",
+    };
   return { kind: "value", value: unit === "lb-ft" ? read.value : read.value.div(NEWTON_METRES), text: parts ? text : `${text} ${unit}` };
 }

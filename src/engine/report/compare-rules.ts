@@ -31,13 +31,21 @@ export interface Comparison {
 /** No rule of the set holds a limit for this reading or this kind; nothing is wrong with the reading. */
 function wantsLimit({ check, criterion, decision, sentence }: Finding): boolean {
   if (criterion !== null || decision !== "NO VERDICT") return false;
-  return check === "rules" || sentence.includes("the rules in force hold no limit for it") || sentence.endsWith("; choose a basis that has one.");
+  return (
+    check === "rules" || sentence.includes("the rules in force hold no limit for it") || sentence.endsWith("; choose a basis that has one.")
+  );
 }
 /** The overload of an assembly is known from its other rows, so it stands in the item's verdict and in none of a row alone. */
 function heldAlways(item: Pick<ItemResult, "verdict">, alone: readonly ItemVerdict[]): readonly Finding[] {
   const assembly = item.verdict.findings.filter((f) => f.check === "assembly" && f.criterion === null);
   const [first, ...rest] = alone.map((verdict) => verdict.findings);
-  const shared = (first ?? []).filter((f) => f.criterion === null && outOfUse(f.decision) && !wantsLimit(f) && rest.every((findings) => findings.some(({ sentence }) => sentence === f.sentence)));
+  const shared = (first ?? []).filter(
+    (f) =>
+      f.criterion === null &&
+      outOfUse(f.decision) &&
+      !wantsLimit(f) &&
+      rest.every((findings) => findings.some(({ sentence }) => sentence === f.sentence)),
+  );
   const once = new Map([...shared, ...assembly].map((f) => [f.sentence, f]));
   return [...once.values()].sort((a, b) => rank(a.decision) - rank(b.decision));
 }
@@ -61,7 +69,10 @@ function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Fi
 export function compareBases(item: Pick<ItemResult, "cells" | "verdict">, headings: readonly HeadingMatch[], asOf: number): Comparison {
   const cells = cellsOfItem(item, headings);
   const alone = BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
-  const always = heldAlways(item, alone.map(({ verdict }) => verdict));
+  const always = heldAlways(
+    item,
+    alone.map(({ verdict }) => verdict),
+  );
   return { always, sets: alone.map(({ basis, verdict }) => compared(basis, verdict, always)) };
 }
 /** The cells of an item as its log's headings read them. */

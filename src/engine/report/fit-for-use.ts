@@ -15,7 +15,10 @@ export function beforeUse({ verdict, dueState, cells }: ItemResult): string {
     : "No date of its last inspection can be used: inspect it, or fill the date, before it is used.";
 }
 /** Why gear may not be lifted with today, whatever its readings say: tag or date in a word or two, or "". */
-export function standsIdle({ tagged, nextDue }: Pick<ItemResult, "tagged" | "nextDue">, asOf: number): "Tagged out" | "Overdue" | "Due today" | "No date" | "" {
+export function standsIdle(
+  { tagged, nextDue }: Pick<ItemResult, "tagged" | "nextDue">,
+  asOf: number,
+): "Tagged out" | "Overdue" | "Due today" | "No date" | "" {
   if (tagged) return "Tagged out";
   const state = dueState(nextDue, asOf);
   if (state === "OVERDUE") return "Overdue";

@@ -18,7 +18,11 @@ export interface LogJudging extends Judging {
   readonly asOf: number;
 }
 /** Judges every item of a log whose headings are known. */
-export function judgeItems(grid: Grid, found: FoundLog, request: LogJudging): { readonly items: readonly ItemResult[]; readonly passedOver: Rows["passedOver"] } {
+export function judgeItems(
+  grid: Grid,
+  found: FoundLog,
+  request: LogJudging,
+): { readonly items: readonly ItemResult[]; readonly passedOver: Rows["passedOver"] } {
   const { items: rows, passedOver } = itemRows(grid, found);
   const overloads = overloadDates(rows, found, request);
   return { items: rows.map((row) => judgeRow(row, found, request, overloads.get(row.row) ?? null)), passedOver };

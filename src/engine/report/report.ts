@@ -22,8 +22,14 @@ function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report
   const { items, passedOver } = judgeItems(grid, found, request);
   return {
     items,
-    counts: countBy(DECISIONS, items.map((item) => item.verdict.decision)),
-    due: countBy(["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"], items.map((item) => item.dueState)),
+    counts: countBy(
+      DECISIONS,
+      items.map((item) => item.verdict.decision),
+    ),
+    due: countBy(
+      ["OVERDUE", "DUE SOON", "CURRENT", "NO DATE"],
+      items.map((item) => item.dueState),
+    ),
     headings: found.headings.matches,
     missingChecks: missingChecks(items, new Set(found.headings.columns.keys()), request.basis),
     passedOver,
@@ -44,7 +50,11 @@ function doubledIds(items: readonly ItemResult[]): readonly string[] {
   const first = items.find((item) => item.id.toLowerCase() === doubled[0]?.[0])?.id ?? "";
   const unnamed = items.filter((item) => item.id === "").length;
   return [
-    ...(doubled.length === 0 ? [] : [`${doubled.length === 1 ? `The id "${first}" stands` : `${String(doubled.length)} ids, "${first}" first, stand`} on more than one row; give each item an id of its own.`]),
+    ...(doubled.length === 0
+      ? []
+      : [
+          `${doubled.length === 1 ? `The id "${first}" stands` : `${String(doubled.length)} ids, "${first}" first, stand`} on more than one row; give each item an id of its own.`,
+        ]),
     ...(unnamed === 0 ? [] : [`${String(unnamed)} ${unnamed === 1 ? "row has" : "rows have"} no id; give each item an id.`]),
   ];
 }
@@ -54,15 +64,45 @@ function missingChecks(items: readonly ItemResult[], there: ReadonlySet<FieldId>
   return GEAR.flatMap((kind) => {
     const count = items.filter((item) => item.gear === kind.id).length;
     if (count === 0) return [];
-    const absent = kind.checks.filter((check) => check.required && inUse(check, bases) && fieldsOf(check).slice(0, check.kind === "seen" ? 1 : 2).some((id) => !there.has(id)));
+    const absent = kind.checks.filter(
+      (check) =>
+        check.required &&
+        inUse(check, bases) &&
+        fieldsOf(check)
+          .slice(0, check.kind === "seen" ? 1 : 2)
+          .some((id) => !there.has(id)),
+    );
     if (absent.length === 0) return [];
-    return [`${String(count)} ${count === 1 ? kind.id : kind.plural}: no column for ${absent.map((c) => c.name).join(", ")}; without ${absent.length === 1 ? "it" : "them"} the best possible is NO VERDICT.`];
+    return [
+      `${String(count)} ${count === 1 ? kind.id : kind.plural}: no column for ${absent.map((c) => c.name).join(", ")}; without ${absent.length === 1 ? "it" : "them"} the best possible is NO VERDICT.`,
+    ];
   });
 }
 /** Fields that the kinds in a log read, in register order; the item's own columns come first. */
 export function fieldsFor(kinds: ReadonlySet<string>, present: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly FieldId[] {
   const bases = inForce(basis);
-  const used = new Set<FieldId>(GEAR.filter((kind) => kinds.has(kind.id)).flatMap((kind) => kind.checks.flatMap((check) => (check.required && inUse(check, bases) ? [...fieldsOf(check)].filter((id) => id !== "acrossNew" && id !== "acrossNow") : []))));
-  const always: readonly FieldId[] = ["id", "gear", "size", "ratedLoad", "unit", "assembly", "place", "service", "inspected", "inspector", "tagged", "releasedBy", "releasedOn", "remarks"];
+  const used = new Set<FieldId>(
+    GEAR.filter((kind) => kinds.has(kind.id)).flatMap((kind) =>
+      kind.checks.flatMap((check) =>
+        check.required && inUse(check, bases) ? [...fieldsOf(check)].filter((id) => id !== "acrossNew" && id !== "acrossNow") : [],
+      ),
+    ),
+  );
+  const always: readonly FieldId[] = [
+    "id",
+    "gear",
+    "size",
+    "ratedLoad",
+    "unit",
+    "assembly",
+    "place",
+    "service",
+    "inspected",
+    "inspector",
+    "tagged",
+    "releasedBy",
+    "releasedOn",
+    "remarks",
+  ];
   return FIELD_IDS.filter((id) => id !== "overload" && (always.includes(id) || used.has(id) || present.has(id)));
 }

@@ -39,7 +39,7 @@ export const SOURCES = {
   WRTB: { name: "Wire Rope Technical Board table", edition: "as restated" },
   "Rope handbook": { name: "wire rope handbook practice", edition: "as restated" },
   "Alberta OHS": { name: "Alberta OHS Code", edition: "2009" },
-  "Queensland": { name: "Queensland Guide for doggers PN10123", edition: "2010" },
+  Queensland: { name: "Queensland Guide for doggers PN10123", edition: "2010" },
   "DE discard": { name: "German discard list (DIN 15405 and accident insurance rules, summarised)", edition: "as restated" },
   "ISO 16855": { name: "ISO 16855", edition: "2013" },
   house: { name: "house limit", edition: "" },

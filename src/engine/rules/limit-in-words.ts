@@ -6,7 +6,8 @@ const inPercent = (share: string): string => String(Number((toNumber(exact(share
 /** A limit in words: "above 5 % of as-new, at most 1/4 in (6 mm)". */
 export function limitInWords(limit: Limit): string {
   if (limit.word === "any") return "any";
-  if (limit.word === "fewer") return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
+  if (limit.word === "fewer")
+    return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
   if (limit.word === "below") return `below ${tableName(limit.table)}`;
   if ("table" in limit) return "from the count of the table by rope category number";
   const worded = (figure: string): string => (limit.word === "above" ? `more than ${figure}` : `${figure} or more`);

@@ -1,5 +1,3 @@
-
-
 export const BASES = {
   law: { name: "Law" },
   standard: { name: "Standard" },

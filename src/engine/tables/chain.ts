@@ -55,7 +55,12 @@ interface Prepared {
   readonly confirmed: boolean;
 }
 const prepare = (rows: readonly ChainRow[]): readonly Prepared[] =>
-  rows.map((row) => ({ in: exact(row.in), mm: row.mm === undefined ? null : exact(row.mm), least: exact(row.least), confirmed: row.confirmed }));
+  rows.map((row) => ({
+    in: exact(row.in),
+    mm: row.mm === undefined ? null : exact(row.mm),
+    least: exact(row.least),
+    confirmed: row.confirmed,
+  }));
 const TABLES = {
   "chain-old": { name: "the old chain table", rows: prepare(CHAIN_OLD) },
   "chain-new": { name: "the newer chain table", rows: prepare(CHAIN_NEW) },
@@ -65,7 +70,12 @@ export function tableName(table: TableName): string {
   return TABLES[table].name;
 }
 /** Least thickness for a nominal size, in the unit asked for; null when the size is not in the table. */
-export function leastThickness(table: TableName, size: Exact, sizeUnit: Unit, unit: Unit): { readonly least: Exact; readonly confirmed: boolean } | null {
+export function leastThickness(
+  table: TableName,
+  size: Exact,
+  sizeUnit: Unit,
+  unit: Unit,
+): { readonly least: Exact; readonly confirmed: boolean } | null {
   const row = TABLES[table].rows.find((r) => (sizeUnit === "in" ? same(r.in, size) : r.mm !== null && same(r.mm, size)));
   return row ? { least: convert(row.least, "in", unit), confirmed: row.confirmed } : null;
 }

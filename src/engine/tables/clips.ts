@@ -1,4 +1,3 @@
-
 /** Wire rope clips: how many, how far apart, how much rope turned back, how tight. */
 
 export interface ClipRow {

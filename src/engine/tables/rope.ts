@@ -1,4 +1,3 @@
-
 /** Ropes: oversize by diameter (for sheave grooves), stepped diameter loss, broken wires by rope category number. */
 
 /** Wire Rope Technical Board: how much a new rope may be over its nominal diameter, by size up to and including, inch and metric ropes as printed. */
@@ -35,20 +34,38 @@ export interface CategoryRow {
   readonly multi30d: number;
 }
 const row = (rcn: string, wires: number, o6: number, o30: number, l6: number, l30: number, m6: number, m30: number): CategoryRow => ({
-  rcn, wires, ordinary6d: o6, ordinary30d: o30, lang6d: l6, lang30d: l30, multi6d: m6, multi30d: m30,
+  rcn,
+  wires,
+  ordinary6d: o6,
+  ordinary30d: o30,
+  lang6d: l6,
+  lang30d: l30,
+  multi6d: m6,
+  multi30d: m30,
 });
 export const ISO_4309_TABLE_3: readonly CategoryRow[] = [
-  row("01", 50, 2, 4, 1, 2, 4, 8), row("02", 75, 3, 6, 2, 3, 6, 12), row("03", 100, 4, 8, 2, 4, 8, 16),
-  row("04", 120, 5, 10, 2, 5, 10, 20), row("05", 140, 6, 11, 3, 6, 12, 22), row("06", 160, 6, 13, 3, 6, 12, 26),
-  row("07", 180, 7, 14, 4, 7, 14, 28), row("08", 200, 8, 16, 4, 8, 16, 32), row("09", 220, 9, 18, 4, 9, 18, 36),
-  row("10", 240, 10, 19, 5, 10, 20, 38), row("11", 260, 10, 21, 5, 10, 20, 42), row("12", 280, 11, 22, 6, 11, 22, 44),
+  row("01", 50, 2, 4, 1, 2, 4, 8),
+  row("02", 75, 3, 6, 2, 3, 6, 12),
+  row("03", 100, 4, 8, 2, 4, 8, 16),
+  row("04", 120, 5, 10, 2, 5, 10, 20),
+  row("05", 140, 6, 11, 3, 6, 12, 22),
+  row("06", 160, 6, 13, 3, 6, 12, 26),
+  row("07", 180, 7, 14, 4, 7, 14, 28),
+  row("08", 200, 8, 16, 4, 8, 16, 32),
+  row("09", 220, 9, 18, 4, 9, 18, 36),
+  row("10", 240, 10, 19, 5, 10, 20, 38),
+  row("11", 260, 10, 21, 5, 10, 20, 42),
+  row("12", 280, 11, 22, 6, 11, 22, 44),
   row("13", 300, 12, 24, 6, 12, 24, 48),
 ];
 /**
  * Cells for which a second copy (04, 05) or the older German table DIN 15020-2 as restated (09, 10) prints a lower count; the lower one decides.
  */
 export const ISO_4309_LOWER: Readonly<Record<string, Partial<Record<"multi6d" | "multi30d", number>>>> = {
-  "04": { multi30d: 19 }, "05": { multi6d: 11 }, "09": { multi30d: 35 }, "10": { multi6d: 19 },
+  "04": { multi30d: 19 },
+  "05": { multi6d: 11 },
+  "09": { multi30d: 35 },
+  "10": { multi6d: 19 },
 };
 /** Broken wires from which a rope of a category comes out; null where the table has no such category. */
 export function brokenWiresFrom(rcn: string, spooling: Spooling, over: RopeLength): number | null {

@@ -20,8 +20,16 @@ export async function readHouseSheet(context: Excel.RequestContext): Promise<Hou
   used.load("values,rowIndex,columnIndex,rowCount");
   await context.sync();
   if (sheet.isNullObject || used.isNullObject) return null;
-  if (used.rowIndex !== 0 || used.columnIndex !== 0) throw new WorkbookError("other shape", `The sheet "${HOUSE_SHEET}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`);
-  if (used.rowCount > HOUSE_ROWS) throw new WorkbookError("too large", `The sheet "${HOUSE_SHEET}" holds more than ${String(HOUSE_ROWS)} rows. Keep the limits that are needed, then read the log again.`);
+  if (used.rowIndex !== 0 || used.columnIndex !== 0)
+    throw new WorkbookError(
+      "other shape",
+      `The sheet "${HOUSE_SHEET}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`,
+    );
+  if (used.rowCount > HOUSE_ROWS)
+    throw new WorkbookError(
+      "too large",
+      `The sheet "${HOUSE_SHEET}" holds more than ${String(HOUSE_ROWS)} rows. Keep the limits that are needed, then read the log again.`,
+    );
   return houseOn(asGrid(used.values as CellValue[][]));
 }
 /** The rule sets that stand beside the house limits are those of the register, once there is one. */

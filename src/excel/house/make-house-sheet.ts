@@ -14,7 +14,15 @@ const NOTES = [
   CAUTION,
 ];
 /** Widths in points; together they are as wide as the notes above them. */
-const WIDTHS: Readonly<Record<(typeof HOUSE_HEADINGS)[number], number>> = { Gear: 100, Check: 130, "Comes out": 70, Limit: 120, Unit: 60, Source: 170, "Maker's figure": 70 };
+const WIDTHS: Readonly<Record<(typeof HOUSE_HEADINGS)[number], number>> = {
+  Gear: 100,
+  Check: 130,
+  "Comes out": 70,
+  Limit: 120,
+  Unit: 60,
+  Source: 170,
+  "Maker's figure": 70,
+};
 const LINE = 15;
 /** Characters that surely fit into one line of all columns. */
 const LINE_LENGTH = 115;
@@ -27,7 +35,8 @@ export async function makeHouseSheet(): Promise<void> {
     const register = sheets.getItemOrNullObject(REGISTER_SHEET);
     register.load("name");
     await context.sync();
-    if (!old.isNullObject) throw new WorkbookError("other shape", `There is a sheet "${HOUSE_SHEET}" already; it was left as it is. Write your limits there.`);
+    if (!old.isNullObject)
+      throw new WorkbookError("other shape", `There is a sheet "${HOUSE_SHEET}" already; it was left as it is. Write your limits there.`);
     const sheet = sheets.add(HOUSE_SHEET);
     const body = sheet.getRangeByIndexes(HEADINGS_AT, 0, HOUSE_ROWS - HEADINGS_AT, HOUSE_HEADINGS.length);
     sheet.getRange(`A1:G${String(HEADINGS_AT)}`).numberFormat = "@" as unknown as string[][];
@@ -42,7 +51,9 @@ export async function makeHouseSheet(): Promise<void> {
       line.format.verticalAlignment = "Top";
       line.format.rowHeight = LINE * Math.ceil(note.length / LINE_LENGTH) + 3;
     });
-    sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [HOUSE_HEADINGS.map((heading) => (heading === "Limit" ? LIMIT_HEADING : heading))];
+    sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [
+      HOUSE_HEADINGS.map((heading) => (heading === "Limit" ? LIMIT_HEADING : heading)),
+    ];
     followRegister(sheet, !register.isNullObject);
     const title = sheet.getRange("A1");
     title.format.font.bold = true;
@@ -54,7 +65,12 @@ export async function makeHouseSheet(): Promise<void> {
     headings.format.wrapText = true;
     headings.format.verticalAlignment = "Center";
     headings.format.rowHeight = 2 * LINE + 3;
-    const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = { Gear: fittingChoices(GEAR.map((kind) => kind.id)), "Comes out": ["above", "from"], Unit: ["%", "in", "mm", "degrees", "wires"], "Maker's figure": ["yes"] };
+    const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = {
+      Gear: fittingChoices(GEAR.map((kind) => kind.id)),
+      "Comes out": ["above", "from"],
+      Unit: ["%", "in", "mm", "degrees", "wires"],
+      "Maker's figure": ["yes"],
+    };
     HOUSE_HEADINGS.forEach((heading, index) => {
       const column = sheet.getRangeByIndexes(HEADINGS_AT, index, HOUSE_ROWS - HEADINGS_AT, 1);
       column.format.columnWidth = WIDTHS[heading];

@@ -3,9 +3,17 @@ import type { HouseLimits } from "../../engine/rules/house-limits";
 import type { ReadRequest } from "../port";
 
 /** House limits are in force as soon as the workbook has their sheet. */
-export function withHouse(request: Pick<ReadRequest, "basis" | "asOf"> & Partial<Pick<ReadRequest, "choices">>, house: HouseLimits | null): ReportRequest {
+export function withHouse(
+  request: Pick<ReadRequest, "basis" | "asOf"> & Partial<Pick<ReadRequest, "choices">>,
+  house: HouseLimits | null,
+): ReportRequest {
   const { basis, asOf, choices } = request;
-  return { basis: house === null ? basis : [...basis.filter((id) => id !== "house"), "house"], asOf, ...(choices === undefined ? {} : { choices }), ...(house === null ? {} : { house }) };
+  return {
+    basis: house === null ? basis : [...basis.filter((id) => id !== "house"), "house"],
+    asOf,
+    ...(choices === undefined ? {} : { choices }),
+    ...(house === null ? {} : { house }),
+  };
 }
 export function refusedLimits(house: HouseLimits | null): readonly string[] {
   return (house?.refused ?? []).map(({ sentence }) => sentence);

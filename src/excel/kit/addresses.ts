@@ -1,4 +1,3 @@
-
 /** Addresses as the workbook writes them. */
 
 /** Column letters of a zero-based index: 0 is A, 26 is AA. */

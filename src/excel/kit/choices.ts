@@ -1,4 +1,3 @@
-
 /** A list that is written out in a drop-down's rule takes no more characters than this. */
 const LIST_LENGTH = 255;
 /** Words for a drop-down, in order, as far as the list reaches. */

@@ -23,5 +23,8 @@ export function asWorkbookError(fault: unknown): WorkbookError {
   const known = SENTENCES[code];
   if (known) return new WorkbookError(known[0], known[1]);
   const detail = fault instanceof Error ? fault.message : String(fault);
-  return new WorkbookError("host", `The workbook did not do what was asked (${code === "" ? detail : `${code}: ${detail}`}). Try again; if it happens again, save and open the workbook anew.`);
+  return new WorkbookError(
+    "host",
+    `The workbook did not do what was asked (${code === "" ? detail : `${code}: ${detail}`}). Try again; if it happens again, save and open the workbook anew.`,
+  );
 }

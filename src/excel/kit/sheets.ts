@@ -1,5 +1,3 @@
-
-
 export const REGISTER_SHEET = "Gear register";
 export const NOTES_SHEET = "Gear notes";
 export const REGISTER_TABLE = "Gear";

@@ -1,4 +1,3 @@
-
 /**
  * Tints of the register's rows on a light sheet. Chosen so that they stay apart for people who see no red, no green or no
  * blue, and in grey print, where each step is a visible step lighter; `tests/pane/colors.test.ts` measures it.

@@ -1,5 +1,3 @@
-
-
 /** A failure in one sentence with the next step; `kind` lets the pane design the state. */
 export class WorkbookError extends Error {
   readonly kind: "no log" | "protected" | "editing" | "other shape" | "duplicate" | "too large" | "stopped" | "host";

@@ -15,7 +15,13 @@ export interface LiftPlan {
   /** Title, caution and what comes first: one text in column A each. */
   readonly top: readonly string[];
   /** Rows of label, value and unit or explanation; from row `INPUT_ROW` on. */
-  readonly inputs: readonly { readonly label: string; readonly value: LiftCell; readonly beside: LiftCell; readonly choices?: readonly string[]; readonly besideChoices?: readonly string[] }[];
+  readonly inputs: readonly {
+    readonly label: string;
+    readonly value: LiftCell;
+    readonly beside: LiftCell;
+    readonly choices?: readonly string[];
+    readonly besideChoices?: readonly string[];
+  }[];
   readonly results: readonly { readonly label: string; readonly formula: string; readonly note: string; readonly format: string }[];
   /** One row for each item; the columns of `WORKED_OUT` hold formulas, the others what was read. */
   readonly rows: readonly (readonly LiftCell[])[];
@@ -26,18 +32,58 @@ export interface LiftPlan {
 export const INPUT_ROW = 6;
 export const RESULT_ROW = 17;
 export const ITEM_ROW = 24;
-const INPUT = { asOf: "$B$6", load: "$B$7", unit: "$C$7", legs: "$B$8", angle: "$B$9", from: "$C$9", hitch: "$B$10", choke: "$B$11", temperature: "$B$12", scale: "$C$12", grade: "$B$13", counted: "$B$14" } as const;
+const INPUT = {
+  asOf: "$B$6",
+  load: "$B$7",
+  unit: "$C$7",
+  legs: "$B$8",
+  angle: "$B$9",
+  from: "$C$9",
+  hitch: "$B$10",
+  choke: "$B$11",
+  temperature: "$B$12",
+  scale: "$C$12",
+  grade: "$B$13",
+  counted: "$B$14",
+} as const;
 const TENSION = "$B$17";
 const IN_USE = "in use";
 /** The answer stands beside the item; what it comes from follows. */
-export const LIFT_HEADINGS = ["Id", "Gear", "Place", "Decision", "Used", "Needed", "Rated here", "Left", "State when read", "Tag", "Tag unit", "Side load deg", "Hitch share", "Heat share", "Side share", "Rated load from"] as const;
+export const LIFT_HEADINGS = [
+  "Id",
+  "Gear",
+  "Place",
+  "Decision",
+  "Used",
+  "Needed",
+  "Rated here",
+  "Left",
+  "State when read",
+  "Tag",
+  "Tag unit",
+  "Side load deg",
+  "Hitch share",
+  "Heat share",
+  "Side share",
+  "Rated load from",
+] as const;
 export type LiftHeading = (typeof LIFT_HEADINGS)[number];
 /** Columns that hold formulas; the state does as well, for an item that was in use. */
-export const WORKED_OUT: readonly LiftHeading[] = ["Decision", "Used", "Needed", "Rated here", "Left", "Hitch share", "Heat share", "Side share"];
+export const WORKED_OUT: readonly LiftHeading[] = [
+  "Decision",
+  "Used",
+  "Needed",
+  "Rated here",
+  "Left",
+  "Hitch share",
+  "Heat share",
+  "Side share",
+];
 export const columnOf = (heading: LiftHeading): number => LIFT_HEADINGS.indexOf(heading);
 export const letterOf = (heading: LiftHeading): string => String.fromCharCode("A".charCodeAt(0) + columnOf(heading));
 /** Kilograms in a unit named by a cell; 1 lb = 0.45359237 kg exactly. */
-const kilograms = (cell: string): string => `IF(${cell}="kg",1,IF(${cell}="t",1000,IF(${cell}="lb",0.45359237,IF(${cell}="short ton",907.18474,NA()))))`;
+const kilograms = (cell: string): string =>
+  `IF(${cell}="kg",1,IF(${cell}="t",1000,IF(${cell}="lb",0.45359237,IF(${cell}="short ton",907.18474,NA()))))`;
 /** Blank cells reach functions as 0 on some hosts, so they are told from 0 before. */
 const given = (cell: string, then: string): string => `IF(${cell}="",NA(),${then})`;
 export function planLift({ request, result }: LiftToWrite): LiftPlan {
@@ -56,25 +102,65 @@ export function planLift({ request, result }: LiftToWrite): LiftPlan {
   return {
     top: [LIFT_SHEET, CAUTION, TAG_FIRST, WEIGH_ALL],
     inputs: [
-      { label: "State of the gear as of", value: request.asOf, beside: `=IF(TODAY()>${INPUT.asOf},"The states below are of an earlier day; read the log and write this sheet again before lifting.","")` },
-      { label: "Load", value: load.kind === "value" ? toNumber(load.value.value) : "", beside: load.kind === "value" ? load.value.unit : "", besideChoices: LOAD_UNITS },
+      {
+        label: "State of the gear as of",
+        value: request.asOf,
+        beside: `=IF(TODAY()>${INPUT.asOf},"The states below are of an earlier day; read the log and write this sheet again before lifting.","")`,
+      },
+      {
+        label: "Load",
+        value: load.kind === "value" ? toNumber(load.value.value) : "",
+        beside: load.kind === "value" ? load.value.unit : "",
+        besideChoices: LOAD_UNITS,
+      },
       { label: "Legs", value: numberOf(request.legs), beside: "1 to 4 slings; in a basket each has two parts" },
-      { label: "Angle in degrees", value: numberOf(request.angle), beside: readText(request.angleFrom) || "horizontal", besideChoices: ["horizontal", "vertical", "included"] },
+      {
+        label: "Angle in degrees",
+        value: numberOf(request.angle),
+        beside: readText(request.angleFrom) || "horizontal",
+        besideChoices: ["horizontal", "vertical", "included"],
+      },
       { label: "Hitch", value: readText(request.hitch), beside: "", choices: HITCHES },
       { label: "Choke angle in degrees", value: numberOf(request.chokeAngle), beside: "for a choker hitch" },
       { label: "Temperature", value: numberOf(request.temperature), beside: readText(request.temperatureUnit), besideChoices: ["C", "F"] },
       { label: "Grade of the chain", value: numberOf(request.grade), beside: "80 or 100, where there is heat and the row names none" },
-      { label: "Legs that carry, at most", value: request.strict === true ? 2 : 3, beside: `3, or 2 where only two are trusted. ${TWO_LEGS_ADVISED}` },
+      {
+        label: "Legs that carry, at most",
+        value: request.strict === true ? 2 : 3,
+        beside: `3, or 2 where only two are trusted. ${TWO_LEGS_ADVISED}`,
+      },
     ],
     results: [
-      { label: "Tension in one leg", formula: `=GEAR.LEGLOAD(${given(INPUT.load, INPUT.load)},${counts},${straight},${straightFrom})`, note: "in the unit of the load; load over the legs that carry and the sine of their angle from horizontal", format: "#,##0.0##" },
-      { label: "Decision", formula: `=IF(COUNTIF(${column("Decision")},"OVERLOADED")>0,"OVERLOADED",IF(AND(${sound},COUNTIF(${column("Decision")},"CARRIES")=ROWS(${column("Decision")})),"CARRIES","REFUSED"))`, note: "CARRIES only when every item does, the lift is complete, and there is one sling for each leg (where slings are listed)", format: "General" },
-      { label: "Weakest", formula: `=IF(COUNT(${column("Used")})=0,"",INDEX(${column("Id")},MATCH(MAX(${column("Used")}),${column("Used")},0)))`, note: "uses most of its rating", format: "General" },
-      { label: "Left on the weakest", formula: `=IF(COUNT(${column("Used")})=0,"",INT((1-MAX(${column("Used")}))*100+0.000000001)/100)`, note: "share of its rating", format: "0%" },
+      {
+        label: "Tension in one leg",
+        formula: `=GEAR.LEGLOAD(${given(INPUT.load, INPUT.load)},${counts},${straight},${straightFrom})`,
+        note: "in the unit of the load; load over the legs that carry and the sine of their angle from horizontal",
+        format: "#,##0.0##",
+      },
+      {
+        label: "Decision",
+        formula: `=IF(COUNTIF(${column("Decision")},"OVERLOADED")>0,"OVERLOADED",IF(AND(${sound},COUNTIF(${column("Decision")},"CARRIES")=ROWS(${column("Decision")})),"CARRIES","REFUSED"))`,
+        note: "CARRIES only when every item does, the lift is complete, and there is one sling for each leg (where slings are listed)",
+        format: "General",
+      },
+      {
+        label: "Weakest",
+        formula: `=IF(COUNT(${column("Used")})=0,"",INDEX(${column("Id")},MATCH(MAX(${column("Used")}),${column("Used")},0)))`,
+        note: "uses most of its rating",
+        format: "General",
+      },
+      {
+        label: "Left on the weakest",
+        formula: `=IF(COUNT(${column("Used")})=0,"",INT((1-MAX(${column("Used")}))*100+0.000000001)/100)`,
+        note: "share of its rating",
+        format: "0%",
+      },
     ],
     states: lines.map((line) => {
       const due = request.items.find((one) => one.item.row === line.row)?.item.nextDue;
-      return line.decision === "REFUSED" || due == null ? null : `=IF(MAX(TODAY(),${INPUT.asOf})>=${String(due)},"DUE for inspection","${IN_USE}")`;
+      return line.decision === "REFUSED" || due == null
+        ? null
+        : `=IF(MAX(TODAY(),${INPUT.asOf})>=${String(due)},"DUE for inspection","${IN_USE}")`;
     }),
     rows: lines.map((line, index) => rowOf(line, ITEM_ROW + 1 + index, request)),
   };
@@ -107,7 +193,10 @@ function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): 
 /** Share left by the choke, as the engine counts it: of chain by the stricter of two tables, of the rest by the choker table. */
 function choked(gear: string): string {
   if (gear === "chain sling") return `GEAR.RATEDAT(1,"choker",1,90,"horizontal",${INPUT.choke})`;
-  const shares = CHOKE.reduceRight((beyond, { end, closed, share }) => `IF(${INPUT.choke}${closed ? "<=" : "<"}${end.toString()},${String(share)},${beyond})`, "NA()");
+  const shares = CHOKE.reduceRight(
+    (beyond, { end, closed, share }) => `IF(${INPUT.choke}${closed ? "<=" : "<"}${end.toString()},${String(share)},${beyond})`,
+    "NA()",
+  );
   return `IF(ISNUMBER(${INPUT.choke}),IF(${INPUT.choke}<0,NA(),${String(CHOKER_SHARE)}*${shares}),NA())`;
 }
 /** The gear as the function for side loads is told it: only an eyebolt whose name says so has a shoulder. */
@@ -119,7 +208,8 @@ function heat(gear: string, named: readonly string[]): string {
   if (gear === "chain sling") return hotChain(named);
   const range = SERVICE_TEMPERATURE[gear];
   if (range === undefined) return "NA()";
-  const inside = ([least, most]: readonly [string, string]): string => `IF(AND(${INPUT.temperature}>=${least},${INPUT.temperature}<=${most}),1,NA())`;
+  const inside = ([least, most]: readonly [string, string]): string =>
+    `IF(AND(${INPUT.temperature}>=${least},${INPUT.temperature}<=${most}),1,NA())`;
   return `IF(${INPUT.scale}="F",${inside(range.F)},IF(${INPUT.scale}="C",${inside(range.C)},NA()))`;
 }
 /** The grade that the row names is what counts; another that is typed, or two in the row, is no grade at all. */

@@ -7,11 +7,36 @@ import { CAUTION, LIFT_SHEET } from "../kit/sheets";
 import { SHEET_COLORS } from "../kit/tints";
 import { WorkbookError } from "../kit/workbook-error";
 import type { LiftToWrite } from "../port";
-import { columnOf, INPUT_ROW, ITEM_ROW, letterOf, LIFT_HEADINGS, type LiftHeading, type LiftPlan, planLift, RESULT_ROW, WORKED_OUT } from "./plan-lift";
+import {
+  columnOf,
+  INPUT_ROW,
+  ITEM_ROW,
+  letterOf,
+  LIFT_HEADINGS,
+  type LiftHeading,
+  type LiftPlan,
+  planLift,
+  RESULT_ROW,
+  WORKED_OUT,
+} from "./plan-lift";
 
 const WIDTHS: Readonly<Record<LiftHeading, number>> = {
-  Id: 160, Gear: 96, Place: 120, Decision: 90, Used: 56, Needed: 76, "Rated here": 76, Left: 76, "State when read": 150,
-  Tag: 60, "Tag unit": 60, "Side load deg": 60, "Hitch share": 56, "Heat share": 56, "Side share": 56, "Rated load from": 240,
+  Id: 160,
+  Gear: 96,
+  Place: 120,
+  Decision: 90,
+  Used: 56,
+  Needed: 76,
+  "Rated here": 76,
+  Left: 76,
+  "State when read": 150,
+  Tag: 60,
+  "Tag unit": 60,
+  "Side load deg": 60,
+  "Hitch share": 56,
+  "Heat share": 56,
+  "Side share": 56,
+  "Rated load from": 240,
 };
 export async function writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }> {
   const plan = planLift(lift);
@@ -39,8 +64,16 @@ async function ownSheet(context: Excel.RequestContext): Promise<Excel.Worksheet>
   top.load("values");
   await context.sync();
   const [title, caution] = (top.values as CellValue[][]).map((row) => readText(row[0]));
-  if (title !== LIFT_SHEET || caution !== CAUTION) throw new WorkbookError("other shape", `The sheet "${LIFT_SHEET}" is not one that this add-in wrote. Rename that sheet, then try again; nothing was written.`);
-  if (sheet.protection.protected) throw new WorkbookError("protected", `The sheet "${LIFT_SHEET}" is protected. Unprotect it under Review, then try again; nothing was written.`);
+  if (title !== LIFT_SHEET || caution !== CAUTION)
+    throw new WorkbookError(
+      "other shape",
+      `The sheet "${LIFT_SHEET}" is not one that this add-in wrote. Rename that sheet, then try again; nothing was written.`,
+    );
+  if (sheet.protection.protected)
+    throw new WorkbookError(
+      "protected",
+      `The sheet "${LIFT_SHEET}" is protected. Unprotect it under Review, then try again; nothing was written.`,
+    );
   const all = sheet.getRange();
   all.conditionalFormats.clearAll();
   all.dataValidation.clear();
@@ -102,7 +135,8 @@ const PERCENT: readonly LiftHeading[] = ["Used", "Hitch share", "Heat share", "S
 const LOADS: readonly LiftHeading[] = ["Needed", "Rated here", "Left"];
 /** All other columns are text, so that an id such as 3/4 stays one. */
 const AS_IT_COMES: readonly LiftHeading[] = ["Decision", "Tag", "Side load deg"];
-const formatOf = (heading: LiftHeading): string => (PERCENT.includes(heading) ? "0.0%" : LOADS.includes(heading) ? "#,##0.0##" : AS_IT_COMES.includes(heading) ? "General" : "@");
+const formatOf = (heading: LiftHeading): string =>
+  PERCENT.includes(heading) ? "0.0%" : LOADS.includes(heading) ? "#,##0.0##" : AS_IT_COMES.includes(heading) ? "General" : "@";
 function writeItems(sheet: Excel.Worksheet, plan: LiftPlan): void {
   const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, LIFT_HEADINGS.length);
   headings.numberFormat = TEXT;
@@ -129,7 +163,9 @@ function writeItems(sheet: Excel.Worksheet, plan: LiftPlan): void {
   of("Decision").format.font.bold = true;
 }
 function dress(sheet: Excel.Worksheet, plan: LiftPlan): void {
-  LIFT_HEADINGS.forEach((heading, column) => { sheet.getRangeByIndexes(ITEM_ROW - 1, column, 1, 1).format.columnWidth = WIDTHS[heading]; });
+  LIFT_HEADINGS.forEach((heading, column) => {
+    sheet.getRangeByIndexes(ITEM_ROW - 1, column, 1, 1).format.columnWidth = WIDTHS[heading];
+  });
   const headings = sheet.getRangeByIndexes(ITEM_ROW - 1, 0, 1, LIFT_HEADINGS.length);
   headings.format.font.bold = true;
   headings.format.wrapText = true;

@@ -10,7 +10,9 @@ export async function readGrid(context: Excel.RequestContext, place: LogPlace): 
   range.load("values,rowCount,columnCount");
   await context.sync();
   const values = range.values as CellValue[][];
-  const columns = Array.from({ length: range.columnCount }, (_, column) => column).filter((column) => values.some((row) => mayBeDate(row[column])));
+  const columns = Array.from({ length: range.columnCount }, (_, column) => column).filter((column) =>
+    values.some((row) => mayBeDate(row[column])),
+  );
   const formats = columns.map((column) => {
     const cells = range.getColumn(column);
     cells.load("numberFormat");

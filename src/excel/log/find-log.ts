@@ -8,7 +8,8 @@ import type { ReadRequest } from "../port";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
 const HEAD = 45;
-export const NO_LOG = "No gear log was found. Select the log with its headings, then press Use selection; it needs an Id or Gear heading and at least two others that are recognised.";
+export const NO_LOG =
+  "No gear log was found. Select the log with its headings, then press Use selection; it needs an Id or Gear heading and at least two others that are recognised.";
 interface Candidate {
   readonly sheet: string;
   readonly sheetId: string;
@@ -46,7 +47,18 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
     .map(({ name, sheet, range }) => {
       const head = sheet.getRangeByIndexes(range.rowIndex, range.columnIndex, Math.min(HEAD, range.rowCount), range.columnCount);
       head.load("values");
-      return { candidate: { sheet: name, sheetId: sheet.id, address: withoutSheet(range.address), row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount } satisfies Candidate, head };
+      return {
+        candidate: {
+          sheet: name,
+          sheetId: sheet.id,
+          address: withoutSheet(range.address),
+          row: range.rowIndex,
+          column: range.columnIndex,
+          rows: range.rowCount,
+          columns: range.columnCount,
+        } satisfies Candidate,
+        head,
+      };
     });
   await context.sync();
 
@@ -55,13 +67,29 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
       const found = findLog(asGrid(head.values), request.choices);
       return found === null ? [] : [{ candidate, found }];
     })
-    .sort((a, b) => Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) || b.found.score - a.found.score || b.candidate.rows - a.candidate.rows)
+    .sort(
+      (a, b) =>
+        Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) ||
+        b.found.score - a.found.score ||
+        b.candidate.rows - a.candidate.rows,
+    )
     .map(({ candidate, found }) => {
       const { sheet, sheetId, address } = candidate;
       const headingRow = candidate.row + found.headingRow;
-      const table = tableRanges.find(({ table: t, range }) => t.worksheet.name === sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount);
+      const table = tableRanges.find(
+        ({ table: t, range }) => t.worksheet.name === sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount,
+      );
       const isRegister = sheet === REGISTER_SHEET;
-      if (table) return { place: { sheet, sheetId, address: withoutSheet(table.range.address), how: isRegister ? "register" : "table", table: table.table.name } };
+      if (table)
+        return {
+          place: {
+            sheet,
+            sheetId,
+            address: withoutSheet(table.range.address),
+            how: isRegister ? "register" : "table",
+            table: table.table.name,
+          },
+        };
       return { place: { sheet, sheetId, address, how: isRegister ? "register" : "found", table: "" } };
     });
 }
@@ -95,7 +123,10 @@ async function sheetOf(context: Excel.RequestContext, { sheet, sheetId }: LogPla
   return !byId.isNullObject ? byId : byName.isNullObject ? null : byName;
 }
 function gone(place: LogPlace): WorkbookError {
-  return new WorkbookError("no log", `The sheet ${place.sheet} with the log is gone or empty. Find the log again, or select it and press Use selection.`);
+  return new WorkbookError(
+    "no log",
+    `The sheet ${place.sheet} with the log is gone or empty. Find the log again, or select it and press Use selection.`,
+  );
 }
 /** The selected range; a single cell stands for the table around it, else for all that its sheet holds. */
 export async function selectionPlace(context: Excel.RequestContext): Promise<LogPlace> {
@@ -119,9 +150,17 @@ export async function selectionPlace(context: Excel.RequestContext): Promise<Log
   await context.sync();
 
   const { name: sheet, id: sheetId } = active;
-  if (used.isNullObject || trimmed === null) throw new WorkbookError("no log", "The sheet is empty. Open or type the log first, then select it.");
-  const around = ranges.find(({ range }) => selected.rowIndex >= range.rowIndex && selected.rowIndex < range.rowIndex + range.rowCount && selected.columnIndex >= range.columnIndex && selected.columnIndex < range.columnIndex + range.columnCount);
-  if (selected.rowCount > 1 && !trimmed.isNullObject) return { sheet, sheetId, address: withoutSheet(trimmed.address), how: "selection", table: "" };
+  if (used.isNullObject || trimmed === null)
+    throw new WorkbookError("no log", "The sheet is empty. Open or type the log first, then select it.");
+  const around = ranges.find(
+    ({ range }) =>
+      selected.rowIndex >= range.rowIndex &&
+      selected.rowIndex < range.rowIndex + range.rowCount &&
+      selected.columnIndex >= range.columnIndex &&
+      selected.columnIndex < range.columnIndex + range.columnCount,
+  );
+  if (selected.rowCount > 1 && !trimmed.isNullObject)
+    return { sheet, sheetId, address: withoutSheet(trimmed.address), how: "selection", table: "" };
   if (around) return { sheet, sheetId, address: withoutSheet(around.range.address), how: "table", table: around.name };
   return { sheet, sheetId, address: withoutSheet(used.address), how: "selection", table: "" };
 }

@@ -13,12 +13,28 @@ import { findLogs, grownPlace, NO_LOG, selectionPlace } from "./find-log";
 export async function readLog(request: ReadRequest): Promise<ReadLog> {
   return inWorkbook(async (context) => {
     const logs = await findLogs(context, request);
-    const place = request.from === "auto" ? logs[0]?.place : request.from === "selection" ? await selectionPlace(context) : await grownPlace(context, request.from);
+    const place =
+      request.from === "auto"
+        ? logs[0]?.place
+        : request.from === "selection"
+          ? await selectionPlace(context)
+          : await grownPlace(context, request.from);
     if (place === undefined) throw new WorkbookError("no log", NO_LOG);
     const grid = await readGrid(context, place);
     const house = await readHouseSheet(context);
     const report = reportOn(grid, withHouse(request, house));
-    if (report === null) throw new WorkbookError("no log", request.from === "selection" ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.` : NO_LOG);
-    return { place, report, refusedLimits: refusedLimits(house), others: logs.map(({ place: { sheet } }) => sheet).filter((sheet) => sheet !== place.sheet && sheet !== REGISTER_SHEET) };
+    if (report === null)
+      throw new WorkbookError(
+        "no log",
+        request.from === "selection"
+          ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.`
+          : NO_LOG,
+      );
+    return {
+      place,
+      report,
+      refusedLimits: refusedLimits(house),
+      others: logs.map(({ place: { sheet } }) => sheet).filter((sheet) => sheet !== place.sheet && sheet !== REGISTER_SHEET),
+    };
   });
 }

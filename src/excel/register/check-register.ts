@@ -21,7 +21,11 @@ import { planRegister } from "./plan-register";
 import { readColumns } from "./read-register";
 import { againstLog, countedAnew, withNote } from "./worse-of-both";
 
-export async function checkRegister(basis: readonly BasisId[], asOf: number, other: ReadLog | null = null): ReturnType<WorkbookPort["checkRegister"]> {
+export async function checkRegister(
+  basis: readonly BasisId[],
+  asOf: number,
+  other: ReadLog | null = null,
+): ReturnType<WorkbookPort["checkRegister"]> {
   return inWorkbook(async (context) => {
     const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
     const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
@@ -57,8 +61,21 @@ export async function checkRegister(basis: readonly BasisId[], asOf: number, oth
     const own = report.items.map((item) => withNote(item, readText(columns[item.row - 1]?.[noted])));
     const saysOf = (row: number): string => readText((verdicts.values as CellValue[][])[row - 1]?.[0]);
     const log = other === null || other.place.sheet === REGISTER_SHEET ? null : other;
-    const { items, apart } = log === null ? { items: own, apart: [] } : againstLog(own, log.report, planRegister(log.report, log.place, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes);
-    const place: LogPlace = { sheet: REGISTER_SHEET, sheetId: sheet.id, address: withoutSheet(range.address), how: "register", table: REGISTER_TABLE };
+    const { items, apart } =
+      log === null
+        ? { items: own, apart: [] }
+        : againstLog(
+            own,
+            log.report,
+            planRegister(log.report, log.place, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes,
+          );
+    const place: LogPlace = {
+      sheet: REGISTER_SHEET,
+      sheetId: sheet.id,
+      address: withoutSheet(range.address),
+      how: "register",
+      table: REGISTER_TABLE,
+    };
     // A cell is right when it says what the register's own rows say, with the log as it was when they were built.
     const disagree = own.filter((item) => saysOf(item.row) !== item.verdict.decision && !saysOf(item.row).startsWith("#"));
     const shown = items.map((item) => (saysOf(item.row) === item.verdict.decision ? item : { ...item, cellSays: saysOf(item.row) }));
@@ -67,7 +84,11 @@ export async function checkRegister(basis: readonly BasisId[], asOf: number, oth
       check: {
         disagreeing: disagree.map((item) => ({ id: item.id, cell: saysOf(item.row), judged: item.verdict.decision })),
         apart,
-        builtUnder: builtUnder(report, { rules: rules.values as CellValue[][], day: day.values as CellValue[][], formula: day.formulas as CellValue[][] }, house !== null && !readsHouse),
+        builtUnder: builtUnder(
+          report,
+          { rules: rules.values as CellValue[][], day: day.values as CellValue[][], formula: day.formulas as CellValue[][] },
+          house !== null && !readsHouse,
+        ),
         functionsMissing: report.items.some((item) => saysOf(item.row).startsWith("#NAME")),
         withoutHouse: house !== null && !readsHouse,
       },
@@ -75,7 +96,11 @@ export async function checkRegister(basis: readonly BasisId[], asOf: number, oth
   });
 }
 /** What the register names where it is not what it is judged by here. House limits that it does not read are told apart. */
-function builtUnder({ basis, asOf }: Report, cells: Readonly<Record<"rules" | "day" | "formula", readonly (readonly CellValue[])[]>>, withoutHouse: boolean): RegisterCheck["builtUnder"] {
+function builtUnder(
+  { basis, asOf }: Report,
+  cells: Readonly<Record<"rules" | "day" | "formula", readonly (readonly CellValue[])[]>>,
+  withoutHouse: boolean,
+): RegisterCheck["builtUnder"] {
   const named = readBasis(cells.rules[0]?.[0]);
   const rules = named.ok ? named.ids : null;
   const day = cells.day[0]?.[0];

@@ -32,7 +32,11 @@ export function copiedFrom({ sheet, used }: ReturnType<typeof loadCopied>): Copi
   if (sheet.isNullObject || used.isNullObject) return NOTHING_COPIED;
   const values = used.values as CellValue[][];
   const [title, name, id] = values[0] ?? [];
-  if (readText(title) !== TITLE) throw new WorkbookError("other shape", `The hidden sheet "${COPIED_SHEET}" is not one that this add-in wrote. Rename it, then try again; nothing was written.`);
+  if (readText(title) !== TITLE)
+    throw new WorkbookError(
+      "other shape",
+      `The hidden sheet "${COPIED_SHEET}" is not one that this add-in wrote. Rename it, then try again; nothing was written.`,
+    );
   const fields = (values[1] ?? []).map((cell) => FIELD_IDS.find((id) => id === cell));
   const rows = new Map<string, Map<FieldId, string>>();
   for (const line of values.slice(TOP)) {
@@ -52,5 +56,9 @@ export function copiedRows({ source, rows }: Copied): readonly (readonly string[
   const fields = FIELD_IDS.filter((id) => id === "id" || filled.has(id));
   const width = Math.max(3, fields.length);
   const wide = (line: readonly string[]): readonly string[] => [...line, ...Array.from({ length: width - line.length }, () => "")];
-  return [wide([TITLE, source.name, source.id]), wide(fields), ...[...rows.values()].map((cells) => wide(fields.map((id) => cells.get(id) ?? "")))];
+  return [
+    wide([TITLE, source.name, source.id]),
+    wide(fields),
+    ...[...rows.values()].map((cells) => wide(fields.map((id) => cells.get(id) ?? ""))),
+  ];
 }

@@ -19,7 +19,10 @@ export function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]):
     ["Decision", "What to do"],
     ...DECISIONS.map((d) => [`${SYMBOLS[d]} ${d}`, ACTIONS[d]]),
     ["", ""],
-    ["Rebuilding", "A cell that nobody changed here follows the log when the register is rebuilt; what the log said last is kept on a hidden sheet of the add-in. What was typed here stays. A blank in the log clears nothing here."],
+    [
+      "Rebuilding",
+      "A cell that nobody changed here follows the log when the register is rebuilt; what the log said last is kept on a hidden sheet of the add-in. What was typed here stays. A blank in the log clears nothing here.",
+    ],
     ["", ""],
     ["Printing", "Flag, id, gear and what was worked out, one page wide. To print every column, clear the print area under Page Layout."],
     ["", ""],

@@ -49,12 +49,16 @@ export function planRegister(report: Report, place: LogPlace, { register: old, c
   const own = place.sheet === REGISTER_SHEET;
   const known = copiedOf(lastCopied, place) ? lastCopied : NOTHING_COPIED;
   const copied = new Map<string, ReadonlyMap<FieldId, string>>();
-  const saidBefore = (index: number | undefined): string => readText(old?.values[index ?? -1]?.[old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS))]);
+  const saidBefore = (index: number | undefined): string =>
+    readText(old?.values[index ?? -1]?.[old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS))]);
   let followed = 0;
   const differing: RegisterPlan["differing"][number][] = [];
-  let added = 0, kept = 0, normal = 0;
+  let added = 0,
+    kept = 0,
+    normal = 0;
   const taken = new Set<string>();
-  const keepExtra = (index: number | undefined): Written[] => extras.map(({ column }) => (index === undefined ? "" : plain(old?.formulas[index]?.[column])));
+  const keepExtra = (index: number | undefined): Written[] =>
+    extras.map(({ column }) => (index === undefined ? "" : plain(old?.formulas[index]?.[column])));
 
   for (const item of report.items) {
     const index = oldRows.get(item.id.toLowerCase());
@@ -73,33 +77,56 @@ export function planRegister(report: Report, place: LogPlace, { register: old, c
       if (merge.copied !== "") cells.set(id, merge.copied);
       if (mine === null || merge.how === "same") return merge.value;
       const both = { register: shown(id, mine), log: shown(id, log) };
-      if (merge.how !== "typed") said.push({ how: merge.how, words: `${field(id).heading}: register ${both.register}, log ${both.log === "" ? "blank" : both.log}` });
+      if (merge.how !== "typed")
+        said.push({
+          how: merge.how,
+          words: `${field(id).heading}: register ${both.register}, log ${both.log === "" ? "blank" : both.log}`,
+        });
       if (merge.how === "taken") followed += 1;
       else if (both.log !== "" || merge.how === "apart") differing.push({ id: item.id, heading: field(id).heading, ...both });
       return merge.value;
     };
     const logUnit = rowUnitOf(item.cells, report.headings);
-    const unit = merged("unit", readText(item.cells.get("unit")) === "" ? (logUnit ?? "") : written("unit", item.cells.get("unit"), null, null));
+    const unit = merged(
+      "unit",
+      readText(item.cells.get("unit")) === "" ? (logUnit ?? "") : written("unit", item.cells.get("unit"), null, null),
+    );
     const rowUnit = namedUnit(readText(unit))?.unit ?? logUnit;
     const line = fields.map((id): Written => {
       if (id === "unit") return unit;
-      const log = id === "ratedLoad" ? ratedText(item.cells.get(id), loadUnit, headingOf(id)) : id === "clipTorque" ? torqueText(item.cells.get(id), headingOf(id)) : written(id, item.cells.get(id), columnUnits.get(id) ?? logUnit, rowUnit);
+      const log =
+        id === "ratedLoad"
+          ? ratedText(item.cells.get(id), loadUnit, headingOf(id))
+          : id === "clipTorque"
+            ? torqueText(item.cells.get(id), headingOf(id))
+            : written(id, item.cells.get(id), columnUnits.get(id) ?? logUnit, rowUnit);
       const value = merged(id, log);
       if (id !== "service" || value !== "") return value;
       if (readText(before?.[oldColumns.get(id) ?? -1]) === "") normal += 1;
       return NORMAL;
     });
     copied.set(item.id.toLowerCase(), cells.set("id", item.id));
-    if (said.length > 0) changes.set(item.id.toLowerCase(), { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
+    if (said.length > 0)
+      changes.set(item.id.toLowerCase(), { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
     // The register read as its own log cannot settle what the log said.
-    logDiffers.push(own ? saidBefore(index) : said.some(({ how }) => how === "apart") ? differsText(item, said.filter(({ how }) => how === "apart").map(({ words }) => words)) : "");
+    logDiffers.push(
+      own
+        ? saidBefore(index)
+        : said.some(({ how }) => how === "apart")
+          ? differsText(
+              item,
+              said.filter(({ how }) => how === "apart").map(({ words }) => words),
+            )
+          : "",
+    );
     rows.push(line);
     extraRows.push(keepExtra(index));
   }
   const onlyInRegister: string[] = [];
   old?.values.forEach((line, index) => {
     const id = readText(line[oldColumns.get("id") ?? -1]);
-    if (taken.has(id.toLowerCase()) || line.every((cell, column) => ![...oldColumns.values()].includes(column) || readText(cell) === "")) return;
+    if (taken.has(id.toLowerCase()) || line.every((cell, column) => ![...oldColumns.values()].includes(column) || readText(cell) === ""))
+      return;
     if (id !== "") onlyInRegister.push(id);
     const last = known.rows.get(id.toLowerCase());
     if (last) copied.set(id.toLowerCase(), last);
@@ -108,14 +135,38 @@ export function planRegister(report: Report, place: LogPlace, { register: old, c
     extraRows.push(keepExtra(index));
   });
   const stated = own ? logDiffers : partsOfAssemblies(report, changes, logDiffers);
-  const both = [...changes].filter(([, change]) => change.both).map(([id]) => report.items.find((item) => item.id.toLowerCase() === id)?.id ?? id);
+  const both = [...changes]
+    .filter(([, change]) => change.both)
+    .map(([id]) => report.items.find((item) => item.id.toLowerCase() === id)?.id ?? id);
   return {
-    logDiffers: stated, changes, copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
-    fields, extras: extras.map((e) => e.heading), rows, extraRows, notes: notesFor(fields, report.basis), added, kept, differing, onlyInRegister,
+    logDiffers: stated,
+    changes,
+    copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
+    fields,
+    extras: extras.map((e) => e.heading),
+    rows,
+    extraRows,
+    notes: notesFor(fields, report.basis),
+    added,
+    kept,
+    differing,
+    onlyInRegister,
     sentences: [
-      ...(normal === 0 ? [] : [`Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`]),
-      ...(followed === 0 ? [] : [`${followed.toLocaleString("en-US")} ${followed === 1 ? "cell that nobody had changed in the register took its" : "cells that nobody had changed in the register took their"} new value from the log.`]),
-      ...(both.length === 0 ? [] : [`Changed both in the register and in the log: ${some(both)}. The worse verdict of the two counts until both say the same and the register is rebuilt.`]),
+      ...(normal === 0
+        ? []
+        : [
+            `Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`,
+          ]),
+      ...(followed === 0
+        ? []
+        : [
+            `${followed.toLocaleString("en-US")} ${followed === 1 ? "cell that nobody had changed in the register took its" : "cells that nobody had changed in the register took their"} new value from the log.`,
+          ]),
+      ...(both.length === 0
+        ? []
+        : [
+            `Changed both in the register and in the log: ${some(both)}. The worse verdict of the two counts until both say the same and the register is rebuilt.`,
+          ]),
     ],
   };
 }

@@ -35,14 +35,27 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
   await context.sync();
   const copied = copiedFrom(copying);
   const keeps = !copying.sheet.isNullObject;
-  if (!notes.isNullObject && notes.protection.protected) throw new WorkbookError("protected", `The sheet "${NOTES_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
-  if (!house.isNullObject && house.protection.protected) throw new WorkbookError("protected", `The sheet "${HOUSE_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
+  if (!notes.isNullObject && notes.protection.protected)
+    throw new WorkbookError(
+      "protected",
+      `The sheet "${NOTES_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`,
+    );
+  if (!house.isNullObject && house.protection.protected)
+    throw new WorkbookError(
+      "protected",
+      `The sheet "${HOUSE_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`,
+    );
   if (sheet.isNullObject) {
     if (!elsewhere.isNullObject) throw otherShape(`a table named "${REGISTER_TABLE}" stands on another sheet`);
     return { sheet: false, notes: !notes.isNullObject, copied: NOTHING_COPIED, keeps, table: null, why: "" };
   }
-  if (sheet.protection.protected) throw new WorkbookError("protected", `The sheet "${REGISTER_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`);
-  if (table.isNullObject) return { sheet: true, notes: !notes.isNullObject, copied, keeps, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
+  if (sheet.protection.protected)
+    throw new WorkbookError(
+      "protected",
+      `The sheet "${REGISTER_SHEET}" is protected. Unprotect it under Review, then build again; nothing was written.`,
+    );
+  if (table.isNullObject)
+    return { sheet: true, notes: !notes.isNullObject, copied, keeps, table: null, why: `it has no table named "${REGISTER_TABLE}"` };
   const range = table.getRange();
   range.load("rowIndex,columnIndex,rowCount,columnCount");
   const first = table.getHeaderRowRange();
@@ -51,8 +64,20 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
   const headings = ((first.values as CellValue[][])[0] ?? []).map(readText);
   const { columns, formulas } = await readColumns(context, table, headings);
   return {
-    sheet: true, notes: !notes.isNullObject, copied, keeps, why: "",
-    table: { headings, values: columns, formulas, rows: range.rowCount - 1, columns: range.columnCount, row: range.rowIndex, column: range.columnIndex },
+    sheet: true,
+    notes: !notes.isNullObject,
+    copied,
+    keeps,
+    why: "",
+    table: {
+      headings,
+      values: columns,
+      formulas,
+      rows: range.rowCount - 1,
+      columns: range.columnCount,
+      row: range.rowIndex,
+      column: range.columnIndex,
+    },
   };
 }
 const RESULTS = new Set(RESULT_HEADINGS.map(key));
@@ -60,7 +85,11 @@ const RESULTS = new Set(RESULT_HEADINGS.map(key));
  * The typed columns of the register: values of the input columns, formulas of those that people added, and where the log
  * differs. The worked-out columns hold long sentences and are not read.
  */
-export async function readColumns(context: Excel.RequestContext, table: Excel.Table, headings: readonly string[]): Promise<{ columns: CellValue[][]; formulas: CellValue[][] }> {
+export async function readColumns(
+  context: Excel.RequestContext,
+  table: Excel.Table,
+  headings: readonly string[],
+): Promise<{ columns: CellValue[][]; formulas: CellValue[][] }> {
   const body = table.getDataBodyRange();
   body.load("rowCount");
   const runs = typedRuns(headings).map(({ from, count }) => {

@@ -11,7 +11,13 @@ export interface OldRegister {
   readonly values: readonly (readonly CellValue[])[];
   readonly formulas: readonly (readonly CellValue[])[];
 }
-export type OldShape = { readonly ok: true; readonly columns: ReadonlyMap<FieldId, number>; readonly extras: readonly { readonly heading: string; readonly column: number }[] } | { readonly ok: false; readonly why: string };
+export type OldShape =
+  | {
+      readonly ok: true;
+      readonly columns: ReadonlyMap<FieldId, number>;
+      readonly extras: readonly { readonly heading: string; readonly column: number }[];
+    }
+  | { readonly ok: false; readonly why: string };
 /** Whether a table is a register of this add-in: its own headings, with an Id and the result columns. */
 export function shapeOf(old: Pick<OldRegister, "headings">): OldShape {
   const byHeading = new Map(FIELD_IDS.map((id) => [key(field(id).heading), id]));
@@ -25,9 +31,13 @@ export function shapeOf(old: Pick<OldRegister, "headings">): OldShape {
     else extras.push({ heading, column });
   });
   const missing = ["Verdict", "Reason"].filter((h) => !old.headings.some((o) => key(o) === key(h)));
-  if (!columns.has("id") || missing.length > 0) return { ok: false, why: `its table has no column ${[...(columns.has("id") ? [] : ["Id"]), ...missing].join(", ")}` };
+  if (!columns.has("id") || missing.length > 0)
+    return { ok: false, why: `its table has no column ${[...(columns.has("id") ? [] : ["Id"]), ...missing].join(", ")}` };
   return { ok: true, columns, extras };
 }
 export function otherShape(why: string): WorkbookError {
-  return new WorkbookError("other shape", `The sheet "${REGISTER_SHEET}" is no register of this add-in: ${why}. Rename that sheet, then build again; nothing was written.`);
+  return new WorkbookError(
+    "other shape",
+    `The sheet "${REGISTER_SHEET}" is no register of this add-in: ${why}. Rename that sheet, then build again; nothing was written.`,
+  );
 }

@@ -10,7 +10,18 @@ import { REQUEST_SIZE, sizeOf, writeInParts, type Written } from "../kit/in-part
 import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, HEADING_ROW, HOUSE_SHEET, REGISTER_SHEET, REGISTER_TABLE } from "../kit/sheets";
 import { SHEET_COLORS, SIGN_COLORS } from "../kit/tints";
 import type { Progress } from "../port";
-import { formulaOf, FRONT_COLUMNS, FROZEN_COLUMNS, inputFormat, inputWidth, LOG_DIFFERS, RESULT_COLUMNS, type ResultColumn, ROW_HEIGHT, WRAPPED } from "./columns";
+import {
+  formulaOf,
+  FRONT_COLUMNS,
+  FROZEN_COLUMNS,
+  inputFormat,
+  inputWidth,
+  LOG_DIFFERS,
+  RESULT_COLUMNS,
+  type ResultColumn,
+  ROW_HEIGHT,
+  WRAPPED,
+} from "./columns";
 import { copiedRows } from "./copied-sheet";
 import { writeNotes } from "./notes-sheet";
 import type { RegisterPlan, WriteOptions } from "./plan";
@@ -61,8 +72,16 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
 }
 function writeTop(sheet: Excel.Worksheet, options: WriteOptions): void {
   const top = sheet.getRange("A1:D3");
-  top.numberFormat = [["@", "@", "@", "@"], ["@", "@", "@", "yyyy-mm-dd"], ["@", "@", "@", "@"]];
-  top.values = [["Gear register", "", "", ""], ["Rules in force", options.basis.join(","), "As of", ""], [CAUTION, "", "", ""]];
+  top.numberFormat = [
+    ["@", "@", "@", "@"],
+    ["@", "@", "@", "yyyy-mm-dd"],
+    ["@", "@", "@", "@"],
+  ];
+  top.values = [
+    ["Gear register", "", "", ""],
+    ["Rules in force", options.basis.join(","), "As of", ""],
+    [CAUTION, "", "", ""],
+  ];
   sheet.getRange(AS_OF_CELL).formulas = [[options.asOf ?? "=TODAY()"]];
   const title = sheet.getRange("A1");
   title.format.font.bold = true;
@@ -83,7 +102,12 @@ function prepareColumns(sheet: Excel.Worksheet, plan: RegisterPlan, count: numbe
   sheet.getRangeByIndexes(HEAD, 0, 1, extrasAt(plan) + plan.extras.length).numberFormat = "@" as unknown as string[][];
 }
 function headingsOf(plan: RegisterPlan): string[] {
-  return [...FRONT_COLUMNS.map((c) => c.heading), ...plan.fields.map((id) => field(id).heading), ...RESULT_COLUMNS.map((c) => c.heading), ...plan.extras];
+  return [
+    ...FRONT_COLUMNS.map((c) => c.heading),
+    ...plan.fields.map((id) => field(id).heading),
+    ...RESULT_COLUMNS.map((c) => c.heading),
+    ...plan.extras,
+  ];
 }
 function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): Excel.Table {
   const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
@@ -110,10 +134,16 @@ function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOp
   again.name = REGISTER_TABLE;
   return again;
 }
-async function writeBody(context: Excel.RequestContext, sheet: Excel.Worksheet, plan: RegisterPlan, onProgress: (progress: Progress) => void): Promise<void> {
+async function writeBody(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  plan: RegisterPlan,
+  onProgress: (progress: Progress) => void,
+): Promise<void> {
   let start = 0;
   while (start < plan.rows.length) {
-    let size = 0, end = start;
+    let size = 0,
+      end = start;
     while (end < plan.rows.length && size < REQUEST_SIZE) size += sizeOf(plan.rows[end++] ?? []);
     sheet.getRangeByIndexes(HEAD + 1 + start, INPUTS, end - start, plan.fields.length).values = plan.rows.slice(start, end) as Written[][];
     // One request for every few megabytes: the number does not depend on the rows of any log below that size.
@@ -131,8 +161,10 @@ function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: Writ
     below.clear();
     below.format.autofitRows();
   }
-  if (options.oldColumns > width) sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
-  if (plan.extras.length > 0 && plan.rows.length > 0) sheet.getRangeByIndexes(HEAD + 1, extrasAt(plan), plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
+  if (options.oldColumns > width)
+    sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
+  if (plan.extras.length > 0 && plan.rows.length > 0)
+    sheet.getRangeByIndexes(HEAD + 1, extrasAt(plan), plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
 }
 /** One formula for a whole column: structured references read the row they stand in. */
 function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string, count: number): void {
@@ -144,7 +176,9 @@ function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string,
     column.format.columnWidth = result.width;
     column.format.horizontalAlignment = "Left";
   };
-  RESULT_COLUMNS.forEach((result, index) => { write(result, resultsAt(plan) + index); });
+  RESULT_COLUMNS.forEach((result, index) => {
+    write(result, resultsAt(plan) + index);
+  });
   FRONT_COLUMNS.forEach(write);
 }
 function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly string[], width: number, count: number): void {
@@ -167,7 +201,10 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
   body.format.rowHeight = ROW_HEIGHT;
   plan.fields.forEach((id, index) => {
     sheet.getRangeByIndexes(HEAD, INPUTS + index, 1, 1).format.columnWidth = inputWidth(id);
-    dropDown(sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1), id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: choicesOf(id) });
+    dropDown(
+      sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1),
+      id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: choicesOf(id) },
+    );
   });
   highlight(sheet, plan, width, count);
   sheet.freezePanes.freezeAt(sheet.getRange(`A1:${columnLetters(FROZEN_COLUMNS - 1)}${String(HEADING_ROW)}`));
@@ -186,7 +223,12 @@ function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly 
 /** Gear kinds for the drop-down: those that the register holds, then the others as far as the list reaches. */
 export function gearChoices(plan: Pick<RegisterPlan, "fields" | "rows">): readonly string[] {
   const column = plan.fields.indexOf("gear");
-  const held = new Set(plan.rows.map((row) => { const kind = matchKind(String(row[column] ?? "")); return kind.ok ? kind.kind.id : ""; }));
+  const held = new Set(
+    plan.rows.map((row) => {
+      const kind = matchKind(String(row[column] ?? ""));
+      return kind.ok ? kind.kind.id : "";
+    }),
+  );
   const order = [...GEAR].sort((a, b) => Number(held.has(b.id)) - Number(held.has(a.id)));
   return fittingChoices(order.map((kind) => kind.id));
 }
@@ -196,7 +238,12 @@ const SMALL = "&8";
 function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; readonly choices: readonly string[] | undefined }): void {
   if (!choices) return;
   column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
-  column.dataValidation.errorAlert = { showAlert: false, style: Excel.DataValidationAlertStyle.information, title: field(id).heading, message: TAKES[id] };
+  column.dataValidation.errorAlert = {
+    showAlert: false,
+    style: Excel.DataValidationAlertStyle.information,
+    title: field(id).heading,
+    message: TAKES[id],
+  };
 }
 function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
   const first = String(HEADING_ROW + 1);
@@ -205,7 +252,10 @@ function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, co
   const due = `$${letter("Due state")}${first}`;
   const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
   // Flag, id and gear, which stay in sight, and the verdict itself.
-  const signs = [sheet.getRangeByIndexes(HEAD + 1, 0, count, FROZEN_COLUMNS), sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, "Verdict"), count, 1)];
+  const signs = [
+    sheet.getRangeByIndexes(HEAD + 1, 0, count, FROZEN_COLUMNS),
+    sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, "Verdict"), count, 1),
+  ];
   for (const heading of ["Flag", "Verdict"]) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.font.bold = true;
   const tint = (range: Excel.Range, cell: string, word: string, color: { readonly fill: string; readonly font: string }): void => {
     const rule = range.conditionalFormats.add(Excel.ConditionalFormatType.custom);

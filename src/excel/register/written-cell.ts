@@ -30,7 +30,7 @@ export function written(id: FieldId, cell: CellValue, columnUnit: Unit | null, r
     return read.kind === "value" ? toNumber(read.value) : text === "" ? "" : `'${text}`;
   }
   if (type === "length") return lengthText(cell, columnUnit, rowUnit);
-  return isDateCell(cell) ? showDate(cell.serial) : (typeof cell === "string" ? cell.trim() : text);
+  return isDateCell(cell) ? showDate(cell.serial) : typeof cell === "string" ? cell.trim() : text;
 }
 /** A length keeps its words; a bare figure whose unit came from its heading carries the unit where the row says another. */
 function lengthText(cell: CellValue, columnUnit: Unit | null, rowUnit: Unit | null): string {
@@ -58,7 +58,11 @@ export function torqueText(cell: CellValue, heading: string): string {
 export function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly HeadingMatch[]): Unit | null {
   const own = readText(cells.get("unit"));
   if (own !== "") return namedUnit(own)?.unit ?? null;
-  const units = new Set(headings.filter((h) => h.field !== null && field(h.field).type === "length" && h.unit !== null && readText(cells.get(h.field)) !== "").map((h) => h.unit));
+  const units = new Set(
+    headings
+      .filter((h) => h.field !== null && field(h.field).type === "length" && h.unit !== null && readText(cells.get(h.field)) !== "")
+      .map((h) => h.unit),
+  );
   return units.size === 1 ? ([...units][0] ?? null) : null;
 }
 export const plain = (cell: CellValue): Written => (cell === null || cell === undefined ? "" : isDateCell(cell) ? cell.serial : cell);

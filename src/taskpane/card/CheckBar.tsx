@@ -12,7 +12,14 @@ const useStyles = makeStyles({
   now: { fontWeight: tokens.fontWeightSemibold },
   quiet: { color: tokens.colorNeutralForeground2 },
   out: { color: tokens.colorNeutralForeground2, textAlign: "right" },
-  track: { position: "relative", height: "16px", backgroundColor: tokens.colorNeutralBackground6, border: `1px solid ${tokens.colorNeutralStrokeAccessible}`, borderRadius: tokens.borderRadiusSmall, overflow: "hidden" },
+  track: {
+    position: "relative",
+    height: "16px",
+    backgroundColor: tokens.colorNeutralBackground6,
+    border: `1px solid ${tokens.colorNeutralStrokeAccessible}`,
+    borderRadius: tokens.borderRadiusSmall,
+    overflow: "hidden",
+  },
   used: { position: "absolute", insetBlock: 0, left: 0, forcedColorAdjust: "none" },
   beyond: {
     position: "absolute",
@@ -32,7 +39,11 @@ export function CheckBar({ finding }: { finding: Finding }) {
   const out = finding.comesOut === null ? "limit" : `${limitWord(finding)} ${finding.comesOut}`;
   const share = percentUsed(finding.share);
   return (
-    <div className={styles.bar} role="img" aria-label={`${finding.check}: ${now}, ${finding.countsFrom === undefined ? "" : `${start}, `}${out}; ${share}`}>
+    <div
+      className={styles.bar}
+      role="img"
+      aria-label={`${finding.check}: ${now}, ${finding.countsFrom === undefined ? "" : `${start}, `}${out}; ${share}`}
+    >
       <div className={styles.row} aria-hidden="true">
         <span className={styles.now}>{now}</span>
         <span>{share}</span>

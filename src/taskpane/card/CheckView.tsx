@@ -16,7 +16,14 @@ const useStyles = makeStyles({
   title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, fontWeight: tokens.fontWeightSemibold },
   part: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
-  others: { margin: 0, paddingLeft: "16px", color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  others: {
+    margin: 0,
+    paddingLeft: "16px",
+    color: tokens.colorNeutralForeground2,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    overflowWrap: "anywhere",
+  },
 });
 interface Props {
   group: CheckGroup;

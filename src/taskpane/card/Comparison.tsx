@@ -11,8 +11,22 @@ import { answers, silences } from "./rule-set-answers";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
-  line: { display: "flex", justifyContent: "space-between", alignItems: "center", gap: "6px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold },
-  why: { margin: "2px 0 0", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
+  line: {
+    display: "flex",
+    justifyContent: "space-between",
+    alignItems: "center",
+    gap: "6px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+  },
+  why: {
+    margin: "2px 0 0",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+    overflowWrap: "anywhere",
+  },
 });
 interface Props {
   item: ItemResult;

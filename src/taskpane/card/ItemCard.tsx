@@ -22,14 +22,34 @@ const useStyles = makeStyles({
   bar: { display: "flex", flexWrap: "wrap", justifyContent: "space-between", gap: "6px" },
   back: { minWidth: 0, marginLeft: "-8px" },
   head: { display: "flex", flexDirection: "column", gap: "6px" },
-  title: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere", ":focus": { outlineStyle: "none" } },
+  title: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase500,
+    lineHeight: tokens.lineHeightBase500,
+    fontWeight: tokens.fontWeightSemibold,
+    overflowWrap: "anywhere",
+    ":focus": { outlineStyle: "none" },
+  },
   about: { margin: 0, color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   chips: { display: "flex", flexWrap: "wrap", alignItems: "center", gap: "6px" },
   text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
-  facts: { display: "grid", gridTemplateColumns: "auto minmax(0, 1fr)", gap: "2px 10px", margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  facts: {
+    display: "grid",
+    gridTemplateColumns: "auto minmax(0, 1fr)",
+    gap: "2px 10px",
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   name: { color: tokens.colorNeutralForeground2 },
   fact: { margin: 0, overflowWrap: "anywhere" },
-  small: { margin: 0, paddingLeft: "18px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  small: {
+    margin: 0,
+    paddingLeft: "18px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    overflowWrap: "anywhere",
+  },
   checks: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "8px" },
 });
 interface Props {
@@ -100,7 +120,14 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
       <Section title="Checks" aside={count(groups.length, "check")}>
         <ul className={styles.checks}>
           {groups.map((group) => (
-            <CheckView key={group.key} group={group} number={parts.find((part) => part.part === group.part)?.number} gear={item.gear} across={across} told={group.first === told} />
+            <CheckView
+              key={group.key}
+              group={group}
+              number={parts.find((part) => part.part === group.part)?.number}
+              gear={item.gear}
+              across={across}
+              told={group.first === told}
+            />
           ))}
         </ul>
       </Section>

@@ -16,7 +16,17 @@ const useStyles = makeStyles({
     forcedColorAdjust: "none",
     "@media (forced-colors: active)": { color: "CanvasText", "--part-body": "Canvas" },
   },
-  names: { listStyleType: "none", margin: 0, padding: 0, flex: "1 1 96px", display: "flex", flexDirection: "column", gap: "5px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  names: {
+    listStyleType: "none",
+    margin: 0,
+    padding: 0,
+    flex: "1 1 96px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "5px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   name: { display: "flex", alignItems: "center", gap: "6px" },
   number: {
     display: "inline-flex",
@@ -40,7 +50,12 @@ export function PartPicture({ gear, parts }: { gear: string | null; parts: reado
   if (drawing === undefined) return null;
   return (
     <div className={styles.box}>
-      <svg className={styles.picture} viewBox={`0 0 ${String(SIZE)} ${String(SIZE)}`} role="img" aria-label={`Line drawing of a ${gear}: ${parts.map(({ number, part }) => `${String(number)} ${part}`).join(", ")}`}>
+      <svg
+        className={styles.picture}
+        viewBox={`0 0 ${String(SIZE)} ${String(SIZE)}`}
+        role="img"
+        aria-label={`Line drawing of a ${gear}: ${parts.map(({ number, part }) => `${String(number)} ${part}`).join(", ")}`}
+      >
         {drawing.picture}
         {parts.map((part) => (
           <Balloon key={part.part} part={part} drawing={drawing} />
@@ -49,7 +64,10 @@ export function PartPicture({ gear, parts }: { gear: string | null; parts: reado
       <ol className={styles.names} aria-label="Parts in the drawing">
         {parts.map(({ number, part, decision }) => (
           <li key={part} className={styles.name}>
-            <span className={styles.number} style={{ backgroundColor: tints[decision].fill, color: tints[decision].ink, borderColor: tints[decision].mark }}>
+            <span
+              className={styles.number}
+              style={{ backgroundColor: tints[decision].fill, color: tints[decision].ink, borderColor: tints[decision].mark }}
+            >
               {number}
             </span>
             <span>

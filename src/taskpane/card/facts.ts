@@ -13,9 +13,18 @@ export interface Fact {
   readonly text: string;
 }
 const ASKED: readonly FieldId[] = ["inspected", "inspector", "size", "ratedLoad", "gauge"];
-const NAMES: Partial<Record<FieldId, string>> = { inspected: "Last inspection", inspector: "Inspected by", size: "Size", ratedLoad: "Rated load", gauge: "Gauge" };
+const NAMES: Partial<Record<FieldId, string>> = {
+  inspected: "Last inspection",
+  inspector: "Inspected by",
+  size: "Size",
+  ratedLoad: "Rated load",
+  gauge: "Gauge",
+};
 /** Cells that are filled, a bare figure with the unit of its heading or row. Then the day and the rules that the item is judged by. */
-export function factsOf(item: Pick<ItemResult, "cells">, { headings, asOf, basis }: Pick<Report, "headings" | "asOf" | "basis">): readonly Fact[] {
+export function factsOf(
+  item: Pick<ItemResult, "cells">,
+  { headings, asOf, basis }: Pick<Report, "headings" | "asOf" | "basis">,
+): readonly Fact[] {
   const cells = cellsOfItem(item, headings);
   const facts = ASKED.flatMap((id): Fact[] => {
     const cell = cells.value(id);

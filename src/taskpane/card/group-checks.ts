@@ -30,9 +30,22 @@ export function groupChecks(verdict: ItemVerdict): CheckGroup[] {
   return [...groups].map(([key, { first, others }]) => ({ key, check: first.check, part: first.part, first, others }));
 }
 /** The reason without what the checks and notes below it say, and the finding whose sentence it has said. */
-export function leadOf({ reason, notes }: ItemVerdict, groups: readonly CheckGroup[]): { readonly lead: string; readonly told: Finding | null } {
-  const told = groups.find(({ first }) => reason.includes(tellNearest(first.sentence)) && (reason.startsWith(first.sentence) || !reason.includes(first.sentence)))?.first ?? null;
-  const below = [...groups.map(({ first }) => first).filter((finding) => finding !== told).map(({ sentence }) => sentence), ...notes.map((note) => `${note}.`)];
+export function leadOf(
+  { reason, notes }: ItemVerdict,
+  groups: readonly CheckGroup[],
+): { readonly lead: string; readonly told: Finding | null } {
+  const told =
+    groups.find(
+      ({ first }) =>
+        reason.includes(tellNearest(first.sentence)) && (reason.startsWith(first.sentence) || !reason.includes(first.sentence)),
+    )?.first ?? null;
+  const below = [
+    ...groups
+      .map(({ first }) => first)
+      .filter((finding) => finding !== told)
+      .map(({ sentence }) => sentence),
+    ...notes.map((note) => `${note}.`),
+  ];
   return { lead: below.reduce((text, sentence) => text.replace(` ${sentence}`, ""), reason), told };
 }
 /** Parts in the order of the findings, so that the worst part has number 1. */

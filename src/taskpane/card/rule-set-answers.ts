@@ -15,7 +15,17 @@ export function answers(sets: readonly Compared[]): readonly Answer[] {
     const key = `${set.decision}|${sentenceOf(set)}`;
     groups.set(key, [...(groups.get(key) ?? []), set]);
   }
-  return [...groups.values()].flatMap(([first, ...more]) => (first === undefined ? [] : [{ names: [first, ...more].map(({ basis }) => BASES[basis].name).join(", "), decision: first.decision, sentence: sentenceOf(first) }]));
+  return [...groups.values()].flatMap(([first, ...more]) =>
+    first === undefined
+      ? []
+      : [
+          {
+            names: [first, ...more].map(({ basis }) => BASES[basis].name).join(", "),
+            decision: first.decision,
+            sentence: sentenceOf(first),
+          },
+        ],
+  );
 }
 const sentenceOf = ({ decision, sentence }: Compared): string => (decision === "KEEP" ? "" : sentence);
 /** "Practice: in order as far as it goes; no limit for deformation." and last the sets that say nothing at all. */
@@ -27,7 +37,10 @@ export function silences(sets: readonly Compared[], kind: string): readonly stri
     lines.set(line, [...(lines.get(line) ?? []), basis]);
   }
   const nothing = sets.filter((one) => one.silent && one.asFar === null).map(({ basis }) => basis);
-  return [...[...lines].map(([line, ids]) => `${ids.map((id) => BASES[id].name).join(", ")}: ${line}`), ...(nothing.length > 0 ? [saysNothing(nothing, kind)] : [])];
+  return [
+    ...[...lines].map(([line, ids]) => `${ids.map((id) => BASES[id].name).join(", ")}: ${line}`),
+    ...(nothing.length > 0 ? [saysNothing(nothing, kind)] : []),
+  ];
 }
 /** "Law, Germany and Ships say nothing, or not enough, about a shackle." */
 export function saysNothing(sets: readonly BasisId[], kind: string): string {

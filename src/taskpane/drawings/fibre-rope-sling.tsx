@@ -2,7 +2,10 @@
 import type { Drawing } from "./drawing";
 import { Bar, Thin } from "./lines";
 
-const LAID = Array.from({ length: 7 }, (_, i) => `M102 ${String(88 + 9 * i)} C108 ${String(88 + 9 * i)} 112 ${String(80 + 9 * i)} 118 ${String(80 + 9 * i)}`).join(" ");
+const LAID = Array.from(
+  { length: 7 },
+  (_, i) => `M102 ${String(88 + 9 * i)} C108 ${String(88 + 9 * i)} 112 ${String(80 + 9 * i)} 118 ${String(80 + 9 * i)}`,
+).join(" ");
 export const fibreRopeSling: Drawing = {
   picture: (
     <>

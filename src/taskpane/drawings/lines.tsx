@@ -1,4 +1,3 @@
-
 /** Pens for the line drawings: everything is drawn in the text colour on a light body, so that it works in every theme. */
 const LINE = 2;
 /** Set by the picture that holds the drawing. */
@@ -22,11 +21,25 @@ export function Disc({ x, y, r }: { x: number; y: number; r: number }) {
 }
 /** A thin line for latches, threads, stitches. */
 export function Thin({ d, dash }: { d: string; dash?: string }) {
-  return <path d={d} fill="none" stroke={EDGE} strokeWidth={1.5} strokeLinecap="round" {...(dash === undefined ? {} : { strokeDasharray: dash })} />;
+  return (
+    <path
+      d={d}
+      fill="none"
+      stroke={EDGE}
+      strokeWidth={1.5}
+      strokeLinecap="round"
+      {...(dash === undefined ? {} : { strokeDasharray: dash })}
+    />
+  );
 }
 /** A ring seen from the front. */
 export function Ring({ x, y, r, width }: { x: number; y: number; r: number; width: number }) {
-  return <Bar width={width} d={`M${String(x - r)} ${String(y)} a${String(r)} ${String(r)} 0 1 1 ${String(2 * r)} 0 a${String(r)} ${String(r)} 0 1 1 ${String(-2 * r)} 0 Z`} />;
+  return (
+    <Bar
+      width={width}
+      d={`M${String(x - r)} ${String(y)} a${String(r)} ${String(r)} 0 1 1 ${String(2 * r)} 0 a${String(r)} ${String(r)} 0 1 1 ${String(-2 * r)} 0 Z`}
+    />
+  );
 }
 /** The small hook at the end of a sling, hanging from a point. */
 export function SlingHook({ x, y }: { x: number; y: number }) {

@@ -2,7 +2,9 @@
 import type { Drawing } from "./drawing";
 import { Bar, Plate, Thin } from "./lines";
 
-const SPIRALS = Array.from({ length: 6 }, (_, row) => Array.from({ length: 6 }, (_, i) => `M${String(64 + 16 * i)} ${String(66 + 16 * row)} l8 12 l8 -12`).join(" ")).join(" ");
+const SPIRALS = Array.from({ length: 6 }, (_, row) =>
+  Array.from({ length: 6 }, (_, i) => `M${String(64 + 16 * i)} ${String(66 + 16 * row)} l8 12 l8 -12`).join(" "),
+).join(" ");
 export const meshSling: Drawing = {
   picture: (
     <>

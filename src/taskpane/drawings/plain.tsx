@@ -11,6 +11,8 @@ const around = (index: number, of: number, radius: number): readonly [number, nu
 export function plainDrawing(parts: readonly string[]): Drawing {
   return {
     picture: <Plate d="M110 50 C150 50 170 80 170 110 C170 140 150 170 110 170 C70 170 50 140 50 110 C50 80 70 50 110 50 Z" />,
-    spots: Object.fromEntries(parts.map((part, index) => [part, { at: around(index, parts.length, 50), label: around(index, parts.length, 92) }])),
+    spots: Object.fromEntries(
+      parts.map((part, index) => [part, { at: around(index, parts.length, 50), label: around(index, parts.length, 92) }]),
+    ),
   };
 }

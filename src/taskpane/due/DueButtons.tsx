@@ -13,6 +13,12 @@ interface Props {
 }
 export function DueButtons({ due, pressed, onPress }: Props) {
   const shade = useContext(ShadeContext);
-  const buttons = DUE_STATES.map((state) => ({ key: state, count: due[state], symbol: DUE_SYMBOLS[state], word: DUE_NAMES[state], tint: dueTint(shade, state) }));
+  const buttons = DUE_STATES.map((state) => ({
+    key: state,
+    count: due[state],
+    symbol: DUE_SYMBOLS[state],
+    word: DUE_NAMES[state],
+    tint: dueTint(shade, state),
+  }));
   return <CountButtons label="Show only these due states" columns={4} buttons={buttons} pressed={pressed} onPress={onPress} />;
 }

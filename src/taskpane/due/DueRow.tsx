@@ -17,7 +17,15 @@ function whereAndWhen(item: ItemResult, asOf: number): string {
   return item.place === "" ? when : `${when}, ${item.place}`;
 }
 const useStyles = makeStyles({
-  row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "2px" },
+  row: {
+    boxSizing: "border-box",
+    height: "100%",
+    padding: "7px 10px 6px 8px",
+    borderLeft: "4px solid transparent",
+    display: "flex",
+    flexDirection: "column",
+    gap: "2px",
+  },
   head: { display: "flex", alignItems: "center", gap: "8px", minWidth: 0 },
   line: { flexGrow: 1, minWidth: 0, overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap" },
   name: { fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },

@@ -37,7 +37,13 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
   return (
     <div className={styles.view}>
       <div className={styles.tools}>
-        <DueButtons due={report.due} pressed={state.dueStates} onPress={(one) => { intentions.tell({ kind: "due state", state: one }); }} />
+        <DueButtons
+          due={report.due}
+          pressed={state.dueStates}
+          onPress={(one) => {
+            intentions.tell({ kind: "due state", state: one });
+          }}
+        />
         <p className={styles.note}>Next periodic inspection as of {showDay(report.asOf)}. Due soon means within 30 days.</p>
         {out > 0 && (
           <p className={styles.note}>
@@ -47,7 +53,15 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         {service !== "" && <p className={styles.note}>{service}</p>}
         <div className={styles.row}>
           <Label htmlFor="grouping">Group by</Label>
-          <Select id="grouping" size="small" className={styles.select} value={state.grouping} onChange={(_, data) => { intentions.tell({ kind: "grouping", grouping: data.value as Grouping }); }}>
+          <Select
+            id="grouping"
+            size="small"
+            className={styles.select}
+            value={state.grouping}
+            onChange={(_, data) => {
+              intentions.tell({ kind: "grouping", grouping: data.value as Grouping });
+            }}
+          >
             {Object.entries(GROUPINGS).map(([value, text]) => (
               <option key={value} value={value}>
                 {text}
@@ -57,7 +71,17 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         </div>
       </div>
       {entries.length === 0 ? (
-        <EmptyFilter takeFocus={state.returning} text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all due states" }); } } : {})} />
+        <EmptyFilter
+          takeFocus={state.returning}
+          text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."}
+          {...(narrowed
+            ? {
+                onClear: () => {
+                  intentions.tell({ kind: "all due states" });
+                },
+              }
+            : {})}
+        />
       ) : (
         <WindowedList
           name="due"
@@ -66,7 +90,9 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
           heightOf={heightOf}
           activeRow={state.activeRows.due}
           takeFocus={state.returning}
-          onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "due", row }); }}
+          onStandOn={(row) => {
+            intentions.tell({ kind: "stand on", list: "due", row });
+          }}
           onOpen={(row) => void intentions.open(row, "due")}
         >
           {(item, group) => <DueRow item={item} group={group} asOf={report.asOf} />}

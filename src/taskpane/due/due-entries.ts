@@ -7,7 +7,9 @@ import { DUE_NAMES, DUE_STATES, kindOf } from "../shared/words";
 export function dueEntries(report: Report, states: readonly DueState[], grouping: Grouping): Entry[] {
   const wanted = DUE_STATES.filter((state) => states.length === 0 || states.includes(state));
   return wanted.flatMap((state) => {
-    const items = report.items.filter((item) => item.dueState === state).sort((a, b) => (a.nextDue ?? 0) - (b.nextDue ?? 0) || a.row - b.row);
+    const items = report.items
+      .filter((item) => item.dueState === state)
+      .sort((a, b) => (a.nextDue ?? 0) - (b.nextDue ?? 0) || a.row - b.row);
     if (items.length === 0) return [];
     const name = DUE_NAMES[state];
     return [{ kind: "heading", key: state, text: name, count: items.length, level: 1 } as const, ...grouped(items, grouping, name)];

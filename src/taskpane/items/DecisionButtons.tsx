@@ -10,6 +10,13 @@ interface Props {
 }
 export function DecisionButtons({ counts, pressed, onPress }: Props) {
   const tints = useDecisionTints();
-  const buttons = DECISIONS.map((decision) => ({ key: decision, count: counts[decision], symbol: SYMBOLS[decision], word: decision, tint: tints[decision], title: ACTIONS[decision] }));
+  const buttons = DECISIONS.map((decision) => ({
+    key: decision,
+    count: counts[decision],
+    symbol: SYMBOLS[decision],
+    word: decision,
+    tint: tints[decision],
+    title: ACTIONS[decision],
+  }));
   return <CountButtons label="Show only these decisions" columns={3} buttons={buttons} pressed={pressed} onPress={onPress} />;
 }

@@ -10,9 +10,25 @@ import { kindOf, nameOf } from "../shared/words";
 /** Room for the name line and three lines of the sentence. */
 export const itemRowHeight = (_: ItemResult, type: TypeSize): number => rowHeight(type, 3);
 const useStyles = makeStyles({
-  row: { boxSizing: "border-box", height: "100%", padding: "7px 10px 6px 8px", borderLeft: "4px solid transparent", display: "flex", flexDirection: "column", gap: "3px" },
+  row: {
+    boxSizing: "border-box",
+    height: "100%",
+    padding: "7px 10px 6px 8px",
+    borderLeft: "4px solid transparent",
+    display: "flex",
+    flexDirection: "column",
+    gap: "3px",
+  },
   head: { display: "flex", alignItems: "center", gap: "8px", minWidth: 0 },
-  name: { flexGrow: 1, minWidth: 0, overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  name: {
+    flexGrow: 1,
+    minWidth: 0,
+    overflow: "hidden",
+    textOverflow: "ellipsis",
+    whiteSpace: "nowrap",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+  },
   id: { fontWeight: tokens.fontWeightSemibold },
   kind: { color: tokens.colorNeutralForeground2 },
   tagged: { fontSize: tokens.fontSizeBase200, fontWeight: tokens.fontWeightSemibold, whiteSpace: "nowrap" },
@@ -34,7 +50,11 @@ export function ItemRow({ item }: { item: ItemResult }) {
   const { mark } = useDecisionTints()[item.verdict.decision];
   const first = beforeUse(item);
   return (
-    <div className={styles.row} style={{ borderLeftColor: mark }} title={first === "" ? item.verdict.reason : `${first} ${item.verdict.reason}`}>
+    <div
+      className={styles.row}
+      style={{ borderLeftColor: mark }}
+      title={first === "" ? item.verdict.reason : `${first} ${item.verdict.reason}`}
+    >
       <div className={styles.head}>
         <span className={styles.name}>
           <span className={styles.id}>{nameOf(item)}</span> <span className={styles.kind}>{kindOf(item)}</span>

@@ -29,27 +29,49 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
   const entries = useMemo(() => itemEntries(items), [items]);
   const narrowed = state.decisions.length > 0 || state.search !== "";
   const view = useRef<HTMLDivElement>(null);
-  const toList = (): void => { (view.current?.querySelector<HTMLElement>("[role=listbox]") ?? view.current?.querySelector("input"))?.focus(); };
+  const toList = (): void => {
+    (view.current?.querySelector<HTMLElement>("[role=listbox]") ?? view.current?.querySelector("input"))?.focus();
+  };
   return (
     <div ref={view} className={styles.view}>
       <div className={styles.tools}>
-        <DecisionButtons counts={report.counts} pressed={state.decisions} onPress={(decision) => { intentions.tell({ kind: "decision", decision }); }} />
+        <DecisionButtons
+          counts={report.counts}
+          pressed={state.decisions}
+          onPress={(decision) => {
+            intentions.tell({ kind: "decision", decision });
+          }}
+        />
         <SearchBox
           className={styles.search}
           aria-label="Search the items"
           placeholder="Search id, kind, place, reason"
           value={state.search}
-          onChange={(_, data) => { intentions.tell({ kind: "search", text: data.value }); }}
+          onChange={(_, data) => {
+            intentions.tell({ kind: "search", text: data.value });
+          }}
         />
         <div className={styles.row}>
           <span role="status" className={styles.shown}>
-            {narrowed ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "ids that match first"}` : `${showNumber(items.length)} items, worst first`}
+            {narrowed
+              ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "ids that match first"}`
+              : `${showNumber(items.length)} items, worst first`}
           </span>
           <RegisterFilter state={state} none={items.length === 0} intentions={intentions} onAll={toList} />
         </div>
       </div>
       {items.length === 0 ? (
-        <EmptyFilter takeFocus={state.returning} text={narrowed ? "No item matches." : "There is no item in this log."} {...(narrowed ? { onClear: () => { intentions.tell({ kind: "all decisions" }); } } : {})} />
+        <EmptyFilter
+          takeFocus={state.returning}
+          text={narrowed ? "No item matches." : "There is no item in this log."}
+          {...(narrowed
+            ? {
+                onClear: () => {
+                  intentions.tell({ kind: "all decisions" });
+                },
+              }
+            : {})}
+        />
       ) : (
         <WindowedList
           name="items"
@@ -58,7 +80,9 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           heightOf={itemRowHeight}
           activeRow={state.activeRows.items}
           takeFocus={state.returning}
-          onStandOn={(row) => { intentions.tell({ kind: "stand on", list: "items", row }); }}
+          onStandOn={(row) => {
+            intentions.tell({ kind: "stand on", list: "items", row });
+          }}
           onOpen={(row) => void intentions.open(row, "items")}
         >
           {(item) => <ItemRow item={item} />}
@@ -83,7 +107,11 @@ function RegisterFilter({ state, none, intentions, onAll }: FilterProps) {
   return (
     <>
       {offered && (
-        <Button size="small" {...(searched ? { "aria-describedby": "register-filter" } : {})} onClick={() => void intentions.filterRegister(state.decisions)}>
+        <Button
+          size="small"
+          {...(searched ? { "aria-describedby": "register-filter" } : {})}
+          onClick={() => void intentions.filterRegister(state.decisions)}
+        >
           Show only these in the register
         </Button>
       )}
@@ -100,7 +128,8 @@ function RegisterFilter({ state, none, intentions, onAll }: FilterProps) {
       )}
       {searched && (
         <span id="register-filter" className={styles.shown}>
-          The register is filtered to {DECISIONS.filter((decision) => state.decisions.includes(decision)).join(", ")}; the search does not narrow it.
+          The register is filtered to {DECISIONS.filter((decision) => state.decisions.includes(decision)).join(", ")}; the search does not
+          narrow it.
         </span>
       )}
     </>

@@ -7,7 +7,13 @@ import type { Outcome } from "./judge";
 import { outcomeWords } from "./LiftOutcome";
 
 /** An outcome looks like the decision it amounts to; while the lift is not all there, like none. */
-const LOOKS: Record<Outcome, Decision | null> = { "nothing picked": null, awaited: null, refused: "NO VERDICT", overloaded: "REMOVE", carries: "KEEP" };
+const LOOKS: Record<Outcome, Decision | null> = {
+  "nothing picked": null,
+  awaited: null,
+  refused: "NO VERDICT",
+  overloaded: "REMOVE",
+  carries: "KEEP",
+};
 const useStyles = makeStyles({
   line: {
     position: "sticky",

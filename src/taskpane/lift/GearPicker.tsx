@@ -16,7 +16,15 @@ import { usableFirst } from "./usable-first";
 const STEP = 30;
 const useStyles = makeStyles({
   search: { width: "100%", maxWidth: "none" },
-  list: { listStyleType: "none", margin: 0, padding: "2px 0", maxHeight: "196px", overflowY: "auto", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium },
+  list: {
+    listStyleType: "none",
+    margin: 0,
+    padding: "2px 0",
+    maxHeight: "196px",
+    overflowY: "auto",
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderRadius: tokens.borderRadiusMedium,
+  },
   line: { display: "flex", alignItems: "center", gap: "6px", paddingRight: "8px" },
   box: { minWidth: 0, overflowWrap: "anywhere" },
   chips: { marginLeft: "auto", display: "flex", flexWrap: "wrap", justifyContent: "flex-end", gap: "2px 4px" },
@@ -48,10 +56,21 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
   return (
     <>
       <div ref={box}>
-        <SearchBox className={styles.search} aria-label="Search the gear" placeholder="Search id, kind, place" value={form.search} onChange={(_, data) => { onChange({ kind: "search", text: data.value }); again(); }} />
+        <SearchBox
+          className={styles.search}
+          aria-label="Search the gear"
+          placeholder="Search id, kind, place"
+          value={form.search}
+          onChange={(_, data) => {
+            onChange({ kind: "search", text: data.value });
+            again();
+          }}
+        />
       </div>
       <p role="status" className={styles.note}>
-        {items.length === 0 ? "No item matches. Clear the search to see all." : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
+        {items.length === 0
+          ? "No item matches. Clear the search to see all."
+          : `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${showNumber(form.picked.length)} picked`}
       </p>
       {items.length > 0 && (
         <ul ref={list} className={styles.list} aria-label="Gear of the log">
@@ -61,7 +80,9 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
                 className={styles.box}
                 checked={item.id !== "" && picked.has(item.id)}
                 disabled={item.id === ""}
-                onChange={() => { toggle(item); }}
+                onChange={() => {
+                  toggle(item);
+                }}
                 label={
                   <>
                     {nameOf(item)} <span className={styles.kind}>{kindOf(item)}</span>

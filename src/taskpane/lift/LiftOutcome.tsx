@@ -9,7 +9,16 @@ import type { Outcome } from "./judge";
 import { leftWords, LiftTable } from "./LiftTable";
 
 const useStyles = makeStyles({
-  list: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  list: {
+    margin: 0,
+    paddingLeft: "18px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "4px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    overflowWrap: "anywhere",
+  },
   tension: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   figure: { fontWeight: tokens.fontWeightSemibold },
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
@@ -53,7 +62,8 @@ export function LiftOutcome({ outcome, result }: { outcome: Outcome; result: Hoo
           )}
           {result.perLeg !== null && (
             <p className={styles.tension}>
-              Tension in each leg: <span className={styles.figure}>{showLoad(result.perLeg, "up")}</span> <span className={styles.quiet}>({result.perLegFrom})</span>
+              Tension in each leg: <span className={styles.figure}>{showLoad(result.perLeg, "up")}</span>{" "}
+              <span className={styles.quiet}>({result.perLegFrom})</span>
             </p>
           )}
           <LiftTable result={result} />

@@ -11,20 +11,59 @@ const RATED_AT = 76;
 /** A line's decision looks like what it leads to. */
 const LOOKS: Record<HookupDecision, Decision> = { CARRIES: "KEEP", OVERLOADED: "REMOVE", REFUSED: "NO VERDICT" };
 const useStyles = makeStyles({
-  table: { width: "100%", borderCollapse: "collapse", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, tableLayout: "fixed" },
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    tableLayout: "fixed",
+  },
   head: { textAlign: "right", fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2, padding: "2px 0 2px 6px" },
   first: { textAlign: "left", paddingLeft: 0, width: "44%" },
-  name: { textAlign: "left", fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere", padding: "8px 0 2px", verticalAlign: "top", borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
-  cell: { textAlign: "right", fontVariantNumeric: "tabular-nums", padding: "8px 0 2px 6px", verticalAlign: "top", borderTop: `1px solid ${tokens.colorNeutralStroke2}` },
+  name: {
+    textAlign: "left",
+    fontWeight: tokens.fontWeightSemibold,
+    overflowWrap: "anywhere",
+    padding: "8px 0 2px",
+    verticalAlign: "top",
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
+  cell: {
+    textAlign: "right",
+    fontVariantNumeric: "tabular-nums",
+    padding: "8px 0 2px 6px",
+    verticalAlign: "top",
+    borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
   kind: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
   weakest: { fontWeight: tokens.fontWeightSemibold, color: tokens.colorNeutralForeground1, textDecorationLine: "underline" },
   under: { padding: "0 0 8px" },
   bar: { display: "flex", flexDirection: "column", gap: "3px" },
   row: { display: "flex", flexWrap: "wrap", justifyContent: "space-between", gap: "2px 8px", alignItems: "center" },
-  chip: { display: "inline-flex", gap: "4px", padding: "1px 6px", borderRadius: tokens.borderRadiusMedium, fontWeight: tokens.fontWeightSemibold, whiteSpace: "nowrap" },
-  track: { position: "relative", height: "12px", backgroundColor: tokens.colorNeutralBackground6, border: `1px solid ${tokens.colorNeutralStrokeAccessible}`, borderRadius: tokens.borderRadiusSmall, overflow: "hidden" },
+  chip: {
+    display: "inline-flex",
+    gap: "4px",
+    padding: "1px 6px",
+    borderRadius: tokens.borderRadiusMedium,
+    fontWeight: tokens.fontWeightSemibold,
+    whiteSpace: "nowrap",
+  },
+  track: {
+    position: "relative",
+    height: "12px",
+    backgroundColor: tokens.colorNeutralBackground6,
+    border: `1px solid ${tokens.colorNeutralStrokeAccessible}`,
+    borderRadius: tokens.borderRadiusSmall,
+    overflow: "hidden",
+  },
   used: { position: "absolute", insetBlock: 0, left: 0, forcedColorAdjust: "none" },
-  limit: { position: "absolute", insetBlock: 0, width: "2px", left: `${String(RATED_AT)}%`, backgroundColor: tokens.colorNeutralForeground1 },
+  limit: {
+    position: "absolute",
+    insetBlock: 0,
+    width: "2px",
+    left: `${String(RATED_AT)}%`,
+    backgroundColor: tokens.colorNeutralForeground1,
+  },
   quiet: { color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
 });
 export function LiftTable({ result }: { result: HookupResult }) {
@@ -33,9 +72,15 @@ export function LiftTable({ result }: { result: HookupResult }) {
     <table className={styles.table} aria-label="What each item needs and may carry">
       <thead>
         <tr>
-          <th scope="col" className={mergeClasses(styles.head, styles.first)}>Item</th>
-          <th scope="col" className={styles.head}>Needed</th>
-          <th scope="col" className={styles.head}>Rated here</th>
+          <th scope="col" className={mergeClasses(styles.head, styles.first)}>
+            Item
+          </th>
+          <th scope="col" className={styles.head}>
+            Needed
+          </th>
+          <th scope="col" className={styles.head}>
+            Rated here
+          </th>
         </tr>
       </thead>
       <tbody>
@@ -83,11 +128,16 @@ function LineBar({ line, weakest }: { line: HookupLine; weakest: boolean }) {
       </div>
       {line.used !== null && (
         <div className={styles.track} role="img" aria-label={`${line.id}: ${left} of its rated load`}>
-          <div className={styles.used} style={{ width: `max(3px, ${String(Math.min(100, line.used * RATED_AT))}%)`, backgroundColor: mark }} />
+          <div
+            className={styles.used}
+            style={{ width: `max(3px, ${String(Math.min(100, line.used * RATED_AT))}%)`, backgroundColor: mark }}
+          />
           <div className={styles.limit} />
         </div>
       )}
-      <span className={styles.quiet}>{[line.carries?.words, line.ratedFrom].filter((part) => part !== undefined && part !== "").join("; ")}</span>
+      <span className={styles.quiet}>
+        {[line.carries?.words, line.ratedFrom].filter((part) => part !== undefined && part !== "").join("; ")}
+      </span>
     </div>
   );
 }

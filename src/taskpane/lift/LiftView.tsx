@@ -18,7 +18,12 @@ const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px" },
   pick: { alignSelf: "flex-start" },
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
-  hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  hint: {
+    flex: "1 1 130px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
 });
 export function LiftView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
@@ -40,7 +45,12 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
     intentions.tell({ kind: "lift", change: one });
   };
   const blocked = outcome === "nothing picked" || asked.result.refusals.length > 0;
-  const hint = form.sheet !== "" ? `Written on sheet ${form.sheet}, with live formulas.` : blocked ? "Once nothing is left to put right." : "Writes its own sheet anew; no other sheet is touched.";
+  const hint =
+    form.sheet !== ""
+      ? `Written on sheet ${form.sheet}, with live formulas.`
+      : blocked
+        ? "Once nothing is left to put right."
+        : "Writes its own sheet anew; no other sheet is touched.";
   return (
     <div className={styles.view}>
       <Section title="Gear of one hook-up" heading={gear} aside={count(form.picked.length, "item")}>
@@ -64,10 +74,21 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
       </Section>
       <LiftOutcome outcome={outcome} result={asked.result} />
       <div className={styles.row}>
-        <Button appearance="primary" disabledFocusable={blocked || state.work.kind !== "idle"} aria-describedby="lift-hint" onClick={() => void intentions.writeLift(asked)}>
+        <Button
+          appearance="primary"
+          disabledFocusable={blocked || state.work.kind !== "idle"}
+          aria-describedby="lift-hint"
+          onClick={() => void intentions.writeLift(asked)}
+        >
           Put this on a sheet
         </Button>
-        <Button onClick={() => { change({ kind: "start again" }); }}>Start again</Button>
+        <Button
+          onClick={() => {
+            change({ kind: "start again" });
+          }}
+        >
+          Start again
+        </Button>
         <span id="lift-hint" className={styles.hint}>
           {hint}
         </span>

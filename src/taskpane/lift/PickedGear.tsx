@@ -10,10 +10,25 @@ import type { LiftChange, LiftForm, Picked } from "../state/lift-form";
 
 const useStyles = makeStyles({
   list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column", gap: "6px" },
-  item: { padding: "6px 8px", border: `1px solid ${tokens.colorNeutralStroke2}`, borderRadius: tokens.borderRadiusMedium, display: "flex", flexDirection: "column", gap: "4px" },
+  item: {
+    padding: "6px 8px",
+    border: `1px solid ${tokens.colorNeutralStroke2}`,
+    borderRadius: tokens.borderRadiusMedium,
+    display: "flex",
+    flexDirection: "column",
+    gap: "4px",
+  },
   head: { display: "flex", alignItems: "flex-start", gap: "6px" },
   // The choice goes under the name where both do not fit.
-  what: { flexGrow: 1, minWidth: 0, display: "flex", flexWrap: "wrap", alignItems: "center", gap: "4px 6px", fontSize: tokens.fontSizeBase200 },
+  what: {
+    flexGrow: 1,
+    minWidth: 0,
+    display: "flex",
+    flexWrap: "wrap",
+    alignItems: "center",
+    gap: "4px 6px",
+    fontSize: tokens.fontSizeBase200,
+  },
   name: { flex: "1 1 9em", minWidth: 0, fontSize: tokens.fontSizeBase300, overflowWrap: "anywhere", fontWeight: tokens.fontWeightSemibold },
   kind: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2 },
   place: { flex: "1 0 11.5em", maxWidth: "15em", minWidth: 0 },
@@ -40,7 +55,15 @@ export function PickedGear({ form, report, onChange, onNone }: Props) {
   return (
     <ul ref={list} className={styles.list} aria-label="Gear that is picked">
       {form.picked.map((picked, index) => (
-        <PickedItem key={picked.id} picked={picked} report={report} onChange={onChange} onDrop={() => { drop(index, picked.id); }} />
+        <PickedItem
+          key={picked.id}
+          picked={picked}
+          report={report}
+          onChange={onChange}
+          onDrop={() => {
+            drop(index, picked.id);
+          }}
+        />
       ))}
     </ul>
   );
@@ -63,7 +86,15 @@ function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
           <span className={styles.name}>
             {picked.id} <span className={styles.kind}>{item === undefined ? "no longer in the log" : kindOf(item)}</span>
           </span>
-          <Select size="small" className={styles.place} aria-label={`Place of ${picked.id}`} value={picked.place} onChange={(_, data) => { onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" }); }}>
+          <Select
+            size="small"
+            className={styles.place}
+            aria-label={`Place of ${picked.id}`}
+            value={picked.place}
+            onChange={(_, data) => {
+              onChange({ kind: "place", id: picked.id, place: data.value === "leg" ? "leg" : "top" });
+            }}
+          >
             <option value="leg">{PLACES.leg}</option>
             <option value="top">{PLACES.top}: whole load</option>
           </Select>
@@ -71,8 +102,20 @@ function PickedItem({ picked, report, onChange, onDrop }: ItemProps) {
         <Button appearance="subtle" size="small" icon={<Dismiss16Regular />} aria-label={`Drop ${picked.id}`} onClick={onDrop} />
       </div>
       {SIDE_TAKEN.includes(gear) && (
-        <Field size="small" label={`Side load, degrees ${side}`} hint={SIDE_ASKED.includes(gear) ? "0: pulled straight" : "Blank: loaded in line"}>
-          <Input size="small" className={styles.narrow} inputMode="decimal" value={picked.side} onChange={(_, data) => { onChange({ kind: "side", id: picked.id, side: data.value }); }} />
+        <Field
+          size="small"
+          label={`Side load, degrees ${side}`}
+          hint={SIDE_ASKED.includes(gear) ? "0: pulled straight" : "Blank: loaded in line"}
+        >
+          <Input
+            size="small"
+            className={styles.narrow}
+            inputMode="decimal"
+            value={picked.side}
+            onChange={(_, data) => {
+              onChange({ kind: "side", id: picked.id, side: data.value });
+            }}
+          />
         </Field>
       )}
     </li>

@@ -15,7 +15,10 @@ export function firstPlace(item: ItemResult): "leg" | "top" {
 }
 export function askLift(form: LiftForm, report: Report): Asked {
   // The same id in other letters is the same id: nobody can tell which row is the item in the hand.
-  const found = form.picked.map((picked) => ({ picked, items: report.items.filter((item) => item.id.toLowerCase() === picked.id.toLowerCase()) }));
+  const found = form.picked.map((picked) => ({
+    picked,
+    items: report.items.filter((item) => item.id.toLowerCase() === picked.id.toLowerCase()),
+  }));
   const items = found.flatMap(({ picked, items: same }): HookupItem[] => same.map((item) => ({ item, place: picked.place })));
   const { load, loadUnit, ...rest } = form.inputs;
   const heading = report.headings.find((h) => h.field === "ratedLoad")?.heading;
@@ -30,7 +33,9 @@ export function askLift(form: LiftForm, report: Report): Asked {
     ...(heading === undefined ? {} : { ratedUnit: loadUnitOfHeading(heading), ratedHeading: heading }),
   };
   const result = judgeHookup(request);
-  const gone = found.filter(({ items: same }) => same.length === 0).map(({ picked }) => `${picked.id} was picked and is no longer in the log; drop it or put it back.`);
+  const gone = found
+    .filter(({ items: same }) => same.length === 0)
+    .map(({ picked }) => `${picked.id} was picked and is no longer in the log; drop it or put it back.`);
   return { request, result: gone.length === 0 ? result : { ...result, ok: false, refusals: [...gone, ...result.refusals] } };
 }
 export type Outcome = "nothing picked" | "awaited" | "refused" | "overloaded" | "carries";

@@ -21,7 +21,12 @@ const useStyles = makeStyles({
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
     backgroundColor: tokens.colorNeutralBackground1,
   },
-  hint: { flex: "1 1 130px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  hint: {
+    flex: "1 1 130px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
 });
 export function BuildBar({ state, log, intentions }: { state: PaneState; log: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
@@ -37,7 +42,12 @@ export function BuildBar({ state, log, intentions }: { state: PaneState; log: Re
         : "Nothing is written until you press it.";
   return (
     <div className={styles.bar}>
-      <Button appearance="primary" disabledFocusable={blocked || empty || state.work.kind !== "idle"} aria-describedby="build-hint" onClick={() => void intentions.build()}>
+      <Button
+        appearance="primary"
+        disabledFocusable={blocked || empty || state.work.kind !== "idle"}
+        aria-describedby="build-hint"
+        onClick={() => void intentions.build()}
+      >
         {exists ? "Rebuild register" : "Build register"}
       </Button>
       {(blocked || empty) && <Button onClick={() => void intentions.readAgain()}>Read again</Button>}

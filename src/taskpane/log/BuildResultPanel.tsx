@@ -76,7 +76,13 @@ export function BuildResultPanel({ result, intentions, onClose }: Props) {
       )}
       <p className={`${styles.text} ${styles.quiet}`}>To take it back, close the workbook without saving.</p>
       <div className={styles.buttons}>
-        <Button onClick={() => { intentions.tell({ kind: "go", place: "items", toList: true }); }}>See the items</Button>
+        <Button
+          onClick={() => {
+            intentions.tell({ kind: "go", place: "items", toList: true });
+          }}
+        >
+          See the items
+        </Button>
         <Button appearance="subtle" onClick={onClose}>
           Close
         </Button>

@@ -14,12 +14,30 @@ const NEEDED: readonly FieldId[] = ["id", "gear", "inspected"];
 /** Worked out by the add-in, so no heading of a log is read as it. */
 const CHOICES = FIELD_IDS.filter((id) => id !== "overload");
 const useStyles = makeStyles({
-  table: { width: "100%", borderCollapse: "collapse", tableLayout: "fixed", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  table: {
+    width: "100%",
+    borderCollapse: "collapse",
+    tableLayout: "fixed",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
   head: { textAlign: "left", fontWeight: tokens.fontWeightSemibold, padding: "2px 4px", color: tokens.colorNeutralForeground2 },
-  cell: { padding: "2px 4px", borderTop: `1px solid ${tokens.colorNeutralStroke3}`, overflowWrap: "anywhere", verticalAlign: "middle", textAlign: "left", fontWeight: tokens.fontWeightRegular },
+  cell: {
+    padding: "2px 4px",
+    borderTop: `1px solid ${tokens.colorNeutralStroke3}`,
+    overflowWrap: "anywhere",
+    verticalAlign: "middle",
+    textAlign: "left",
+    fontWeight: tokens.fontWeightRegular,
+  },
   unused: { color: tokens.colorNeutralForeground3 },
   select: { width: "100%", minWidth: 0 },
-  warning: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorStatusWarningForeground3 },
+  warning: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorStatusWarningForeground3,
+  },
 });
 interface Props {
   report: Report;
@@ -32,7 +50,9 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
   const styles = useStyles();
   // Those that are not read are the ones to look at. A choice moves none of them.
   const [unread] = useState(() => new Set(report.headings.filter((heading) => readAs(heading) === null).map(({ column }) => column)));
-  const named = report.headings.filter((heading) => heading.heading !== "" || heading.field !== null).sort((a, b) => Number(unread.has(b.column)) - Number(unread.has(a.column)));
+  const named = report.headings
+    .filter((heading) => heading.heading !== "" || heading.field !== null)
+    .sort((a, b) => Number(unread.has(b.column)) - Number(unread.has(a.column)));
   const twice = doubled(report).map((id) => field(id).heading);
   const attention = twice.length > 0 || NEEDED.some((id) => !named.some((heading) => heading.field === id));
   // Once open it stays: the choice that puts a heading right must not fold away under the hand that makes it.
@@ -40,7 +60,11 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
   if (attention && !open) setOpen(true);
   return (
     <Folded title="Headings" aside={`${String(used)} of ${String(named.length)} read`} open={open}>
-      {twice.length > 0 && <p className={styles.warning}>More than one heading is read as {twice.join(", as ")}: the worst of what they say counts. Set to Not used what should not.</p>}
+      {twice.length > 0 && (
+        <p className={styles.warning}>
+          More than one heading is read as {twice.join(", as ")}: the worst of what they say counts. Set to Not used what should not.
+        </p>
+      )}
       <table className={styles.table}>
         <thead>
           <tr>
@@ -66,7 +90,9 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
                   disabled={disabled}
                   value={readAs(heading) ?? "not used"}
                   title={whatItTakes(readAs(heading))}
-                  onChange={(_, data) => { onChoose(heading.heading, chosen(data.value)); }}
+                  onChange={(_, data) => {
+                    onChoose(heading.heading, chosen(data.value));
+                  }}
                 >
                   <Choices heading={heading} changed={heading.chosen || heading.heading.toLowerCase() in choices} />
                 </Select>

@@ -31,7 +31,11 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
     return (
       <>
         <Start state={state} intentions={intentions} />
-        {register !== null && <p className={styles.text + " " + styles.view}>There is a register on sheet {register.log.place.sheet}; its items stand under Items and Due.</p>}
+        {register !== null && (
+          <p className={styles.text + " " + styles.view}>
+            There is a register on sheet {register.log.place.sheet}; its items stand under Items and Due.
+          </p>
+        )}
       </>
     );
   }
@@ -61,9 +65,21 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       </Section>
       {(report.problems.length > 0 || refusedLimits.length > 0) && (
         <Section title="Put right first">
-          {report.problems.length > 0 && <CappedList label="What must be put right before the register can be written" entries={report.problems} render={(problem) => problem} />}
-          <SameIds ids={twice} numberOf={(row) => rowNumber(log.place.address, row)} onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null} />
-          {refusedLimits.length > 0 && <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />}
+          {report.problems.length > 0 && (
+            <CappedList
+              label="What must be put right before the register can be written"
+              entries={report.problems}
+              render={(problem) => problem}
+            />
+          )}
+          <SameIds
+            ids={twice}
+            numberOf={(row) => rowNumber(log.place.address, row)}
+            onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null}
+          />
+          {refusedLimits.length > 0 && (
+            <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />
+          )}
         </Section>
       )}
       {lacks.length > 0 && (
@@ -72,10 +88,21 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
         </Section>
       )}
       <BuildBar state={state} log={log} intentions={intentions} />
-      <HeadingList key={log.place.sheet} report={report} choices={state.choices} used={used} disabled={state.work.kind === "building"} onChoose={(heading, field) => void intentions.setHeading(heading, field)} />
+      <HeadingList
+        key={log.place.sheet}
+        report={report}
+        choices={state.choices}
+        used={used}
+        disabled={state.work.kind === "building"}
+        onChoose={(heading, field) => void intentions.setHeading(heading, field)}
+      />
       {report.passedOver.length > 0 && (
         <Folded title="Rows passed over" aside={count(report.passedOver.length, "row")}>
-          <CappedList label="Rows passed over" entries={report.passedOver} render={({ row, why }) => `Row ${String(rowNumber(log.place.address, row))}: ${why}`} />
+          <CappedList
+            label="Rows passed over"
+            entries={report.passedOver}
+            render={({ row, why }) => `Row ${String(rowNumber(log.place.address, row))}: ${why}`}
+          />
         </Folded>
       )}
     </div>
@@ -84,7 +111,9 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
 /** Sheets that are passed over are named: gear on them is judged nowhere. */
 function showOthers(others: readonly string[]): string {
   const [last = "", ...first] = [...others].reverse();
-  return first.length === 0 ? `Sheet ${last} also looks like a log; it is not read.` : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs; they are not read.`;
+  return first.length === 0
+    ? `Sheet ${last} also looks like a log; it is not read.`
+    : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs; they are not read.`;
 }
 /** The row's number as the sheet shows it. */
 function rowNumber(address: string, row: number): number {

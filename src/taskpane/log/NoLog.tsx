@@ -4,7 +4,14 @@ import type { Intentions } from "../state/actions";
 import type { PaneState } from "../state/state";
 
 const useStyles = makeStyles({
-  start: { display: "flex", flexDirection: "column", gap: "12px", padding: "20px 14px", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  start: {
+    display: "flex",
+    flexDirection: "column",
+    gap: "12px",
+    padding: "20px 14px",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+  },
   title: { margin: 0, fontSize: tokens.fontSizeBase500, lineHeight: tokens.lineHeightBase500, fontWeight: tokens.fontWeightSemibold },
   text: { margin: 0, overflowWrap: "anywhere" },
   steps: { margin: 0, paddingLeft: "20px", display: "flex", flexDirection: "column", gap: "6px" },

@@ -28,7 +28,14 @@ export function SameIds({ ids, numberOf, onShow }: Props) {
           ) : (
             <span className={styles.rows}>
               {rows.map((row) => (
-                <Button key={row} size="small" aria-label={`Show row ${String(numberOf(row))} in the sheet`} onClick={() => { onShow(row); }}>
+                <Button
+                  key={row}
+                  size="small"
+                  aria-label={`Show row ${String(numberOf(row))} in the sheet`}
+                  onClick={() => {
+                    onShow(row);
+                  }}
+                >
                   row {numberOf(row)}
                 </Button>
               ))}

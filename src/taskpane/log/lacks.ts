@@ -7,7 +7,11 @@ const NAMED = 12;
 /** Gear kinds that are not understood, the missing date, then the checks that no column gives. */
 export function lacksOf({ items, headings, missingChecks }: Report): readonly string[] {
   const dated = items.length === 0 || headings.some(({ field }) => field === "inspected");
-  return [...unknownKinds(items), ...(dated ? [] : ["No column for the date of the last inspection: no due dates, no lift."]), ...missingChecks];
+  return [
+    ...unknownKinds(items),
+    ...(dated ? [] : ["No column for the date of the last inspection: no due dates, no lift."]),
+    ...missingChecks,
+  ];
 }
 function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string): ItemResult[][] {
   const groups = new Map<string, ItemResult[]>();
@@ -23,7 +27,9 @@ function unknownKinds(items: readonly ItemResult[]): readonly string[] {
   const unknown = items.filter(({ gear }) => gear === null);
   if (unknown.length === 0) return [];
   const kinds = grouped(unknown, ({ gearText }) => gearText).sort((a, b) => b.length - a.length);
-  const named = kinds.slice(0, NAMED).map((same) => `${same[0]?.gearText === "" ? "blank" : (same[0]?.gearText ?? "")} (${showNumber(same.length)})`);
+  const named = kinds
+    .slice(0, NAMED)
+    .map((same) => `${same[0]?.gearText === "" ? "blank" : (same[0]?.gearText ?? "")} (${showNumber(same.length)})`);
   const more = kinds.length > NAMED ? ` and ${count(kinds.length - NAMED, "more", "more")}` : "";
   return [`${count(unknown.length, "item")}: kind not understood: ${named.join(", ")}${more}.`];
 }

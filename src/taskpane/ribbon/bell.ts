@@ -1,4 +1,3 @@
-
 /** Lets a ribbon button ask the pane, which lives in the same runtime, for a piece of work. */
 export interface Bell {
   /** Resolves to false when the work failed or nobody listens. */

@@ -2,7 +2,10 @@
 import type { Bell } from "./bell";
 
 export function connectRibbon(bell: Bell): void {
-  const button = (work: () => Promise<void>) => (event: Office.AddinCommands.Event) => work().finally(() => { event.completed(); });
+  const button = (work: () => Promise<void>) => (event: Office.AddinCommands.Event) =>
+    work().finally(() => {
+      event.completed();
+    });
   const showPane = (): Promise<void> => Office.addin.showAsTaskpane();
   const rebuild = async (): Promise<void> => {
     // A failure must be seen, so the pane comes forward with its sentence.

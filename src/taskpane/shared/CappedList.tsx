@@ -6,7 +6,16 @@ import { useMore } from "./more";
 
 const STEP = 50;
 const useStyles = makeStyles({
-  list: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  list: {
+    margin: 0,
+    paddingLeft: "18px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "4px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    overflowWrap: "anywhere",
+  },
   line: { ":focus": { outlineStyle: "none" } },
   more: { alignSelf: "flex-start" },
 });
@@ -18,7 +27,9 @@ export function CappedList<T>({ entries, render, label }: { entries: readonly T[
     <>
       <ul ref={list} className={styles.list} aria-label={label}>
         {entries.slice(0, shown).map((entry, index) => (
-          <li key={index} tabIndex={-1} className={styles.line}>{render(entry)}</li>
+          <li key={index} tabIndex={-1} className={styles.line}>
+            {render(entry)}
+          </li>
         ))}
       </ul>
       {rest > 0 && (

@@ -68,7 +68,17 @@ interface Props<Key extends string> {
 export function CountButtons<Key extends string>({ label, columns, buttons, pressed, onPress }: Props<Key>) {
   const styles = useStyles();
   return (
-    <div role="group" aria-label={label} className={styles.group} style={{ gridTemplateColumns: columnsOf(columns, buttons.map(({ word }) => word)) }}>
+    <div
+      role="group"
+      aria-label={label}
+      className={styles.group}
+      style={{
+        gridTemplateColumns: columnsOf(
+          columns,
+          buttons.map(({ word }) => word),
+        ),
+      }}
+    >
       {buttons.map(({ key, count, symbol, word, tint, title }) => {
         const on = pressed.includes(key);
         return (
@@ -79,7 +89,9 @@ export function CountButtons<Key extends string>({ label, columns, buttons, pres
             title={title}
             className={mergeClasses(styles.button, count === 0 && styles.none, on && styles.pressed)}
             style={on ? { backgroundColor: tint.fill, color: tint.ink, borderColor: tint.mark } : { borderLeftColor: tint.mark }}
-            onClick={() => { onPress(key); }}
+            onClick={() => {
+              onPress(key);
+            }}
           >
             <span className={styles.number}>
               {showNumber(count)} <span aria-hidden="true">{symbol}</span>

@@ -1,5 +1,13 @@
 /** A message with what to do about it. */
-import { Button, makeStyles, MessageBar, MessageBarActions, MessageBarBody, type MessageBarProps, MessageBarTitle } from "@fluentui/react-components";
+import {
+  Button,
+  makeStyles,
+  MessageBar,
+  MessageBarActions,
+  MessageBarBody,
+  type MessageBarProps,
+  MessageBarTitle,
+} from "@fluentui/react-components";
 import { Dismiss16Regular } from "@fluentui/react-icons/svg/dismiss";
 import type { ReactNode } from "react";
 
@@ -16,7 +24,9 @@ interface Props {
 }
 export function Notice({ intent, title, children, action, onDismiss }: Props) {
   const styles = useStyles();
-  const dismiss = onDismiss && <Button appearance="transparent" size="small" aria-label={`Close: ${title}`} icon={<Dismiss16Regular />} onClick={onDismiss} />;
+  const dismiss = onDismiss && (
+    <Button appearance="transparent" size="small" aria-label={`Close: ${title}`} icon={<Dismiss16Regular />} onClick={onDismiss} />
+  );
   return (
     <MessageBar intent={intent} layout="multiline" className={styles.bar}>
       <MessageBarBody className={styles.body}>

@@ -1,4 +1,3 @@
-
 /** Serial days of the workbook (day 1 is 1 January 1900) as people write dates. The pane is the only place that asks for today. */
 
 const MS_PER_DAY = 86_400_000;

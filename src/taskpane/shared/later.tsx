@@ -12,14 +12,31 @@ export function later<P extends object>(load: () => Promise<ComponentType<P>>): 
   const fetch = async (): Promise<ComponentType<P>> => (Here ??= await load());
   const Lazy = lazy(async () => ({ default: (await fetch()) as ComponentType<object> }));
   return {
-    View: (props: P) => (Here === null ? <Fetched><Lazy {...props} /></Fetched> : <Here {...props} />),
-    fetch: async () => { await fetch(); },
+    View: (props: P) =>
+      Here === null ? (
+        <Fetched>
+          <Lazy {...props} />
+        </Fetched>
+      ) : (
+        <Here {...props} />
+      ),
+    fetch: async () => {
+      await fetch();
+    },
   };
 }
 function Fetched({ children }: { children: ReactNode }) {
   return (
     <NotFetched>
-      <Suspense fallback={<p role="status" style={{ margin: 0, padding: "12px" }}>Opening</p>}>{children}</Suspense>
+      <Suspense
+        fallback={
+          <p role="status" style={{ margin: 0, padding: "12px" }}>
+            Opening
+          </p>
+        }
+      >
+        {children}
+      </Suspense>
     </NotFetched>
   );
 }

@@ -26,6 +26,8 @@ export function useMore(step: number, stops: string): More {
       next.current = shown;
       setShown(shown + step * 4);
     },
-    again: () => { setShown(step); },
+    again: () => {
+      setShown(step);
+    },
   };
 }

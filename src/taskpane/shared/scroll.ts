@@ -15,7 +15,9 @@ export function useScrollOf(key: string | null): RefObject<HTMLDivElement | null
       if (key !== null && (target === scroller || target === document)) kept.current.set(key, scroller.scrollTop);
     };
     document.addEventListener("scroll", keep, true);
-    return () => { document.removeEventListener("scroll", keep, true); };
+    return () => {
+      document.removeEventListener("scroll", keep, true);
+    };
   }, [key]);
   return box;
 }

@@ -1,9 +1,17 @@
-
 /**
  * Tab from where the Tab key itself does not stop: a heading that was given the focus, or nothing, because what held the
  * focus is gone. office.js takes that for the end of the pane and hands the focus to the sheet; here Tab goes on inside.
  */
-const STOPS = ["button:not([disabled])", "input:not([disabled])", "select:not([disabled])", "textarea:not([disabled])", "a[href]", "summary", "[tabindex]", "[contenteditable]"]
+const STOPS = [
+  "button:not([disabled])",
+  "input:not([disabled])",
+  "select:not([disabled])",
+  "textarea:not([disabled])",
+  "a[href]",
+  "summary",
+  "[tabindex]",
+  "[contenteditable]",
+]
   .map((stop) => `${stop}:not([tabindex="-1"]):not([data-tabster-dummy])`)
   .join();
 /** Starts to watch the keyboard; the returned function ends it. */

@@ -32,7 +32,9 @@ export function useShade(): Shade {
     (changed) => {
       const query = darkQuery();
       query.addEventListener("change", changed);
-      return () => { query.removeEventListener("change", changed); };
+      return () => {
+        query.removeEventListener("change", changed);
+      };
     },
     () => shadeOf(window.location.search, officeBackground(), darkQuery().matches),
   );
@@ -44,7 +46,9 @@ export function useNarrow(below: number): boolean {
     (changed) => {
       const list = window.matchMedia(query);
       list.addEventListener("change", changed);
-      return () => { list.removeEventListener("change", changed); };
+      return () => {
+        list.removeEventListener("change", changed);
+      };
     },
     () => window.matchMedia(query).matches,
   );

@@ -44,6 +44,8 @@ export function kindOf(item: ItemResult): string {
 }
 /** Counts in one breath, for people who listen: "2 REMOVE, 1 KEEP". */
 export function showCounts(report: Report): string {
-  const parts = DECISIONS.filter((decision) => report.counts[decision] > 0).map((decision) => `${showNumber(report.counts[decision])} ${decision}`);
+  const parts = DECISIONS.filter((decision) => report.counts[decision] > 0).map(
+    (decision) => `${showNumber(report.counts[decision])} ${decision}`,
+  );
   return parts.length === 0 ? "no items" : parts.join(", ");
 }

@@ -11,13 +11,23 @@ export function Messages({ state, intentions }: { state: PaneState; intentions: 
   return (
     <>
       <div role="alert">{failure !== null && <FailureNotice failure={failure} intentions={intentions} />}</div>
-      {made !== null && <Notice intent="success" title={showMade(made)} onDismiss={() => { intentions.tell({ kind: "dismiss", what: "made" }); }} />}
+      {made !== null && (
+        <Notice
+          intent="success"
+          title={showMade(made)}
+          onDismiss={() => {
+            intentions.tell({ kind: "dismiss", what: "made" });
+          }}
+        />
+      )}
       {remote !== null && (
         <Notice
           intent="warning"
           title="Someone else changed the sheet."
           action={{ label: "Read again", onClick: () => void intentions.readAgain() }}
-          onDismiss={() => { intentions.tell({ kind: "dismiss", what: "remote" }); }}
+          onDismiss={() => {
+            intentions.tell({ kind: "dismiss", what: "remote" });
+          }}
         >
           What you see here was judged before the change on sheet {remote}.
         </Notice>
@@ -32,8 +42,12 @@ function FailureNotice({ failure, intentions }: { failure: Failure; intentions: 
     <Notice
       intent={kind === "stopped" ? "info" : MILD.includes(kind) ? "warning" : "error"}
       title={title}
-      {...(retry === null ? {} : { action: { label: kind === "stopped" ? "Build again" : "Try again", onClick: () => void intentions.retry(retry) } })}
-      onDismiss={() => { intentions.tell({ kind: "dismiss", what: "failure" }); }}
+      {...(retry === null
+        ? {}
+        : { action: { label: kind === "stopped" ? "Build again" : "Try again", onClick: () => void intentions.retry(retry) } })}
+      onDismiss={() => {
+        intentions.tell({ kind: "dismiss", what: "failure" });
+      }}
     >
       {next}
     </Notice>
@@ -41,7 +55,8 @@ function FailureNotice({ failure, intentions }: { failure: Failure; intentions: 
 }
 /** The first sentence stands in bold, the next step after it. An error that nobody foresaw gets words of our own. */
 function titled({ kind, message }: Failure): readonly [title: string, next: string] {
-  if (kind === "unknown") return ["That did not work.", `Try again; if it comes back, close the pane and open it. What was reported: ${message}`];
+  if (kind === "unknown")
+    return ["That did not work.", `Try again; if it comes back, close the pane and open it. What was reported: ${message}`];
   const end = message.indexOf(". ");
   return end < 0 ? [message, ""] : [message.slice(0, end + 1), message.slice(end + 2)];
 }

@@ -23,7 +23,20 @@ export function OpenPlace({ state, intentions }: { state: PaneState; intentions:
   const opened = state.card;
   const item = opened === null ? undefined : shown.report.items.find((one) => one.row === opened.row);
   if (opened !== null && item !== undefined) {
-    return <card.View item={item} report={shown.report} onBack={() => { intentions.tell({ kind: "back" }); }} onShow={() => void intentions.show(item.row)} />;
+    return (
+      <card.View
+        item={item}
+        report={shown.report}
+        onBack={() => {
+          intentions.tell({ kind: "back" });
+        }}
+        onShow={() => void intentions.show(item.row)}
+      />
+    );
   }
-  return state.place === "items" ? <ItemsView state={state} shown={shown} intentions={intentions} /> : <DueView state={state} shown={shown} intentions={intentions} />;
+  return state.place === "items" ? (
+    <ItemsView state={state} shown={shown} intentions={intentions} />
+  ) : (
+    <DueView state={state} shown={shown} intentions={intentions} />
+  );
 }

@@ -24,10 +24,24 @@ import { Working } from "./Working";
 /** Set on the element itself: a class would also reach the layers that open over the pane. */
 const FULL = { height: "100%" };
 const useStyles = makeStyles({
-  pane: { boxSizing: "border-box", height: "100%", minHeight: "100%", display: "flex", flexDirection: "column", "@media (max-height: 420px)": { height: "auto" } },
+  pane: {
+    boxSizing: "border-box",
+    height: "100%",
+    minHeight: "100%",
+    display: "flex",
+    flexDirection: "column",
+    "@media (max-height: 420px)": { height: "auto" },
+  },
   main: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },
   messages: { display: "flex", flexDirection: "column", flexShrink: 0, maxHeight: "60%", overflowY: "auto" },
-  place: { flexGrow: 1, minHeight: 0, overflowY: "auto", display: "flex", flexDirection: "column", "@media (max-height: 420px)": { overflowY: "visible" } },
+  place: {
+    flexGrow: 1,
+    minHeight: 0,
+    overflowY: "auto",
+    display: "flex",
+    flexDirection: "column",
+    "@media (max-height: 420px)": { overflowY: "visible" },
+  },
   foot: {
     flexShrink: 0,
     padding: "5px 10px",
@@ -62,7 +76,13 @@ export function Pane({ port, bell }: Props) {
               </h1>
               <TopLine state={state} intentions={intentions} />
             </header>
-            <Places place={state.place} counts={placeCounts(state)} onGo={(place) => { intentions.tell({ kind: "go", place }); }} />
+            <Places
+              place={state.place}
+              counts={placeCounts(state)}
+              onGo={(place) => {
+                intentions.tell({ kind: "go", place });
+              }}
+            />
             <main className={styles.main}>
               <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
               <div className={styles.messages}>

@@ -1,5 +1,16 @@
 /** The places of the pane: tabs, or a menu where there is no room for tabs. */
-import { makeStyles, Menu, MenuButton, MenuItemRadio, MenuList, MenuPopover, MenuTrigger, Tab, TabList, tokens } from "@fluentui/react-components";
+import {
+  makeStyles,
+  Menu,
+  MenuButton,
+  MenuItemRadio,
+  MenuList,
+  MenuPopover,
+  MenuTrigger,
+  Tab,
+  TabList,
+  tokens,
+} from "@fluentui/react-components";
 import { useEffect, useRef, useState } from "react";
 import { PLACE_NAMES, type PlaceName, PLACES } from "../places";
 import { useNarrow } from "../shared/theme";
@@ -29,7 +40,14 @@ export function Places({ place, counts, onGo }: Props) {
   if (!useNarrow(TABS_FROM)) {
     return (
       <nav className={styles.tabs} aria-label="Places">
-        <TabList size="small" selectedValue={place} onTabSelect={(_, data) => { onGo(data.value as PlaceName); }} aria-label="Places">
+        <TabList
+          size="small"
+          selectedValue={place}
+          onTabSelect={(_, data) => {
+            onGo(data.value as PlaceName);
+          }}
+          aria-label="Places"
+        >
           {PLACES.map((one) => (
             <Tab key={one} value={one} aria-controls="place">
               {name(one)}
@@ -41,7 +59,16 @@ export function Places({ place, counts, onGo }: Props) {
   }
   return (
     <nav className={styles.menu} aria-label="Places">
-      <Menu open={open} onOpenChange={(_, data) => { setOpen(data.open); }} checkedValues={{ place: [place] }} onCheckedValueChange={(_, data) => { onGo(data.checkedItems[0] as PlaceName); }}>
+      <Menu
+        open={open}
+        onOpenChange={(_, data) => {
+          setOpen(data.open);
+        }}
+        checkedValues={{ place: [place] }}
+        onCheckedValueChange={(_, data) => {
+          onGo(data.checkedItems[0] as PlaceName);
+        }}
+      >
         <MenuTrigger disableButtonEnhancement>
           <MenuButton className={styles.button}>{name(place)}</MenuButton>
         </MenuTrigger>

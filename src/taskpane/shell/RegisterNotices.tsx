@@ -29,13 +29,21 @@ function LogNotice({ check: { apart }, intentions }: { check: RegisterCheck; int
   if (apart.length === 0) return null;
   const both = apart.filter((row) => row.both);
   return (
-    <Notice intent="warning" title="The log says something that the register does not." action={{ label: "Rebuild register", onClick: () => void intentions.rebuild() }}>
+    <Notice
+      intent="warning"
+      title="The log says something that the register does not."
+      action={{ label: "Rebuild register", onClick: () => void intentions.rebuild() }}
+    >
       {namesOf(apart)}. The worse of the two counts here.
       {both.length < apart.length && " Rebuild to take over what was typed in the log."}
       {both.length > 0 && ` Changed in both, or emptied in the log: ${namesOf(both)}; make them agree, then rebuild.`}
       <details className={styles.cells}>
         <summary className={styles.summary}>What they say</summary>
-        <CappedList label="Where log and register differ" entries={apart} render={(row) => `${row.id}: register ${row.register}, log ${row.log}. ${row.cells.join("; ")}`} />
+        <CappedList
+          label="Where log and register differ"
+          entries={apart}
+          render={(row) => `${row.id}: register ${row.register}, log ${row.log}. ${row.cells.join("; ")}`}
+        />
       </details>
     </Notice>
   );
@@ -43,9 +51,13 @@ function LogNotice({ check: { apart }, intentions }: { check: RegisterCheck; int
 function CellNotice({ check, intentions }: { check: RegisterCheck; intentions: Intentions }) {
   if (check.functionsMissing) {
     return (
-      <Notice intent="error" title="The verdict cells read #NAME? instead of a word." action={{ label: "Read again", onClick: () => void intentions.readAgain() }}>
-        The worksheet functions are not loaded. Close and open the workbook, let the add-in start, then press Read again. The verdicts in this pane are judged from the
-        readings and hold.
+      <Notice
+        intent="error"
+        title="The verdict cells read #NAME? instead of a word."
+        action={{ label: "Read again", onClick: () => void intentions.readAgain() }}
+      >
+        The worksheet functions are not loaded. Close and open the workbook, let the add-in start, then press Read again. The verdicts in
+        this pane are judged from the readings and hold.
       </Notice>
     );
   }
@@ -62,7 +74,11 @@ function CellNotice({ check, intentions }: { check: RegisterCheck; intentions: I
   if (check.builtUnder !== null) {
     const { rules, asOf } = check.builtUnder;
     return (
-      <Notice intent="warning" title={`The register was built under ${rules === null ? "rules that cannot be read" : showBasis(rules)} as of ${asOf === null ? "no day" : showDay(asOf)}.`} action={rebuild}>
+      <Notice
+        intent="warning"
+        title={`The register was built under ${rules === null ? "rules that cannot be read" : showBasis(rules)} as of ${asOf === null ? "no day" : showDay(asOf)}.`}
+        action={rebuild}
+      >
         Rebuild it: this pane judges by what its top line says.
       </Notice>
     );
@@ -76,7 +92,10 @@ function CellNotice({ check, intentions }: { check: RegisterCheck; intentions: I
   );
 }
 function namesOf(rows: readonly { readonly id: string }[]): string {
-  const named = rows.slice(0, NAMED).map(({ id }) => id).join(", ");
+  const named = rows
+    .slice(0, NAMED)
+    .map(({ id }) => id)
+    .join(", ");
   return rows.length > NAMED ? `${named} and ${showNumber(rows.length - NAMED)} more` : named;
 }
 function Cells({ rows }: { rows: readonly Row[] }) {
@@ -85,7 +104,11 @@ function Cells({ rows }: { rows: readonly Row[] }) {
   return (
     <details className={styles.cells}>
       <summary className={styles.summary}>What they say</summary>
-      <CappedList label="Cells that disagree" entries={rows} render={({ id, cell, judged }) => `${id}: cell says ${cell === "" ? "nothing" : cell}, readings say ${judged}`} />
+      <CappedList
+        label="Cells that disagree"
+        entries={rows}
+        render={({ id, cell, judged }) => `${id}: cell says ${cell === "" ? "nothing" : cell}, readings say ${judged}`}
+      />
     </details>
   );
 }

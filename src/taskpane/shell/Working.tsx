@@ -7,9 +7,24 @@ import type { Work } from "../state/state";
 /** Reading a short log is over before a bar could be seen; only longer work shows one. */
 const PATIENCE_MS = 300;
 const useStyles = makeStyles({
-  box: { flexShrink: 0, display: "flex", flexDirection: "column", gap: "6px", padding: "8px 10px", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
+  box: {
+    flexShrink: 0,
+    display: "flex",
+    flexDirection: "column",
+    gap: "6px",
+    padding: "8px 10px",
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+  },
   bar: { width: "100%", height: "6px", accentColor: tokens.colorCompoundBrandBackground },
-  row: { display: "flex", alignItems: "center", justifyContent: "space-between", gap: "8px", minHeight: "24px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
+  row: {
+    display: "flex",
+    alignItems: "center",
+    justifyContent: "space-between",
+    gap: "8px",
+    minHeight: "24px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+  },
 });
 export function Working({ work, waiting, onStop }: { work: Work; waiting: boolean; onStop: () => void }) {
   const styles = useStyles();
@@ -27,7 +42,13 @@ export function Working({ work, waiting, onStop }: { work: Work; waiting: boolea
           </Button>
         )}
       </div>
-      {work.kind !== "idle" && <progress className={styles.bar} aria-label={work.kind === "building" ? "Building the register" : "Reading the log"} {...(share === undefined ? {} : { value: share, "aria-valuenow": share })} />}
+      {work.kind !== "idle" && (
+        <progress
+          className={styles.bar}
+          aria-label={work.kind === "building" ? "Building the register" : "Reading the log"}
+          {...(share === undefined ? {} : { value: share, "aria-valuenow": share })}
+        />
+      )}
     </div>
   );
 }
@@ -42,7 +63,9 @@ function useLasting(holds: boolean, milliseconds: number): boolean {
   const [lasting, setLasting] = useState(false);
   useEffect(() => {
     if (!holds) return;
-    const timer = setTimeout(() => { setLasting(true); }, milliseconds);
+    const timer = setTimeout(() => {
+      setLasting(true);
+    }, milliseconds);
     return () => {
       clearTimeout(timer);
       setLasting(false);

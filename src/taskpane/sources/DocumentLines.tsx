@@ -5,10 +5,29 @@ import { cite, type SourceKey, SOURCES } from "../../engine/rules/documents";
 import { byDocument } from "./group";
 
 const useStyles = makeStyles({
-  document: { margin: "6px 0 0", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, fontWeight: tokens.fontWeightSemibold, overflowWrap: "anywhere" },
-  lines: { listStyleType: "none", margin: 0, padding: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
+  document: {
+    margin: "6px 0 0",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    fontWeight: tokens.fontWeightSemibold,
+    overflowWrap: "anywhere",
+  },
+  lines: {
+    listStyleType: "none",
+    margin: 0,
+    padding: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    overflowWrap: "anywhere",
+  },
   line: { padding: "5px 0 5px 8px", borderLeft: `2px solid ${tokens.colorNeutralStroke2}` },
-  about: { margin: "0 0 2px", fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
+  about: {
+    margin: "0 0 2px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+    overflowWrap: "anywhere",
+  },
   quiet: { color: tokens.colorNeutralForeground2 },
 });
 /** What a document is, by how it is cited. */

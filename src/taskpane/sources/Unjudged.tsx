@@ -24,7 +24,13 @@ export function Unjudged({ title, holds, none, entries, searched }: Props) {
   return (
     <Folded key={String(searched)} title={title} aside={count(entries.length, "entry", "entries")} open={searched && found}>
       <p className={styles.text}>{found ? holds : searched ? "Nothing in this list matches. Clear the search to see all." : none}</p>
-      <DocumentLines lines={entries.map(({ document, clause, what, why }) => ({ document, text: what, remark: [clause, `${capital(why)}.`].filter((text) => text !== "").join(". ") }))} />
+      <DocumentLines
+        lines={entries.map(({ document, clause, what, why }) => ({
+          document,
+          text: what,
+          remark: [clause, `${capital(why)}.`].filter((text) => text !== "").join(". "),
+        }))}
+      />
     </Folded>
   );
 }

@@ -1,4 +1,3 @@
-
 /** Lines put together by document, and found by words. */
 const STATUS: Record<string, string> = {
   read: "",

@@ -54,7 +54,16 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     try {
       await reading.registerAfter(async () => {
         const now = read ? log : await reading.logNow(log.place);
-        tell({ kind: "built", result: await port.build(now, (progress) => { tell({ kind: "progress", progress }); }, signal) });
+        tell({
+          kind: "built",
+          result: await port.build(
+            now,
+            (progress) => {
+              tell({ kind: "progress", progress });
+            },
+            signal,
+          ),
+        });
       });
       tell({ kind: "rest" });
       return true;
@@ -97,7 +106,11 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
       const shown = shownLog(get());
       if (get().failure?.retry === "lift" || shown === null) return;
       const now = askLift(get().lift, shown.report);
-      if (outcomeOf(get().lift, now.result) !== before) throw new WorkbookError("no log", "The sheets were changed, and this lift comes out otherwise now. Look at it again; nothing was written.");
+      if (outcomeOf(get().lift, now.result) !== before)
+        throw new WorkbookError(
+          "no log",
+          "The sheets were changed, and this lift comes out otherwise now. Look at it again; nothing was written.",
+        );
       const { sheet } = await port.writeLift(now);
       tell({ kind: "lift", change: { kind: "written", sheet } });
     } catch (error) {
@@ -151,7 +164,9 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     watch: reading.watch,
     save: reading.save,
     house: makeHouseSheet,
-    lift: async () => { if (lastLift !== null) await writeLift(lastLift); },
+    lift: async () => {
+      if (lastLift !== null) await writeLift(lastLift);
+    },
   };
 
   return {
@@ -169,7 +184,9 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
     setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
     setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
-    judge: (judged) => { tell({ kind: "judge", judged }); },
+    judge: (judged) => {
+      tell({ kind: "judge", judged });
+    },
     filterRegister,
     open: async (row, from) => {
       tell({ kind: "open", card: { row, from } });

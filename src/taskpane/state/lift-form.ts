@@ -39,8 +39,22 @@ export type LiftChange =
   | { readonly kind: "written"; readonly sheet: string }
   | { readonly kind: "start again" };
 export const NO_LIFT: LiftForm = {
-  inputs: { load: "", loadUnit: "", legs: "", angle: "", angleFrom: "horizontal", hitch: "", chokeAngle: "", temperature: "", temperatureUnit: "", grade: "" },
-  strict: false, picked: [], search: "", sheet: "",
+  inputs: {
+    load: "",
+    loadUnit: "",
+    legs: "",
+    angle: "",
+    angleFrom: "horizontal",
+    hitch: "",
+    chokeAngle: "",
+    temperature: "",
+    temperatureUnit: "",
+    grade: "",
+  },
+  strict: false,
+  picked: [],
+  search: "",
+  sheet: "",
 };
 export function changed(form: LiftForm, change: LiftChange): LiftForm {
   switch (change.kind) {
@@ -56,10 +70,15 @@ export function changed(form: LiftForm, change: LiftChange): LiftForm {
   }
 }
 function altered(form: LiftForm, change: Exclude<LiftChange, { kind: "search" | "written" | "start again" }>): LiftForm {
-  const one = (id: string, more: Partial<Picked>): LiftForm => ({ ...form, picked: form.picked.map((p) => (p.id === id ? { ...p, ...more } : p)) });
+  const one = (id: string, more: Partial<Picked>): LiftForm => ({
+    ...form,
+    picked: form.picked.map((p) => (p.id === id ? { ...p, ...more } : p)),
+  });
   switch (change.kind) {
     case "pick":
-      return form.picked.some((p) => p.id === change.id) ? form : { ...form, picked: [...form.picked, { id: change.id, place: change.place, side: "" }] };
+      return form.picked.some((p) => p.id === change.id)
+        ? form
+        : { ...form, picked: [...form.picked, { id: change.id, place: change.place, side: "" }] };
     case "drop":
       return { ...form, picked: form.picked.filter((p) => p.id !== change.id) };
     case "place":

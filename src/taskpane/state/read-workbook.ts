@@ -63,7 +63,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   /** Having no log yet is a state of its own; a selection without one is a failure. */
-  const isNoLog = (error: unknown, from: ReadRequest["from"]): error is WorkbookError => error instanceof WorkbookError && error.kind === "no log" && from !== "selection";
+  const isNoLog = (error: unknown, from: ReadRequest["from"]): error is WorkbookError =>
+    error instanceof WorkbookError && error.kind === "no log" && from !== "selection";
 
   const read = async (from: ReadRequest["from"], retry: Retry): Promise<boolean> => {
     const mine = ++turn;
@@ -97,14 +98,18 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const readQuietly = async (): Promise<void> => {
-    if (get().work.kind !== "idle") { settle(SETTLE_MS); return; }
+    if (get().work.kind !== "idle") {
+      settle(SETTLE_MS);
+      return;
+    }
     const mine = ++turn;
     const { log, register } = get();
     const sheets = new Set([...underWay, ...changed]);
     underWay = [...sheets];
     changed.clear();
     // The house limits judge the log and the register, so an edit of them is an edit of both.
-    const isOver = (place: LogPlace): boolean => sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET);
+    const isOver = (place: LogPlace): boolean =>
+      sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET);
     try {
       if (log !== null && isOver(log.place))
         await readLog(log.place, mine, true).catch((error: unknown) => {
@@ -112,7 +117,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
           if (mine === turn) tell({ kind: "no log", why: error.message });
         });
       // Where the log was changed, the register's items are judged no better than the log.
-      if (register !== null && (isOver(register.log.place) || (log !== null && isOver(log.place))) && mine === turn) await readRegister(mine, true);
+      if (register !== null && (isOver(register.log.place) || (log !== null && isOver(log.place))) && mine === turn)
+        await readRegister(mine, true);
       if (mine !== turn) return;
       underWay = [];
       tell({ kind: "waiting", on: false });
@@ -135,7 +141,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
 
   const onWorkbook = (event: WorkbookEvent): void => {
     const { log, register } = get();
-    const isOn = (place: LogPlace | undefined): boolean => place !== undefined && (event.sheet === place.sheet || (event.sheetId !== undefined && event.sheetId === place.sheetId));
+    const isOn = (place: LogPlace | undefined): boolean =>
+      place !== undefined && (event.sheet === place.sheet || (event.sheetId !== undefined && event.sheetId === place.sheetId));
     // A new name alone is told by no event: it shows when the selection moves on the sheet.
     const renamed = isOn(log?.place) && event.sheet !== "" && event.sheet !== log?.place.sheet;
     if (event.kind === "selected") tell(event);

@@ -11,7 +11,13 @@ import { type Judged, type PaneEvent, type PaneState, shownLog } from "./state";
 export function reduce(state: PaneState, event: PaneEvent): PaneState {
   switch (event.kind) {
     case "started":
-      return { ...state, started: true, basis: event.saved.basis.length > 0 ? event.saved.basis : state.basis, choices: event.saved.choices, savedPlace: event.saved.place };
+      return {
+        ...state,
+        started: true,
+        basis: event.saved.basis.length > 0 ? event.saved.basis : state.basis,
+        choices: event.saved.choices,
+        savedPlace: event.saved.place,
+      };
     case "reading":
       return { ...state, work: { kind: "reading" }, failure: null, waiting: false };
     case "read":
@@ -33,7 +39,14 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "stopping":
       return state.work.kind === "building" ? { ...state, work: { ...state.work, stopping: true } } : state;
     case "built":
-      return { ...state, result: event.result, made: null, judged: "register", filtered: [], announcement: `Register written on sheet ${event.result.sheet}: ${count(event.result.items, "item")}.` };
+      return {
+        ...state,
+        result: event.result,
+        made: null,
+        judged: "register",
+        filtered: [],
+        announcement: `Register written on sheet ${event.result.sheet}: ${count(event.result.items, "item")}.`,
+      };
     case "made":
       return { ...state, made: event.sheet, announcement: showMade(event.sheet) };
     case "basis":
@@ -65,10 +78,17 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "grouping":
       return { ...state, grouping: event.grouping, returning: false };
     case "filtered":
-      return { ...state, filtered: event.decisions, announcement: event.decisions.length > 0 ? `The register shows only ${event.decisions.join(", ")}.` : "The register shows all rows." };
+      return {
+        ...state,
+        filtered: event.decisions,
+        announcement:
+          event.decisions.length > 0 ? `The register shows only ${event.decisions.join(", ")}.` : "The register shows all rows.",
+      };
     case "lift": {
       const lift = changed(state.lift, event.change);
-      return event.change.kind === "written" ? { ...state, lift, announcement: `The lift is written on sheet ${event.change.sheet}.` } : { ...state, lift };
+      return event.change.kind === "written"
+        ? { ...state, lift, announcement: `The lift is written on sheet ${event.change.sheet}.` }
+        : { ...state, lift };
     }
     case "changed elsewhere":
       return { ...state, remote: event.sheet };
@@ -106,8 +126,13 @@ function afterSelection(state: PaneState, sheet: string, row: number): PaneState
   const inside = rowInside(shown.place, row);
   const { place, activeRows } = state;
   const open: readonly ListName[] = place === "items" || place === "due" ? [place] : ["items", "due"];
-  if (inside === null || open.every((list) => activeRows[list] === inside) || !shown.report.items.some((item) => item.row === inside)) return state;
-  return { ...state, activeRows: { ...activeRows, ...Object.fromEntries(open.map((list) => [list, inside])) }, card: state.card === null ? null : { ...state.card, row: inside } };
+  if (inside === null || open.every((list) => activeRows[list] === inside) || !shown.report.items.some((item) => item.row === inside))
+    return state;
+  return {
+    ...state,
+    activeRows: { ...activeRows, ...Object.fromEntries(open.map((list) => [list, inside])) },
+    card: state.card === null ? null : { ...state.card, row: inside },
+  };
 }
 function withChoice(choices: HeadingChoices, heading: string, field: FieldId | null | "as found"): HeadingChoices {
   const key = heading.toLowerCase();

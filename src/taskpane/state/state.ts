@@ -17,7 +17,10 @@ export interface Failure {
   readonly message: string;
   readonly retry: Retry | null;
 }
-export type Work = { readonly kind: "idle" } | { readonly kind: "reading" } | { readonly kind: "building"; readonly progress: Progress | null; readonly stopping: boolean };
+export type Work =
+  | { readonly kind: "idle" }
+  | { readonly kind: "reading" }
+  | { readonly kind: "building"; readonly progress: Progress | null; readonly stopping: boolean };
 /** Which sheet the items come from. */
 export type Judged = "log" | "register";
 export interface Card {

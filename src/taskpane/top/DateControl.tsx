@@ -29,13 +29,27 @@ export function DateControl({ asOf, chosen, onChange }: Props) {
         hint={chosen ? "A day that you chose." : "Today; it moves on by itself."}
         {...(serial === null ? { validationMessage: "Give day, month and year, from 1900 on." } : {})}
       >
-        <Input type="date" value={text} onChange={(_, data) => { setText(data.value); }} />
+        <Input
+          type="date"
+          value={text}
+          onChange={(_, data) => {
+            setText(data.value);
+          }}
+        />
       </Field>
       <div className={styles.buttons}>
         <Button type="submit" appearance="primary" disabledFocusable={serial === null}>
           Use this day
         </Button>
-        {chosen && <Button onClick={() => { onChange(serialOfToday(new Date()), false); }}>Use today</Button>}
+        {chosen && (
+          <Button
+            onClick={() => {
+              onChange(serialOfToday(new Date()), false);
+            }}
+          >
+            Use today
+          </Button>
+        )}
       </div>
     </form>
   );

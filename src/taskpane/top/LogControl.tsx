@@ -7,7 +7,17 @@ import type { PaneState } from "../state/state";
 const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, overflowWrap: "anywhere" },
   // Plain radio buttons: the component library's would be 2 kB of the pane.
-  choice: { margin: 0, padding: 0, border: "none", minWidth: 0, display: "flex", flexDirection: "column", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+  choice: {
+    margin: 0,
+    padding: 0,
+    border: "none",
+    minWidth: 0,
+    display: "flex",
+    flexDirection: "column",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+    overflowWrap: "anywhere",
+  },
   legend: { padding: "0 0 2px" },
   line: { display: "flex", alignItems: "flex-start", gap: "8px", padding: "6px 8px", cursor: "pointer" },
   radio: { margin: "2px 0 0", width: "16px", height: "16px", flexShrink: 0, accentColor: tokens.colorCompoundBrandBackground },
@@ -29,7 +39,9 @@ export function LogControl({ state, intentions, busy, close }: Props) {
   return (
     <>
       <p className={styles.text}>
-        {log === null ? "No log has been read. Let the pane look for it, or select it with its heading row and press Use selection." : showHow(log.place)}
+        {log === null
+          ? "No log has been read. Let the pane look for it, or select it with its heading row and press Use selection."
+          : showHow(log.place)}
       </p>
       <div className={styles.buttons}>
         <Button disabledFocusable={busy} onClick={ask(intentions.find)}>
@@ -42,9 +54,22 @@ export function LogControl({ state, intentions, busy, close }: Props) {
       {log !== null && register !== null && log.place.how !== "register" && (
         <fieldset className={styles.choice}>
           <legend className={styles.legend}>Items and due dates come from</legend>
-          {([["register", register.log.place], ["log", log.place]] as const).map(([judged, place]) => (
+          {(
+            [
+              ["register", register.log.place],
+              ["log", log.place],
+            ] as const
+          ).map(([judged, place]) => (
             <label key={judged} className={styles.line}>
-              <input type="radio" name="judged" className={styles.radio} checked={state.judged === judged} onChange={() => { intentions.judge(judged); }} />
+              <input
+                type="radio"
+                name="judged"
+                className={styles.radio}
+                checked={state.judged === judged}
+                onChange={() => {
+                  intentions.judge(judged);
+                }}
+              />
               <span>
                 the {judged}, {showPlace(place)}
               </span>

@@ -6,7 +6,18 @@ import { type ReactNode, useId, useState } from "react";
 const useStyles = makeStyles({
   button: { minWidth: 0, maxWidth: "100%", padding: "1px 5px", fontWeight: tokens.fontWeightRegular },
   text: { overflow: "hidden", textOverflow: "ellipsis", whiteSpace: "nowrap" },
-  surface: { boxSizing: "border-box", width: "284px", maxWidth: "calc(100vw - 16px)", maxHeight: "calc(100vh - 16px)", overflowY: "auto", padding: "12px", display: "flex", flexDirection: "column", gap: "10px", "& > *": { flexShrink: 0 } },
+  surface: {
+    boxSizing: "border-box",
+    width: "284px",
+    maxWidth: "calc(100vw - 16px)",
+    maxHeight: "calc(100vh - 16px)",
+    overflowY: "auto",
+    padding: "12px",
+    display: "flex",
+    flexDirection: "column",
+    gap: "10px",
+    "& > *": { flexShrink: 0 },
+  },
   title: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
 });
 export function PartButton({ text, hint, onClick }: { text: string; hint: string; onClick: () => void }) {
@@ -17,14 +28,39 @@ export function PartButton({ text, hint, onClick }: { text: string; hint: string
     </Button>
   );
 }
-export function Part({ text, hint, title, children }: { text: string; hint: string; title: string; children: (close: () => void) => ReactNode }) {
+export function Part({
+  text,
+  hint,
+  title,
+  children,
+}: {
+  text: string;
+  hint: string;
+  title: string;
+  children: (close: () => void) => ReactNode;
+}) {
   const styles = useStyles();
   const [open, setOpen] = useState(false);
   const id = useId();
   return (
-    <Popover open={open} onOpenChange={(_, data) => { setOpen(data.open); }} trapFocus positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8, autoSize: "height" }}>
+    <Popover
+      open={open}
+      onOpenChange={(_, data) => {
+        setOpen(data.open);
+      }}
+      trapFocus
+      positioning={{ position: "below", align: "start", overflowBoundaryPadding: 8, autoSize: "height" }}
+    >
       <PopoverTrigger disableButtonEnhancement>
-        <Button appearance="subtle" size="small" className={styles.button} aria-label={`${text}: ${hint}`} title={text} icon={<ChevronDown12Regular />} iconPosition="after">
+        <Button
+          appearance="subtle"
+          size="small"
+          className={styles.button}
+          aria-label={`${text}: ${hint}`}
+          title={text}
+          icon={<ChevronDown12Regular />}
+          iconPosition="after"
+        >
           <span className={styles.text}>{text}</span>
         </Button>
       </PopoverTrigger>
@@ -32,7 +68,9 @@ export function Part({ text, hint, title, children }: { text: string; hint: stri
         <h2 id={id} className={styles.title}>
           {title}
         </h2>
-        {children(() => { setOpen(false); })}
+        {children(() => {
+          setOpen(false);
+        })}
       </PopoverSurface>
     </Popover>
   );

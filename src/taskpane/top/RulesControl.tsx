@@ -27,7 +27,9 @@ export function RulesControl({ basis, house, onChange, onHouse }: Props) {
             checked={basis.includes(id)}
             disabled={last && basis.includes(id)}
             aria-describedby={`holds-${id}`}
-            onChange={(_, data) => { onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one)))); }}
+            onChange={(_, data) => {
+              onChange(BASIS_IDS.filter((one) => (one === id ? data.checked === true : basis.includes(one))));
+            }}
           />
           <p id={`holds-${id}`} className={`${styles.text} ${styles.holds}`}>
             {HOLDS[id]}.
@@ -35,11 +37,15 @@ export function RulesControl({ basis, house, onChange, onHouse }: Props) {
         </div>
       ))}
       <p className={styles.text}>
-        {house ? `House limits are in force from the sheet House limits. ${HOLDS.house}.` : "Your own limits can stand beside these, on a sheet of their own."}
+        {house
+          ? `House limits are in force from the sheet House limits. ${HOLDS.house}.`
+          : "Your own limits can stand beside these, on a sheet of their own."}
       </p>
       {!house && <Button onClick={onHouse}>Make a sheet for house limits</Button>}
       <p className={styles.text}>
-        {last ? "One set must stay in force. Tick another before you take this one off." : "With several in force, the strictest finding decides."}
+        {last
+          ? "One set must stay in force. Tick another before you take this one off."
+          : "With several in force, the strictest finding decides."}
       </p>
     </>
   );

@@ -30,14 +30,16 @@ export function TopLine({ state, intentions }: { state: PaneState; intentions: I
   const items = shown === null ? "no items" : count(shown.report.items.length, "item");
   return (
     <div role="group" aria-label="What is judged" className={styles.line}>
-      <Part
-        text={shown === null ? "No log yet" : showPlace(shown.place)}
-        hint="choose the log"
-        title="Which log"
-      >
+      <Part text={shown === null ? "No log yet" : showPlace(shown.place)} hint="choose the log" title="Which log">
         {(close) => <LogControl state={state} intentions={intentions} busy={busy} close={close} />}
       </Part>
-      <PartButton text={items} hint="go to the items" onClick={() => { intentions.tell({ kind: "go", place: "items" }); }} />
+      <PartButton
+        text={items}
+        hint="go to the items"
+        onClick={() => {
+          intentions.tell({ kind: "go", place: "items" });
+        }}
+      />
       <Part text={rules} hint="change the rules in force" title="Rules in force">
         {(close) => (
           <RulesControl

@@ -53,8 +53,10 @@ export function isWholeRows(box: Box): boolean {
 /** The address inside a sheet; `dollars` writes it absolute. */
 export function addressOf(box: Box, dollars = false): string {
   const mark = dollars ? "$" : "";
-  const left = mark + columnLetters(box.column), right = mark + columnLetters(box.column + box.columns - 1);
-  const top = mark + String(box.row + 1), bottom = mark + String(box.row + box.rows);
+  const left = mark + columnLetters(box.column),
+    right = mark + columnLetters(box.column + box.columns - 1);
+  const top = mark + String(box.row + 1),
+    bottom = mark + String(box.row + box.rows);
   if (isWholeColumns(box)) return `${left}:${right}`;
   if (isWholeRows(box)) return `${top}:${bottom}`;
   return box.rows === 1 && box.columns === 1 ? left + top : `${left}${top}:${right}${bottom}`;
@@ -85,14 +87,18 @@ export function holds(outer: Box, inner: Box): boolean {
   return outer.row <= inner.row && outer.column <= inner.column && bottomOf(outer) >= bottomOf(inner) && rightOf(outer) >= rightOf(inner);
 }
 export function intersection(a: Box, b: Box): Box | null {
-  const top = Math.max(a.row, b.row), left = Math.max(a.column, b.column);
-  const bottom = Math.min(bottomOf(a), bottomOf(b)), right = Math.min(rightOf(a), rightOf(b));
+  const top = Math.max(a.row, b.row),
+    left = Math.max(a.column, b.column);
+  const bottom = Math.min(bottomOf(a), bottomOf(b)),
+    right = Math.min(rightOf(a), rightOf(b));
   return top > bottom || left > right ? null : boxBetween(top, left, bottom, right);
 }
 export function boundingBox(a: Box, b: Box): Box {
   return boxBetween(
-    Math.min(a.row, b.row), Math.min(a.column, b.column),
-    Math.max(bottomOf(a), bottomOf(b)), Math.max(rightOf(a), rightOf(b)),
+    Math.min(a.row, b.row),
+    Math.min(a.column, b.column),
+    Math.max(bottomOf(a), bottomOf(b)),
+    Math.max(rightOf(a), rightOf(b)),
   );
 }
 /** What is left of `box` when `hole` is cut out: up to four boxes. */

@@ -1,4 +1,3 @@
-
 /**
  * The trial workbook: plain data, no Office, no DOM, no calculation engine. It is the single truth behind the trial
  * page and the headless run. The host (`host/`) answers the client library's batches from it, the sheet view and the
@@ -173,12 +172,17 @@ export class Sheet {
 
   /** Smallest box around everything with a value or a formula; null on an empty sheet. */
   used(): Box | null {
-    let top = Infinity, left = Infinity, bottom = -1, right = -1;
+    let top = Infinity,
+      left = Infinity,
+      bottom = -1,
+      right = -1;
     for (const [r, cells] of this.rows)
       for (const [c, cell] of cells) {
         if (cell.value === null && cell.error === undefined && cell.formula === undefined) continue;
-        top = Math.min(top, r); bottom = Math.max(bottom, r);
-        left = Math.min(left, c); right = Math.max(right, c);
+        top = Math.min(top, r);
+        bottom = Math.max(bottom, r);
+        left = Math.min(left, c);
+        right = Math.max(right, c);
       }
     return bottom < 0 ? null : { row: top, column: left, rows: bottom - top + 1, columns: right - left + 1 };
   }

@@ -39,8 +39,10 @@ function readNumericDate(text: string, year: number): Entered | null {
   const [, first = "", second = ""] = two;
   if (second.length === 4) return day(Number(second), Number(first), 1, "mmm-yy");
   // A number too large for a day is taken for a year: 2/30 is February 1930, 3/64 is March 1964.
-  return day(year, Number(first), Number(second), "d-mmm")
-    ?? (Number(second) > 28 ? day(fullYear(second.padStart(2, "0")), Number(first), 1, "mmm-yy") : null);
+  return (
+    day(year, Number(first), Number(second), "d-mmm") ??
+    (Number(second) > 28 ? day(fullYear(second.padStart(2, "0")), Number(first), 1, "mmm-yy") : null)
+  );
 }
 function monthNamed(word: string): number {
   const name = word.toLowerCase().replace(/\.$/, "");

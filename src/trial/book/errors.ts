@@ -1,4 +1,3 @@
-
 /** A failure as the client library reports it: `code` is one of its own error codes. */
 export class HostError extends Error {
   readonly code: string;

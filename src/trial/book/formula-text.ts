@@ -63,7 +63,11 @@ export function faultOf(formula: string): string | null {
 }
 /** Changes the code between quotes and brackets. */
 export function mapCode(formula: string, change: (code: string) => string): string {
-  return piecesOf(formula)?.map((piece) => (piece.kind === "code" ? change(piece.text) : piece.text)).join("") ?? formula;
+  return (
+    piecesOf(formula)
+      ?.map((piece) => (piece.kind === "code" ? change(piece.text) : piece.text))
+      .join("") ?? formula
+  );
 }
 const REFERENCE =
   /(?<![\p{L}\p{N}_.$\\])(?:(\$?)([A-Z]{1,3})(\$?)(\d{1,7})|(\$?)([A-Z]{1,3}):(\$?)([A-Z]{1,3})|(\$?)(\d{1,7}):(\$?)(\d{1,7}))(?![\p{L}\p{N}_.(!\\])/giu;
@@ -73,13 +77,15 @@ export function hasRelativeReference(formula: string): boolean {
 }
 /** The formula as it reads when it is copied `rows` down and `columns` to the right; an address that leaves the sheet is #REF!. */
 export function slide(formula: string, rows: number, columns: number): string {
-  return mapCode(formula, (code) => code.replace(REFERENCE, (found: string, ...parts: (string | undefined)[]) => {
-    const [d1, letters, d2, digits, d3, left, d4, right, d5, top, d6, bottom] = parts;
-    if (letters !== undefined) return joined("", [column(d1, letters, columns), row(d2, digits, rows)]);
-    if (left !== undefined) return joined(":", [column(d3, left, columns), column(d4, right, columns)]);
-    if (top !== undefined) return joined(":", [row(d5, top, rows), row(d6, bottom, rows)]);
-    return found;
-  }));
+  return mapCode(formula, (code) =>
+    code.replace(REFERENCE, (found: string, ...parts: (string | undefined)[]) => {
+      const [d1, letters, d2, digits, d3, left, d4, right, d5, top, d6, bottom] = parts;
+      if (letters !== undefined) return joined("", [column(d1, letters, columns), row(d2, digits, rows)]);
+      if (left !== undefined) return joined(":", [column(d3, left, columns), column(d4, right, columns)]);
+      if (top !== undefined) return joined(":", [row(d5, top, rows), row(d6, bottom, rows)]);
+      return found;
+    }),
+  );
 }
 function joined(mark: string, parts: (string | null)[]): string {
   return parts.includes(null) ? "#REF!" : parts.join(mark);

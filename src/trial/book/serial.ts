@@ -1,4 +1,3 @@
-
 /** Serial days of the 1900 date system and calendar days. Excel counts a 29 February 1900 that never was (serial 60). */
 const DAY = 86_400_000;
 const UNIX_EPOCH = 25_569;

@@ -33,8 +33,10 @@ function literal(section: string): string {
   return section
     .replace(/\[\$([^\-\]]*)[^\]]*\]/g, "$1")
     .replace(/\[[^\]hms]+\]/gi, "")
-    .replace(/_./g, " ").replace(/\*./g, "")
-    .replace(/\\(.)/g, "$1").replace(/"([^"]*)"/g, "$1");
+    .replace(/_./g, " ")
+    .replace(/\*./g, "")
+    .replace(/\\(.)/g, "$1")
+    .replace(/"([^"]*)"/g, "$1");
 }
 function showNumber(value: number, format: string): string {
   const parts = sections(format);
@@ -55,13 +57,15 @@ function showDigits(value: number, section: string): string {
   const spot = /[0#?](?:[0#?,.]*[0#?,.])?(?:E[+-]0+)?/i.exec(maskLiterals(section));
   if (!spot) throw notModelled(`number format ${section}`);
   const pattern = spot[0];
-  const before = literal(section.slice(0, spot.index)), after = literal(section.slice(spot.index + pattern.length));
+  const before = literal(section.slice(0, spot.index)),
+    after = literal(section.slice(spot.index + pattern.length));
   const percent = (maskLiterals(section).match(/%/g) ?? []).length;
   let size = Math.abs(value) * 100 ** percent;
   const [whole = "", rest = ""] = pattern.replace(/E.*$/i, "").split(".");
   const thousands = /,+$/.exec(rest === "" ? whole : rest)?.[0].length ?? 0;
   size /= 1000 ** thousands;
-  const places = rest.replace(/,/g, "").length, needed = rest.replace(/[^0]/g, "").length;
+  const places = rest.replace(/,/g, "").length,
+    needed = rest.replace(/[^0]/g, "").length;
   const exponent = /E[+-]0+$/i.test(pattern);
   let digits = exponent ? scientific(size, places) : fixed(size, places, needed);
   if (!exponent) {
@@ -94,7 +98,10 @@ function showFraction(value: number, pattern: string): string {
   const mixed = /[#0?]\s+[?#]/.test(pattern);
   const size = Math.abs(value);
   const whole = mixed ? Math.floor(size) : 0;
-  let [over, under] = fixedUnder === undefined ? nearestFraction(size - whole, 10 ** places - 1) : [Math.round((size - whole) * Number(fixedUnder)), Number(fixedUnder)];
+  let [over, under] =
+    fixedUnder === undefined
+      ? nearestFraction(size - whole, 10 ** places - 1)
+      : [Math.round((size - whole) * Number(fixedUnder)), Number(fixedUnder)];
   let shownWhole = whole;
   if (mixed && over === under) [shownWhole, over, under] = [whole + 1, 0, 1];
   const sign = value < 0 ? "-" : "";

@@ -18,13 +18,15 @@ function thisRow(heading: string): string {
 function mapBrackets(formula: string, change: (bracket: string, table: string) => string): string {
   const pieces = piecesOf(formula);
   if (!pieces) return formula;
-  return pieces.map((piece, at) => {
-    if (piece.kind !== "bracket") return piece.text;
-    const code = pieces[at - 1];
-    let start = code?.kind === "code" ? code.text.length : 0;
-    while (start > 0 && WORD.test(code?.text.charAt(start - 1) ?? "")) start -= 1;
-    return change(piece.text, code?.kind === "code" ? code.text.slice(start) : "");
-  }).join("");
+  return pieces
+    .map((piece, at) => {
+      if (piece.kind !== "bracket") return piece.text;
+      const code = pieces[at - 1];
+      let start = code?.kind === "code" ? code.text.length : 0;
+      while (start > 0 && WORD.test(code?.text.charAt(start - 1) ?? "")) start -= 1;
+      return change(piece.text, code?.kind === "code" ? code.text.slice(start) : "");
+    })
+    .join("");
 }
 export function renameTable(formula: string, from: string, to: string): string {
   const word = new RegExp(`(?<![\\p{L}\\p{N}_.])${escapeRegExp(from)}(?![\\p{L}\\p{N}_.(!])`, "giu");
@@ -35,10 +37,12 @@ export function renameSheet(formula: string, from: string, to: string): string {
   if (!pieces) return formula;
   const quoted = `'${from.replace(/'/g, "''")}'`.toLowerCase();
   const plain = new RegExp(`(?<![\\p{L}\\p{N}_.])${escapeRegExp(from)}!`, "giu");
-  return pieces.map(({ kind, text }, at) => {
-    if (kind === "sheet" && text.toLowerCase() === quoted && pieces[at + 1]?.text.startsWith("!")) return quoteSheet(to);
-    return kind === "code" ? text.replace(plain, () => `${quoteSheet(to)}!`) : text;
-  }).join("");
+  return pieces
+    .map(({ kind, text }, at) => {
+      if (kind === "sheet" && text.toLowerCase() === quoted && pieces[at + 1]?.text.startsWith("!")) return quoteSheet(to);
+      return kind === "code" ? text.replace(plain, () => `${quoteSheet(to)}!`) : text;
+    })
+    .join("");
 }
 /** `own` says whether the formula stands in the table itself, where its name may be left out. */
 export function renameHeading(formula: string, table: string, from: string, to: string, own: boolean): string {
@@ -48,7 +52,9 @@ export function renameHeading(formula: string, table: string, from: string, to: 
     const inner = bracket.slice(1, -1);
     if (inner.toLowerCase() === old) return `[${bracketed(to)}]`;
     if (inner.toLowerCase() === `@${old}`) return thisRow(bracketed(to));
-    return bracket.replace(/\[((?:[^'[\]]|'.)*)\]/g, (part, heading: string) => (heading.toLowerCase() === old ? `[${bracketed(to)}]` : part));
+    return bracket.replace(/\[((?:[^'[\]]|'.)*)\]/g, (part, heading: string) =>
+      heading.toLowerCase() === old ? `[${bracketed(to)}]` : part,
+    );
   });
 }
 /** As a file has it: `Gear[@Id]` becomes `Gear[[#This Row],[Id]]`; `own` is the table the formula stands in. */

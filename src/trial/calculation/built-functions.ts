@@ -29,7 +29,14 @@ export function loadBuiltFunctions(script: string, metadata: string): BuiltFunct
     CustomFunctions: {
       associate: (id: string, run: WorksheetFunction) => associated.set(id, run),
       Error: CellError,
-      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", invalidNumber: "#NUM!", divisionByZero: "#DIV/0!", invalidReference: "#REF!", nullReference: "#NULL!" },
+      ErrorCode: {
+        invalidValue: "#VALUE!",
+        notAvailable: "#N/A",
+        invalidNumber: "#NUM!",
+        divisionByZero: "#DIV/0!",
+        invalidReference: "#REF!",
+        nullReference: "#NULL!",
+      },
     },
   });
   const described = (JSON.parse(readFileSync(metadata, "utf8")) as { functions: Described[] }).functions;

@@ -7,7 +7,14 @@ import type { Book, Box, Calculator, Cell, FormatRule, Sheet } from "../book/boo
 import { type EngineCell, FormulaEngine, type PlacedResult, type Result, type Touched } from "./engine";
 import { FIRST_RULE_COLUMN, SheetRules } from "./rules";
 import { BrokenReference, type Surroundings, type TableShape, writeOutReferences } from "./structured";
-import { type BlankMode, type ParameterShapes, todayFunction, todaySerial, worksheetFunction, type WorksheetFunction } from "./worksheet-functions";
+import {
+  type BlankMode,
+  type ParameterShapes,
+  todayFunction,
+  todaySerial,
+  worksheetFunction,
+  type WorksheetFunction,
+} from "./worksheet-functions";
 
 export interface CalculatorOptions {
   /** Worksheet functions by full name, such as `GEAR.VERDICT`. */
@@ -116,7 +123,11 @@ export class UniverCalculator implements Calculator {
     }
     const results = await engine.run(findings.touched, this.everything);
     this.everything = false;
-    const changed = this.writeBack(book, findings.known, results.filter((result) => result.column < FIRST_RULE_COLUMN));
+    const changed = this.writeBack(
+      book,
+      findings.known,
+      results.filter((result) => result.column < FIRST_RULE_COLUMN),
+    );
     this.takeRules(book, results);
     this.last = { formulas: results.length, changed, milliseconds: performance.now() - began };
   }
@@ -126,8 +137,13 @@ export class UniverCalculator implements Calculator {
     const sheets = JSON.stringify(book.sheets.map((sheet) => [sheet.id, sheet.name]));
     if (this.engine && sheets === this.sheets && this.book === book) return this.engine;
     this.engine?.dispose();
-    const functions = [...this.options.functions].map(([name, run]) =>
-      [worksheetFunction(name, run, () => this.mode, this.options.shapes?.get(name)), name] as [ReturnType<typeof worksheetFunction>, string]);
+    const functions = [...this.options.functions].map(
+      ([name, run]) =>
+        [worksheetFunction(name, run, () => this.mode, this.options.shapes?.get(name)), name] as [
+          ReturnType<typeof worksheetFunction>,
+          string,
+        ],
+    );
     functions.push([todayFunction(() => this.today()), "TODAY"]);
     this.engine = new FormulaEngine(book.sheets, functions);
     this.book = book;
@@ -137,7 +153,14 @@ export class UniverCalculator implements Calculator {
     this.mirrors.clear();
     for (const sheet of book.sheets) {
       const spilled = before.get(sheet.id)?.spilled ?? new Map<Cell, PlacedResult>();
-      this.mirrors.set(sheet.id, { written: new WeakMap(), results: new WeakMap(), spilled, blocked: new Map(), rules: new SheetRules(), held: new Map() });
+      this.mirrors.set(sheet.id, {
+        written: new WeakMap(),
+        results: new WeakMap(),
+        spilled,
+        blocked: new Map(),
+        rules: new SheetRules(),
+        held: new Map(),
+      });
       rememberSpills(sheet, spilled);
     }
     return this.engine;
@@ -247,8 +270,7 @@ export class UniverCalculator implements Calculator {
         if (result.spilledFrom) {
           mirror.spilled.set(cell, result);
           growSpill(sheet, result);
-        }
-        else mirror.results.set(cell, plain);
+        } else mirror.results.set(cell, plain);
         if (error === "#SPILL!") mirror.blocked.set(cell, { sheet: sheet.id, row: result.row, column: result.column });
         if (assign(cell, plain)) bounds.add(result.row, result.column);
       }
@@ -269,7 +291,8 @@ export class UniverCalculator implements Calculator {
       const gone = !from || sheet.cell(from.row, from.column)?.formula === undefined;
       if (!gone && (!workedOut.has(key({ ...from, sheet: sheet.id })) || filled.has(key(spilled)))) continue;
       mirror.spilled.delete(cell);
-      if (cell.formula === undefined && cell.value === spilled.value && assign(cell, { value: null })) bounds.add(spilled.row, spilled.column);
+      if (cell.formula === undefined && cell.value === spilled.value && assign(cell, { value: null }))
+        bounds.add(spilled.row, spilled.column);
     }
   }
 }
@@ -283,7 +306,14 @@ function rememberSpills(sheet: Sheet, spilled: Map<Cell, PlacedResult>): void {
           const cell = sheet.cell(r, c);
           if (!cell || (r === row && c === column) || cell.formula !== undefined) continue;
           const { value, error } = cell;
-          spilled.set(cell, { sheet: sheet.id, row: r, column: c, value, ...(error === undefined ? {} : { error }), spilledFrom: { row, column } });
+          spilled.set(cell, {
+            sheet: sheet.id,
+            row: r,
+            column: c,
+            value,
+            ...(error === undefined ? {} : { error }),
+            spilledFrom: { row, column },
+          });
         }
       }
     }
@@ -303,7 +333,9 @@ function surroundings(book: Book, today: number): Surroundings {
     sheet: table.sheet.name,
     box: table.box,
     totals: table.totals === true,
-    headings: Array.from({ length: table.box.columns }, (_, index) => String(table.sheet.cell(table.box.row, table.box.column + index)?.value ?? "")),
+    headings: Array.from({ length: table.box.columns }, (_, index) =>
+      String(table.sheet.cell(table.box.row, table.box.column + index)?.value ?? ""),
+    ),
   }));
   return { today, tables, names: new Map([...book.names].map(([name, formula]) => [name.toLowerCase(), formula])) };
 }

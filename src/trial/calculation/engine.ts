@@ -2,8 +2,33 @@
  * Univer's formula engine on its own: no grid, no commands, no commercial parts. A workbook of plain cells goes in,
  * results come out as they were calculated, not rounded for display. Works the same in Node and in a page.
  */
-import { type ICellData, type IWorkbookData, LocaleType, LogLevel, Univer, UniverInstanceType, type Workbook, type Worksheet } from "@univerjs/core";
-import { type BaseFunction, type BaseReferenceObject, type BaseValueObject, type BooleanValueObject, CELL_INVERTED_INDEX_CACHE, ErrorType, ErrorValueObject, FormulaDataModel, type FunctionVariantType, ICalculateFormulaService, IDependencyManagerService, IFormulaRuntimeService, IFunctionService, Interpreter, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import {
+  type ICellData,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type Workbook,
+  type Worksheet,
+} from "@univerjs/core";
+import {
+  type BaseFunction,
+  type BaseReferenceObject,
+  type BaseValueObject,
+  type BooleanValueObject,
+  CELL_INVERTED_INDEX_CACHE,
+  ErrorType,
+  ErrorValueObject,
+  FormulaDataModel,
+  type FunctionVariantType,
+  ICalculateFormulaService,
+  IDependencyManagerService,
+  IFormulaRuntimeService,
+  IFunctionService,
+  Interpreter,
+  UniverFormulaEnginePlugin,
+} from "@univerjs/engine-formula";
 import type { Scalar } from "../book/book";
 
 /** What a formula came to. */
@@ -35,8 +60,31 @@ const PATIENCE = 120_000;
 let engines = 0;
 /** Functions that hand a text on or look at it. The engine would make a date of a literal such as "3/4" before they see it. */
 const TEXT_KEEPERS = [
-  "IF", "IFERROR", "IFNA", "IFS", "SWITCH", "CHOOSE", "ISNUMBER", "ISTEXT", "ISBLANK", "LEN", "CONCATENATE", "CONCAT", "TEXTJOIN", "EXACT", "T",
-  "SEARCH", "FIND", "LEFT", "RIGHT", "MID", "TRIM", "UPPER", "LOWER", "SUBSTITUTE", "REPLACE",
+  "IF",
+  "IFERROR",
+  "IFNA",
+  "IFS",
+  "SWITCH",
+  "CHOOSE",
+  "ISNUMBER",
+  "ISTEXT",
+  "ISBLANK",
+  "LEN",
+  "CONCATENATE",
+  "CONCAT",
+  "TEXTJOIN",
+  "EXACT",
+  "T",
+  "SEARCH",
+  "FIND",
+  "LEFT",
+  "RIGHT",
+  "MID",
+  "TRIM",
+  "UPPER",
+  "LOWER",
+  "SUBSTITUTE",
+  "REPLACE",
 ];
 const NUMBER = 2;
 const TEXT = 1;
@@ -59,7 +107,9 @@ export class FormulaEngine {
       id: this.unit,
       name: this.unit,
       sheetOrder: sheets.map((sheet) => sheet.id),
-      sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, { id: sheet.id, name: sheet.name, cellData: {}, rowCount: 100, columnCount: 26 }])),
+      sheets: Object.fromEntries(
+        sheets.map((sheet) => [sheet.id, { id: sheet.id, name: sheet.name, cellData: {}, rowCount: 100, columnCount: 26 }]),
+      ),
     };
     this.workbook = this.univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, data);
     const injector = this.univer.__getInjector();
@@ -102,29 +152,37 @@ export class FormulaEngine {
   async run(touched: readonly Touched[], everything: boolean): Promise<readonly PlacedResult[]> {
     this.results = [];
     await new Promise<void>((resolve, reject) => {
-      const late = setTimeout(() => { finish(new Error("The calculation did not come to an end.")); }, PATIENCE);
-      const listening = this.calculate.executionCompleteListener$.subscribe(() => { finish(); });
+      const late = setTimeout(() => {
+        finish(new Error("The calculation did not come to an end."));
+      }, PATIENCE);
+      const listening = this.calculate.executionCompleteListener$.subscribe(() => {
+        finish();
+      });
       function finish(failure?: Error): void {
         clearTimeout(late);
         listening.unsubscribe();
         if (failure) reject(failure);
         else resolve();
       }
-      this.calculate.execute({
-        formulaData: this.formulas.getFormulaData(),
-        arrayFormulaCellData: this.formulas.getArrayFormulaCellData(),
-        arrayFormulaRange: this.formulas.getArrayFormulaRange(),
-        forceCalculate: everything,
-        dirtyRanges: touched.map((t) => ({
-          unitId: this.unit,
-          sheetId: t.sheet,
-          range: { startRow: t.row, endRow: t.row, startColumn: t.column, endColumn: t.column },
-        })),
-        dirtyNameMap: {},
-        dirtyDefinedNameMap: {},
-        dirtyUnitFeatureMap: {},
-        dirtyUnitOtherFormulaMap: {},
-      }).catch((reason: unknown) => { finish(reason instanceof Error ? reason : new Error(String(reason))); });
+      this.calculate
+        .execute({
+          formulaData: this.formulas.getFormulaData(),
+          arrayFormulaCellData: this.formulas.getArrayFormulaCellData(),
+          arrayFormulaRange: this.formulas.getArrayFormulaRange(),
+          forceCalculate: everything,
+          dirtyRanges: touched.map((t) => ({
+            unitId: this.unit,
+            sheetId: t.sheet,
+            range: { startRow: t.row, endRow: t.row, startColumn: t.column, endColumn: t.column },
+          })),
+          dirtyNameMap: {},
+          dirtyDefinedNameMap: {},
+          dirtyUnitFeatureMap: {},
+          dirtyUnitOtherFormulaMap: {},
+        })
+        .catch((reason: unknown) => {
+          finish(reason instanceof Error ? reason : new Error(String(reason)));
+        });
     });
     for (const result of this.results) if (!result.spilledFrom) this.keep(result);
     return this.results;
@@ -162,7 +220,11 @@ export class FormulaEngine {
         this.results.push({ sheet, row, column, value: null, error: ErrorType.SPILL });
         return;
       }
-      const array = object as BaseValueObject & { getRowCount(): number; getColumnCount(): number; get(r: number, c: number): BaseValueObject | null };
+      const array = object as BaseValueObject & {
+        getRowCount(): number;
+        getColumnCount(): number;
+        get(r: number, c: number): BaseValueObject | null;
+      };
       for (let r = 0; r < array.getRowCount(); r += 1) {
         for (let c = 0; c < array.getColumnCount(); c += 1) {
           const placed = { sheet, row: row + r, column: column + c, ...resultOf(array.get(r, c)) };

@@ -2,7 +2,18 @@
  * Worksheet functions as the calculation engine wants them. A function of ours takes what Excel's own runtime hands over
  * (scalars, and two-dimensional arrays for ranges) and returns a scalar or an array, or throws an error with a code.
  */
-import { ArrayValueObject, BaseFunction, type BaseReferenceObject, type BaseValueObject, BooleanValueObject, ErrorType, ErrorValueObject, type FunctionVariantType, NumberValueObject, StringValueObject } from "@univerjs/engine-formula";
+import {
+  ArrayValueObject,
+  BaseFunction,
+  type BaseReferenceObject,
+  type BaseValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  type FunctionVariantType,
+  NumberValueObject,
+  StringValueObject,
+} from "@univerjs/engine-formula";
 import type { Scalar } from "../book/book";
 
 export type WorksheetFunction = (...values: never[]) => unknown;
@@ -68,7 +79,9 @@ export function worksheetFunction(
   };
 }
 function matrixOf(value: BaseValueObject): Handed[][] {
-  const object = (value as FunctionVariantType).isReferenceObject() ? (value as unknown as BaseReferenceObject).toArrayValueObject() : value;
+  const object = (value as FunctionVariantType).isReferenceObject()
+    ? (value as unknown as BaseReferenceObject).toArrayValueObject()
+    : value;
   if (!object.isArray()) {
     if (object.isError()) throw new ErrorArgument(object);
     return [[object.isNull() ? { value: null, omitted: true } : { value: object.getValue() }]];
@@ -91,7 +104,12 @@ function plain(matrix: readonly Handed[][], mode: BlankMode): unknown {
   return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
 }
 /** Calls the function once, or, where a range meets scalar parameters, once for each cell of it, as Excel does. */
-function lifted(call: (...values: unknown[]) => unknown, matrices: readonly Handed[][][], shapes: readonly ParameterShape[], mode: BlankMode): BaseValueObject {
+function lifted(
+  call: (...values: unknown[]) => unknown,
+  matrices: readonly Handed[][][],
+  shapes: readonly ParameterShape[],
+  mode: BlankMode,
+): BaseValueObject {
   const scalar = (index: number): boolean => shapes[index]?.dimensionality !== "matrix";
   const type = (index: number): string => shapes[index]?.type ?? "any";
   const spread = matrices.filter((_, index) => scalar(index));
@@ -99,13 +117,17 @@ function lifted(call: (...values: unknown[]) => unknown, matrices: readonly Hand
   const columns = Math.max(1, ...spread.map((matrix) => matrix[0]?.length ?? 1));
   const at = (row: number, column: number): BaseValueObject => {
     try {
-      return boxed(call(...matrices.map((matrix, index) => {
-        if (!scalar(index)) return matrix.map((cells) => cells.map((cell) => coerced(cell, type(index), mode)));
-        const cells = matrix.length === 1 ? matrix[0] : matrix[row];
-        const cell = cells?.length === 1 ? cells[0] : cells?.[column];
-        if (!cell) throw new ErrorArgument(ErrorValueObject.create(ErrorType.NA));
-        return coerced(cell, type(index), mode);
-      })));
+      return boxed(
+        call(
+          ...matrices.map((matrix, index) => {
+            if (!scalar(index)) return matrix.map((cells) => cells.map((cell) => coerced(cell, type(index), mode)));
+            const cells = matrix.length === 1 ? matrix[0] : matrix[row];
+            const cell = cells?.length === 1 ? cells[0] : cells?.[column];
+            if (!cell) throw new ErrorArgument(ErrorValueObject.create(ErrorType.NA));
+            return coerced(cell, type(index), mode);
+          }),
+        ),
+      );
     } catch (thrown) {
       return thrown instanceof ErrorArgument ? thrown.object : errorObject(thrown);
     }

@@ -36,7 +36,15 @@ interface BridgeRequest {
   message: { body: RequestBody };
 }
 const everywhere = globalThis as unknown as LibraryGlobals & Record<string, unknown>;
-const ORIGIN = { href: "http://localhost/", search: "", hash: "", host: "localhost", hostname: "localhost", protocol: "http:", pathname: "/" };
+const ORIGIN = {
+  href: "http://localhost/",
+  search: "",
+  hash: "",
+  host: "localhost",
+  hostname: "localhost",
+  protocol: "http:",
+  pathname: "/",
+};
 let connected: Host | null = null;
 /** Loads the library into this process; a second call does nothing. */
 export function loadClientLibrary(): void {
@@ -45,16 +53,30 @@ export function loadClientLibrary(): void {
   const source = readFileSync(join(dirname(inOffice), "excel-web-16.00.js"), "utf8");
   everywhere.window ??= globalThis;
   const remove = placeholders({
-    self: globalThis, parent: globalThis, top: globalThis, name: "",
+    self: globalThis,
+    parent: globalThis,
+    top: globalThis,
+    name: "",
     navigator: { userAgent: "node", language: "en-US" },
     location: ORIGIN,
-    document: { getElementById: () => null, getElementsByTagName: () => [], addEventListener: () => undefined, readyState: "loading", URL: ORIGIN.href, cookie: "" },
+    document: {
+      getElementById: () => null,
+      getElementsByTagName: () => [],
+      addEventListener: () => undefined,
+      readyState: "loading",
+      URL: ORIGIN.href,
+      cookie: "",
+    },
     addEventListener: () => undefined,
     removeEventListener: () => undefined,
   });
   const functions = associations();
   everywhere.CustomFunctions = { _association: functions.association, associate: functions.associate };
-  everywhere._richApiNativeBridge = { sendMessageToHost: () => { throw new Error("No workbook is connected to the client library."); } };
+  everywhere._richApiNativeBridge = {
+    sendMessageToHost: () => {
+      throw new Error("No workbook is connected to the client library.");
+    },
+  };
   // The library writes a line about its storage while it loads.
   const { log } = console;
   console.log = () => undefined;
@@ -73,12 +95,19 @@ export function loadClientLibrary(): void {
 function placeholders(values: Record<string, unknown>): () => void {
   const added = Object.keys(values).filter((name) => everywhere[name] === undefined);
   for (const name of added) everywhere[name] = values[name];
-  return () => { for (const name of added) Reflect.deleteProperty(everywhere, name); };
+  return () => {
+    for (const name of added) Reflect.deleteProperty(everywhere, name);
+  };
 }
 /** `associate(id, function)` or `associate({ id: function })`, as office.js defines it for functions and for commands. */
 function associations(): { association: Association; associate: (id: string | Record<string, unknown>, call?: unknown) => void } {
   const listeners: (() => void)[] = [];
-  const association: Association = { mappings: {}, onchange: (listener) => { listeners.push(listener); } };
+  const association: Association = {
+    mappings: {},
+    onchange: (listener) => {
+      listeners.push(listener);
+    },
+  };
   return {
     association,
     associate: (id, call) => {
@@ -109,7 +138,9 @@ export function connect(host: Host): void {
   if (!bridge) throw new Error("The client library was loaded without its bridge.");
   // A workbook that is opened afresh knows nothing of handlers registered with another.
   everywhere.OfficeExtension.GenericEventRegistration.s_genericEventRegistrations = {};
-  bridge.sendMessageToHost = (text) => { void deliver(host, bridge, JSON.parse(text) as BridgeRequest); };
+  bridge.sendMessageToHost = (text) => {
+    void deliver(host, bridge, JSON.parse(text) as BridgeRequest);
+  };
   host.attach(carrierFor(host, bridge));
   setContext(host, host.requirements);
 }
@@ -133,7 +164,12 @@ function carrierFor(host: Host, bridge: Bridge): Carrier {
       const command = mappings[name.toUpperCase()];
       if (typeof command !== "function") throw new Error(`No command is associated with the button ${name}.`);
       await new Promise<void>((completed) => {
-        (command as (event: unknown) => void)({ source: { id: name }, completed: () => { completed(); } });
+        (command as (event: unknown) => void)({
+          source: { id: name },
+          completed: () => {
+            completed();
+          },
+        });
       });
     },
   };

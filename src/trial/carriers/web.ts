@@ -30,7 +30,10 @@ const ACT = { invoke: 0, register: 1, unregister: 2 } as const;
 const DISPATCH = { refreshSettings: 75, saveSettings: 76, batch: 93, commandCompleted: 94 } as const;
 /** Numbers of the failures that office.js turns into the codes of the client library. */
 const FAILURE: Readonly<Record<string, number>> = {
-  RequestPayloadSizeLimitExceeded: 5103, ResponsePayloadSizeLimitExceeded: 5104, InvalidOperationInCellEditMode: 5004, AccessDenied: 7000,
+  RequestPayloadSizeLimitExceeded: 5103,
+  ResponsePayloadSizeLimitExceeded: 5104,
+  InvalidOperationInCellEditMode: 5004,
+  AccessDenied: 7000,
 };
 const NOT_SUPPORTED = 5000;
 const WORKBOOK_SELECTION = 2;
@@ -63,7 +66,9 @@ class WebCarrier implements Carrier, Pane {
   private readonly registered = new Map<string, PaneMessage>();
   private readonly commands = new Map<string, () => void>();
   private lastCommand = 0;
-  private readonly listener = (event: MessageEvent): void => { this.receive(event); };
+  private readonly listener = (event: MessageEvent): void => {
+    this.receive(event);
+  };
 
   constructor(iframe: HTMLIFrameElement, host: Host, options: PaneOptions) {
     this.iframe = iframe;
@@ -71,7 +76,10 @@ class WebCarrier implements Carrier, Pane {
     this.options = options;
     this.locale = options.locale ?? "en-US";
     const url = new URL(options.paneUrl, window.location.href);
-    url.searchParams.set("_host_Info", ["Excel", "Web", "16.01", this.locale, CONVERSATION, "", "disableLogging", String(options.flags ?? 3)].join("$"));
+    url.searchParams.set(
+      "_host_Info",
+      ["Excel", "Web", "16.01", this.locale, CONVERSATION, "", "disableLogging", String(options.flags ?? 3)].join("$"),
+    );
     // _xdm_Info comes last: it is read to the end of the address.
     url.hash = `#&_serializer_version=1&_xdm_Info=${encodeURIComponent([CONVERSATION, ADD_IN, window.location.origin].join("|"))}`;
     this.url = url.href;
@@ -92,7 +100,10 @@ class WebCarrier implements Carrier, Pane {
     const moved = entries.some((entry) => entry.messageCategory === EVENT_CATEGORY && entry.messageType === WORKBOOK_SELECTION);
     if (selection && moved) this.push(selection, {});
     const messages = this.registered.get("richApiMessage");
-    if (messages) this.push(messages, { ArrayData: entries.map((entry) => [entry.messageCategory, entry.messageType, entry.targetId, entry.message, 0, false]) });
+    if (messages)
+      this.push(messages, {
+        ArrayData: entries.map((entry) => [entry.messageCategory, entry.messageType, entry.targetId, entry.message, 0, false]),
+      });
   }
 
   press(name: string): Promise<void> {
@@ -174,8 +185,15 @@ class WebCarrier implements Carrier, Pane {
 
   private send(message: PaneMessage, data: unknown, responseType: 0 | 1): void {
     const text = JSON.stringify({
-      _messageType: 1, _actionName: message._actionName, _conversationId: CONVERSATION, _correlationId: message._correlationId,
-      _origin: window.location.origin, _errorCode: 0, _responseType: responseType, _data: data, _serializerVersion: 1,
+      _messageType: 1,
+      _actionName: message._actionName,
+      _conversationId: CONVERSATION,
+      _correlationId: message._correlationId,
+      _origin: window.location.origin,
+      _errorCode: 0,
+      _responseType: responseType,
+      _data: data,
+      _serializerVersion: 1,
     });
     this.iframe.contentWindow?.postMessage(text, new URL(this.url).origin);
   }
@@ -183,10 +201,26 @@ class WebCarrier implements Carrier, Pane {
   private appContext(): Record<string, unknown> {
     const { book } = this.host;
     return {
-      _id: ADD_IN, _appInstanceId: "trial", _appName: 16, _appVersion: "16.01", _appUILocale: this.locale, _dataLocale: this.locale,
-      _docUrl: documentUrl(book), _clientMode: 1, _settings: [...book.settings], _reason: "documentOpened", _osfControlType: 1, _eToken: "",
-      _correlationId: CONVERSATION, _requirementMatrix: JSON.stringify(this.options.requirements ?? this.host.requirements),
-      _hostFullVersion: "16.0.0.0", _appMinorVersion: 1, _addinName: ADD_IN, _appDomains: [], _initialDisplayMode: 2, _featureGates: {},
+      _id: ADD_IN,
+      _appInstanceId: "trial",
+      _appName: 16,
+      _appVersion: "16.01",
+      _appUILocale: this.locale,
+      _dataLocale: this.locale,
+      _docUrl: documentUrl(book),
+      _clientMode: 1,
+      _settings: [...book.settings],
+      _reason: "documentOpened",
+      _osfControlType: 1,
+      _eToken: "",
+      _correlationId: CONVERSATION,
+      _requirementMatrix: JSON.stringify(this.options.requirements ?? this.host.requirements),
+      _hostFullVersion: "16.0.0.0",
+      _appMinorVersion: 1,
+      _addinName: ADD_IN,
+      _appDomains: [],
+      _initialDisplayMode: 2,
+      _featureGates: {},
     };
   }
 }

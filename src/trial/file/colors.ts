@@ -1,4 +1,3 @@
-
 /** Colours of a file: plain, from the theme with a tint, or from the old palette. */
 interface FileColor {
   argb?: string;
@@ -24,7 +23,10 @@ export function readColor(color: FileColor | undefined, theme: readonly string[]
 function tinted(hex: string, tint: number): string {
   const parts = [0, 2, 4].map((at) => parseInt(hex.slice(at, at + 2), 16));
   const mixed = parts.map((part) => Math.round(tint < 0 ? part * (1 + tint) : part + (255 - part) * tint));
-  return `#${mixed.map((part) => part.toString(16).padStart(2, "0")).join("").toUpperCase()}`;
+  return `#${mixed
+    .map((part) => part.toString(16).padStart(2, "0"))
+    .join("")
+    .toUpperCase()}`;
 }
 export function fileColor(color: string): { argb: string } {
   return { argb: `FF${color.slice(1)}` };

@@ -6,12 +6,13 @@ import { elementsOf } from "./xml";
 import { Archive } from "./zip";
 
 /** What may follow data validation in a sheet's part, in the order of the file format. */
-const AFTER_VALIDATIONS = /<(?:hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|colBreaks|customProperties|cellWatches|ignoredErrors|smartTags|drawing|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/worksheet>/;
+const AFTER_VALIDATIONS =
+  /<(?:hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|colBreaks|customProperties|cellWatches|ignoredErrors|smartTags|drawing|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/worksheet>/;
 export async function finish(bytes: Uint8Array, book: Book, functions: readonly string[]): Promise<Uint8Array> {
   const archive = Archive.read(bytes);
   for (const [at, sheet] of book.sheets.entries()) await finishSheet(archive, `xl/worksheets/sheet${String(at + 1)}.xml`, sheet);
   for (const part of archive.names().filter((name) => /^xl\/tables\/[^/]+\.xml$/.test(name))) {
-    const attributes = elementsOf(await archive.text(part) ?? "", "table")[0]?.attributes;
+    const attributes = elementsOf((await archive.text(part)) ?? "", "table")[0]?.attributes;
     const table = book.tables.find((known) => known.name === attributes?.["name"]);
     if (!table) throw new Error(`The table ${attributes?.["name"] ?? ""} of the file has no counterpart in the book.`);
     await archive.replace(part, tableXml(table, Number(attributes?.["id"]), functions));

@@ -20,7 +20,8 @@ export function readLayout(from: ExcelJS.Worksheet, to: Sheet, theme: readonly s
   }
   if (view?.showGridLines === false) to.showGridlines = false;
   for (const [at, column] of columnsOf(from).entries()) {
-    if (column?.width !== undefined && column.width !== LIBRARY_STANDARD_WIDTH) to.columnWidths.set(at, column.width * POINTS_PER_CHARACTER);
+    if (column?.width !== undefined && column.width !== LIBRARY_STANDARD_WIDTH)
+      to.columnWidths.set(at, column.width * POINTS_PER_CHARACTER);
     if (column?.hidden) to.hiddenColumns.add(at);
     const style = column ? readStyle(column.style ?? {}, theme) : null;
     const format: unknown = column?.numFmt;
@@ -44,7 +45,13 @@ export function writeLayout(from: Sheet, to: ExcelJS.Worksheet, active: boolean)
   const frozen = from.frozenRows > 0 || from.frozenColumns > 0;
   const split = { state: "frozen", ySplit: from.frozenRows, xSplit: from.frozenColumns };
   // Only one sheet may be marked as chosen, else typing would go into all of them.
-  to.views = [{ ...(frozen ? split : { state: "normal" }), showGridLines: from.showGridlines, ...(active && { tabSelected: true }) } as unknown as ExcelJS.WorksheetView];
+  to.views = [
+    {
+      ...(frozen ? split : { state: "normal" }),
+      showGridLines: from.showGridlines,
+      ...(active && { tabSelected: true }),
+    } as unknown as ExcelJS.WorksheetView,
+  ];
   for (const [at, { format, style }] of from.columnDefaults) to.getColumn(at + 1).style = writeStyle(style, format);
   for (const [at, points] of from.columnWidths) to.getColumn(at + 1).width = points / POINTS_PER_CHARACTER;
   for (const at of from.hiddenColumns) to.getColumn(at + 1).hidden = true;

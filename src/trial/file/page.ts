@@ -27,7 +27,9 @@ export function readPage(from: ExcelJS.Worksheet, to: Sheet): void {
   const { margins } = setup;
   if (margins) page.margins = Object.fromEntries(SIDES.map((side) => [side, margins[side.toLowerCase() as "left"] * POINTS_PER_INCH]));
   // exceljs puts "NaN" where whole columns have no row number.
-  const rows = absolute(setup.printTitlesRow), columns = absolute(setup.printTitlesColumn), area = parseBox(setup.printArea?.split("&&")[0]?.replaceAll("NaN", "") ?? "");
+  const rows = absolute(setup.printTitlesRow),
+    columns = absolute(setup.printTitlesColumn),
+    area = parseBox(setup.printArea?.split("&&")[0]?.replaceAll("NaN", "") ?? "");
   if (rows) page.titleRows = rows;
   if (columns) page.titleColumns = columns;
   if (area) page.printArea = addressOf(area);
@@ -41,7 +43,8 @@ function absolute(address: string | undefined): string | null {
 function partsOf(text: string | null | undefined, where: "Header" | "Footer"): Partial<PageSetup> {
   const parts: Record<string, string> = {};
   const names: Readonly<Record<string, string>> = { L: "left", C: "center", R: "right" };
-  for (const found of (text ?? "").matchAll(/&([LCR])((?:(?!&[LCR])[\s\S])*)/g)) parts[`${names[found[1] ?? ""] ?? "center"}${where}`] = found[2] ?? "";
+  for (const found of (text ?? "").matchAll(/&([LCR])((?:(?!&[LCR])[\s\S])*)/g))
+    parts[`${names[found[1] ?? ""] ?? "center"}${where}`] = found[2] ?? "";
   return parts;
 }
 function joinedParts(left: string | undefined, center: string | undefined, right: string | undefined): string | undefined {
@@ -66,15 +69,29 @@ export function writePage(from: Sheet, to: ExcelJS.Worksheet): void {
   const { margins } = page;
   if (margins) {
     const standard = { left: 0.7, right: 0.7, top: 0.75, bottom: 0.75, header: 0.3, footer: 0.3 };
-    setup.margins = { ...standard, ...Object.fromEntries(Object.entries(margins).map(([side, points]) => [side.toLowerCase(), points / POINTS_PER_INCH])) };
+    setup.margins = {
+      ...standard,
+      ...Object.fromEntries(Object.entries(margins).map(([side, points]) => [side.toLowerCase(), points / POINTS_PER_INCH])),
+    };
   }
-  const header = joinedParts(page.leftHeader, page.centerHeader, page.rightHeader), footer = joinedParts(page.leftFooter, page.centerFooter, page.rightFooter);
+  const header = joinedParts(page.leftHeader, page.centerHeader, page.rightHeader),
+    footer = joinedParts(page.leftFooter, page.centerFooter, page.rightFooter);
   if (header !== undefined) to.headerFooter.oddHeader = header;
   if (footer !== undefined) to.headerFooter.oddFooter = footer;
 }
 /** What a protected sheet may still allow: client library's name to the file's. */
 const ALLOWANCES = [
-  "FormatCells", "FormatColumns", "FormatRows", "InsertColumns", "InsertRows", "InsertHyperlinks", "DeleteColumns", "DeleteRows", "Sort", "AutoFilter", "PivotTables",
+  "FormatCells",
+  "FormatColumns",
+  "FormatRows",
+  "InsertColumns",
+  "InsertRows",
+  "InsertHyperlinks",
+  "DeleteColumns",
+  "DeleteRows",
+  "Sort",
+  "AutoFilter",
+  "PivotTables",
 ].map((name) => [`allow${name}`, name.charAt(0).toLowerCase() + name.slice(1)] as const);
 const DIGEST = ["algorithmName", "hashValue", "saltValue", "spinCount"];
 interface Protectable {
@@ -85,7 +102,9 @@ export function readProtection(from: ExcelJS.Worksheet, to: Sheet): void {
   if (!sheetProtection?.["sheet"]) return;
   to.protected = true;
   const options = Object.fromEntries(ALLOWANCES.filter(([, name]) => sheetProtection[name] === true).map(([option]) => [option, true]));
-  const digest = Object.fromEntries(DIGEST.filter((name) => sheetProtection[name] !== undefined).map((name) => [name, sheetProtection[name]]));
+  const digest = Object.fromEntries(
+    DIGEST.filter((name) => sheetProtection[name] !== undefined).map((name) => [name, sheetProtection[name]]),
+  );
   to.protection = { options, ...(Object.keys(digest).length > 0 && { digest }) };
 }
 /** A password given here is written without its digest: the sheet stays protected, but anybody can unprotect it. */

@@ -36,12 +36,14 @@ export async function readRaw(archive: Archive): Promise<RawBook> {
   }
   const tables = new Map<string, string>();
   for (const part of archive.names().filter((name) => /^xl\/tables\/[^/]+\.xml$/.test(name))) {
-    const xml = await archive.text(part) ?? "";
+    const xml = (await archive.text(part)) ?? "";
     const name = elementsOf(xml, "table")[0]?.attributes["displayName"];
     if (name !== undefined) tables.set(name, xml);
   }
   const names = elementsOf(workbook, "definedName").map(({ attributes, inner }) => ({
-    name: attributes["name"] ?? "", formula: unescapeXml(inner), sheet: attributes["localSheetId"] === undefined ? null : Number(attributes["localSheetId"]),
+    name: attributes["name"] ?? "",
+    formula: unescapeXml(inner),
+    sheet: attributes["localSheetId"] === undefined ? null : Number(attributes["localSheetId"]),
   }));
   return { archive, sheets, order, names, tables, theme: themeColors(await archive.text("xl/theme/theme1.xml")) };
 }
@@ -49,14 +51,29 @@ function textBetween(xml: string, name: string): string {
   return elementsOf(xml, name)[0]?.inner ?? "";
 }
 async function relations(archive: Archive, part: string, folder: string): Promise<Map<string, string>> {
-  const xml = await archive.text(part) ?? "";
-  return new Map(elementsOf(xml, "Relationship").map(({ attributes }) => {
-    const target = attributes["Target"] ?? "";
-    return [attributes["Id"] ?? "", target.startsWith("/") ? target.slice(1) : folder + target];
-  }));
+  const xml = (await archive.text(part)) ?? "";
+  return new Map(
+    elementsOf(xml, "Relationship").map(({ attributes }) => {
+      const target = attributes["Target"] ?? "";
+      return [attributes["Id"] ?? "", target.startsWith("/") ? target.slice(1) : folder + target];
+    }),
+  );
 }
 /** The standard theme, for files without one. */
-const OFFICE_THEME = ["FFFFFF", "000000", "E7E6E6", "44546A", "4472C4", "ED7D31", "A5A5A5", "FFC000", "5B9BD5", "70AD47", "0563C1", "954F72"];
+const OFFICE_THEME = [
+  "FFFFFF",
+  "000000",
+  "E7E6E6",
+  "44546A",
+  "4472C4",
+  "ED7D31",
+  "A5A5A5",
+  "FFC000",
+  "5B9BD5",
+  "70AD47",
+  "0563C1",
+  "954F72",
+];
 function themeColors(xml: string | null): string[] {
   if (xml === null) return OFFICE_THEME;
   // Cells count light before dark; the file lists dark before light.
@@ -85,7 +102,11 @@ export function partsNotKept(archive: Archive): string[] {
 }
 /** Priorities of the conditional formats that stop further ones. */
 export function stoppingPriorities(sheetXml: string): Set<number> {
-  return new Set(elementsOf(sheetXml, "cfRule").filter(({ attributes }) => isTrue(attributes["stopIfTrue"])).map(({ attributes }) => Number(attributes["priority"])));
+  return new Set(
+    elementsOf(sheetXml, "cfRule")
+      .filter(({ attributes }) => isTrue(attributes["stopIfTrue"]))
+      .map(({ attributes }) => Number(attributes["priority"])),
+  );
 }
 /** Filters of a table by values: zero-based column to the texts let through; null when it has others. */
 export function valueFilters(tableXml: string): Map<number, string[]> | null {

@@ -6,11 +6,26 @@ import { fileColor, readColor } from "./colors";
 const EDGES: Readonly<Record<Edge, "top" | "bottom" | "left" | "right">> = { Top: "top", Bottom: "bottom", Left: "left", Right: "right" };
 /** Line in the file: style and weight in the client library's words. */
 const LINES: readonly [line: ExcelJS.BorderStyle, style: string, weight: string][] = [
-  ["thin", "Continuous", "Thin"], ["medium", "Continuous", "Medium"], ["thick", "Continuous", "Thick"], ["hair", "Continuous", "Hairline"], ["double", "Double", "Thick"],
-  ["dotted", "Dot", "Thin"], ["dashed", "Dash", "Thin"], ["mediumDashed", "Dash", "Medium"], ["dashDot", "DashDot", "Thin"], ["mediumDashDot", "DashDot", "Medium"],
-  ["dashDotDot", "DashDotDot", "Thin"], ["mediumDashDotDot", "DashDotDot", "Medium"], ["slantDashDot", "SlantDashDot", "Medium"],
+  ["thin", "Continuous", "Thin"],
+  ["medium", "Continuous", "Medium"],
+  ["thick", "Continuous", "Thick"],
+  ["hair", "Continuous", "Hairline"],
+  ["double", "Double", "Thick"],
+  ["dotted", "Dot", "Thin"],
+  ["dashed", "Dash", "Thin"],
+  ["mediumDashed", "Dash", "Medium"],
+  ["dashDot", "DashDot", "Thin"],
+  ["mediumDashDot", "DashDot", "Medium"],
+  ["dashDotDot", "DashDotDot", "Thin"],
+  ["mediumDashDotDot", "DashDotDot", "Medium"],
+  ["slantDashDot", "SlantDashDot", "Medium"],
 ];
-const UNDERLINES: Readonly<Record<string, string>> = { single: "Single", double: "Double", singleAccounting: "SingleAccountant", doubleAccounting: "DoubleAccountant" };
+const UNDERLINES: Readonly<Record<string, string>> = {
+  single: "Single",
+  double: "Double",
+  singleAccounting: "SingleAccountant",
+  doubleAccounting: "DoubleAccountant",
+};
 const HORIZONTAL: Readonly<Record<string, NonNullable<CellStyle["align"]>>> = { left: "Left", center: "Center", right: "Right" };
 const VERTICAL: Readonly<Record<string, NonNullable<CellStyle["valign"]>>> = { top: "Top", middle: "Center" };
 /** The style of a cell; null when it has none worth keeping. */
@@ -25,9 +40,13 @@ export function readStyle(style: Partial<ExcelJS.Style>, theme: readonly string[
   if (font?.size !== undefined && font.size !== 11) found.size = font.size;
   if (font?.name !== undefined && font.name !== "Calibri") found.fontName = font.name;
   if (color !== null && color !== "#000000") found.color = color;
-  const background = fill?.type === "pattern" && fill.pattern !== "none" ? readColor(fill.pattern === "solid" ? fill.fgColor : fill.bgColor ?? fill.fgColor, theme) : null;
+  const background =
+    fill?.type === "pattern" && fill.pattern !== "none"
+      ? readColor(fill.pattern === "solid" ? fill.fgColor : (fill.bgColor ?? fill.fgColor), theme)
+      : null;
   if (background !== null) found.fill = background;
-  const align = HORIZONTAL[alignment?.horizontal ?? ""], valign = VERTICAL[alignment?.vertical ?? ""];
+  const align = HORIZONTAL[alignment?.horizontal ?? ""],
+    valign = VERTICAL[alignment?.vertical ?? ""];
   if (align) found.align = align;
   if (valign) found.valign = valign;
   if (alignment?.wrapText) found.wrap = true;
@@ -55,8 +74,13 @@ export function writeStyle(style: CellStyle | undefined, format: string | undefi
   const underlined = Object.entries(UNDERLINES).find(([, name]) => name === underline)?.[0] as ExcelJS.Font["underline"] | undefined;
   if (bold || italic || strikethrough || underlined || size !== undefined || fontName !== undefined || color !== undefined) {
     written.font = {
-      name: fontName ?? "Calibri", size: size ?? 11, ...(bold && { bold }), ...(italic && { italic }), ...(strikethrough && { strike: true }),
-      ...(underlined && { underline: underlined }), ...(color !== undefined && { color: fileColor(color) }),
+      name: fontName ?? "Calibri",
+      size: size ?? 11,
+      ...(bold && { bold }),
+      ...(italic && { italic }),
+      ...(strikethrough && { strike: true }),
+      ...(underlined && { underline: underlined }),
+      ...(color !== undefined && { color: fileColor(color) }),
     };
   }
   if (style.fill !== undefined) written.fill = { type: "pattern", pattern: "solid", fgColor: fileColor(style.fill) };
@@ -73,7 +97,9 @@ export function writeStyle(style: CellStyle | undefined, format: string | undefi
 function writeBorders(borders: Partial<Record<Edge, Border>>): Partial<ExcelJS.Borders> {
   const written: Partial<ExcelJS.Borders> = {};
   for (const [edge, border] of Object.entries(borders) as [Edge, Border][]) {
-    const line = LINES.find(([, style, weight]) => style === border.style && weight === border.weight) ?? LINES.find(([, style]) => style === border.style);
+    const line =
+      LINES.find(([, style, weight]) => style === border.style && weight === border.weight) ??
+      LINES.find(([, style]) => style === border.style);
     if (line) written[EDGES[edge]] = { style: line[0], color: fileColor(border.color) };
   }
   return written;

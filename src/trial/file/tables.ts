@@ -24,7 +24,13 @@ export function readTables(book: Book, from: ExcelJS.Worksheet, to: Sheet, parts
     const filters = valueFilters(xml);
     if (!filters) book.notKept.push(`the filter of the table ${name}`);
     book.tables.push({
-      id: String(book.nextId()), name, sheet: to, box, style: style["name"] ?? "", showBanded: style["showRowStripes"] === "1", filters: filters ?? new Map<number, string[]>(),
+      id: String(book.nextId()),
+      name,
+      sheet: to,
+      box,
+      style: style["name"] ?? "",
+      showBanded: style["showRowStripes"] === "1",
+      filters: filters ?? new Map<number, string[]>(),
       ...(style["showColumnStripes"] === "1" && { bandedColumns: true }),
       ...(style["showFirstColumn"] === "1" && { firstColumn: true }),
       ...(style["showLastColumn"] === "1" && { lastColumn: true }),
@@ -37,7 +43,10 @@ export function readTables(book: Book, from: ExcelJS.Worksheet, to: Sheet, parts
 export function placeTable(table: Table, to: ExcelJS.Worksheet): void {
   const box = withoutTotals(table);
   to.addTable({
-    name: table.name, ref: addressOf({ ...box, rows: 1, columns: 1 }), headerRow: true, columns: headingsOf(table).map((name) => ({ name })),
+    name: table.name,
+    ref: addressOf({ ...box, rows: 1, columns: 1 }),
+    headerRow: true,
+    columns: headingsOf(table).map((name) => ({ name })),
     rows: Array.from({ length: box.rows - 1 }, () => []),
   });
 }
@@ -47,27 +56,43 @@ function withoutTotals(table: Table): Table["box"] {
 }
 export function tableXml(table: Table, id: number, functions: readonly string[]): string {
   const ref = addressOf(withoutTotals(table));
-  const columns = headingsOf(table).map((heading, at) => columnXml(table, heading, at, functions)).join("");
-  const filters = [...table.filters].map(([column, texts]) => {
-    const blank = texts.includes("");
-    const listed = texts.filter((text) => text !== "").map((text) => `<filter val="${escapeXml(text)}"/>`).join("");
-    return `<filterColumn colId="${String(column)}"><filters${blank ? ' blank="1"' : ""}>${listed}</filters></filterColumn>`;
-  }).join("");
+  const columns = headingsOf(table)
+    .map((heading, at) => columnXml(table, heading, at, functions))
+    .join("");
+  const filters = [...table.filters]
+    .map(([column, texts]) => {
+      const blank = texts.includes("");
+      const listed = texts
+        .filter((text) => text !== "")
+        .map((text) => `<filter val="${escapeXml(text)}"/>`)
+        .join("");
+      return `<filterColumn colId="${String(column)}"><filters${blank ? ' blank="1"' : ""}>${listed}</filters></filterColumn>`;
+    })
+    .join("");
   const flag = (set: boolean | undefined): number => (set ? 1 : 0);
   const style = attributeText({
-    name: table.style || undefined, showFirstColumn: flag(table.firstColumn), showLastColumn: flag(table.lastColumn), showRowStripes: flag(table.showBanded), showColumnStripes: flag(table.bandedColumns),
+    name: table.style || undefined,
+    showFirstColumn: flag(table.firstColumn),
+    showLastColumn: flag(table.lastColumn),
+    showRowStripes: flag(table.showBanded),
+    showColumnStripes: flag(table.bandedColumns),
   });
-  return '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
+  return (
+    '<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n' +
     `<table xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"${attributeText({ id, name: table.name, displayName: table.name, ref, totalsRowShown: 0 })}>` +
     (table.filterButton === false ? "" : `<autoFilter ref="${ref}">${filters}</autoFilter>`) +
-    `<tableColumns count="${String(table.box.columns)}">${columns}</tableColumns><tableStyleInfo${style}/></table>`;
+    `<tableColumns count="${String(table.box.columns)}">${columns}</tableColumns><tableStyleInfo${style}/></table>`
+  );
 }
 /** A column with one formula throughout, word for word, says so, and Excel fills it into new rows. */
 function columnXml(table: Table, heading: string, at: number, functions: readonly string[]): string {
   // Line ends in a heading have an escape of their own in this place.
   const name = heading.replace(/\r?\n/g, "_x000a_");
   const formula = columnFormula(table, table.box.column + at);
-  const inner = formula === null ? "" : `<calculatedColumnFormula>${escapeXml(formulaToFile(formula, table.name, functions))}</calculatedColumnFormula>`;
+  const inner =
+    formula === null
+      ? ""
+      : `<calculatedColumnFormula>${escapeXml(formulaToFile(formula, table.name, functions))}</calculatedColumnFormula>`;
   return `<tableColumn id="${String(at + 1)}" name="${escapeXml(name)}"${inner === "" ? "/>" : `>${inner}</tableColumn>`}`;
 }
 function columnFormula(table: Table, column: number): string | null {

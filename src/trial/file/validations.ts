@@ -5,12 +5,24 @@ import { isTrue } from "./raw";
 import { attributeText, elementsOf, escapeXml, textOf } from "./xml";
 
 const OPERATORS: Readonly<Record<string, string>> = {
-  between: "Between", notBetween: "NotBetween", equal: "EqualTo", notEqual: "NotEqualTo", greaterThan: "GreaterThan", lessThan: "LessThan",
-  greaterThanOrEqual: "GreaterThanOrEqualTo", lessThanOrEqual: "LessThanOrEqualTo",
+  between: "Between",
+  notBetween: "NotBetween",
+  equal: "EqualTo",
+  notEqual: "NotEqualTo",
+  greaterThan: "GreaterThan",
+  lessThan: "LessThan",
+  greaterThanOrEqual: "GreaterThanOrEqualTo",
+  lessThanOrEqual: "LessThanOrEqualTo",
 };
 const ALERTS: Readonly<Record<string, string>> = { stop: "Stop", warning: "Warning", information: "Information" };
 /** Kind in the file to kind in the client library. */
-const KINDS: Readonly<Record<string, string>> = { whole: "wholeNumber", decimal: "decimal", date: "date", time: "time", textLength: "textLength" };
+const KINDS: Readonly<Record<string, string>> = {
+  whole: "wholeNumber",
+  decimal: "decimal",
+  date: "date",
+  time: "time",
+  textLength: "textLength",
+};
 const DAYS_BETWEEN_SYSTEMS = 1462;
 export function readValidations(sheetXml: string, days1904: boolean): Validation[] {
   return elementsOf(sheetXml, "dataValidation").flatMap(({ attributes, inner }) => {
@@ -23,26 +35,50 @@ export function readValidations(sheetXml: string, days1904: boolean): Validation
 }
 function readRule(attributes: Readonly<Record<string, string>>, inner: string, days1904: boolean): Omit<Validation, "box"> {
   const kind = attributes["type"] ?? "none";
-  const first = formulaText(inner, "formula1"), second = formulaText(inner, "formula2");
-  const prompt = { title: attributes["promptTitle"] ?? "", message: attributes["prompt"] ?? "", showPrompt: isTrue(attributes["showInputMessage"]) };
-  const alert = { title: attributes["errorTitle"] ?? "", message: attributes["error"] ?? "", showAlert: isTrue(attributes["showErrorMessage"]), style: ALERTS[attributes["errorStyle"] ?? "stop"] ?? "Stop" };
+  const first = formulaText(inner, "formula1"),
+    second = formulaText(inner, "formula2");
+  const prompt = {
+    title: attributes["promptTitle"] ?? "",
+    message: attributes["prompt"] ?? "",
+    showPrompt: isTrue(attributes["showInputMessage"]),
+  };
+  const alert = {
+    title: attributes["errorTitle"] ?? "",
+    message: attributes["error"] ?? "",
+    showAlert: isTrue(attributes["showErrorMessage"]),
+    style: ALERTS[attributes["errorStyle"] ?? "stop"] ?? "Stop",
+  };
   const hasPrompt = prompt.title !== "" || prompt.message !== "";
   return {
-    rule: ruleOf(kind, attributes, first, second, days1904), ignoreBlanks: isTrue(attributes["allowBlank"]),
-    ...(hasPrompt && { prompt }), errorAlert: alert,
+    rule: ruleOf(kind, attributes, first, second, days1904),
+    ignoreBlanks: isTrue(attributes["allowBlank"]),
+    ...(hasPrompt && { prompt }),
+    errorAlert: alert,
   };
 }
-function ruleOf(kind: string, attributes: Readonly<Record<string, string>>, first: string, second: string | null, days1904: boolean): Record<string, unknown> {
+function ruleOf(
+  kind: string,
+  attributes: Readonly<Record<string, string>>,
+  first: string,
+  second: string | null,
+  days1904: boolean,
+): Record<string, unknown> {
   if (kind === "none") return {};
   if (kind === "list") {
     const written = /^"(.*)"$/s.exec(first);
-    return { list: { inCellDropDown: !isTrue(attributes["showDropDown"]), source: written ? (written[1] ?? "").replace(/""/g, '"') : `=${first}` } };
+    return {
+      list: { inCellDropDown: !isTrue(attributes["showDropDown"]), source: written ? (written[1] ?? "").replace(/""/g, '"') : `=${first}` },
+    };
   }
   if (kind === "custom") return { custom: { formula: `=${first}` } };
   const shift = kind === "date" && days1904 ? DAYS_BETWEEN_SYSTEMS : 0;
-  return { [KINDS[kind] ?? kind]: {
-    formula1: operand(first, shift), ...(second !== null && { formula2: operand(second, shift) }), operator: OPERATORS[attributes["operator"] ?? "between"] ?? "Between",
-  } };
+  return {
+    [KINDS[kind] ?? kind]: {
+      formula1: operand(first, shift),
+      ...(second !== null && { formula2: operand(second, shift) }),
+      operator: OPERATORS[attributes["operator"] ?? "between"] ?? "Between",
+    },
+  };
 }
 /** The x14 form, for rules that look at other sheets, wraps its formula once more. */
 function formulaText(inner: string, name: "formula1" | "formula2"): string;
@@ -62,10 +98,15 @@ export function validationsXml(validations: readonly Validation[]): string {
 function validationXml(validation: Validation): string {
   const [kind, rule] = Object.entries(validation.rule)[0] ?? [null, {}];
   const members = rule as Record<string, unknown>;
-  const fileKind = kind === null ? undefined : Object.entries(KINDS).find(([, name]) => name === kind)?.[0] ?? kind;
+  const fileKind = kind === null ? undefined : (Object.entries(KINDS).find(([, name]) => name === kind)?.[0] ?? kind);
   const operator = Object.entries(OPERATORS).find(([, name]) => name === members["operator"])?.[0];
   const { prompt, errorAlert } = validation;
-  const formulas = kind === "list" ? [listFormula(String(members["source"]))] : kind === "custom" ? [fileFormula(members["formula"])] : [members["formula1"], members["formula2"]].filter((formula) => formula !== undefined).map(fileFormula);
+  const formulas =
+    kind === "list"
+      ? [listFormula(String(members["source"]))]
+      : kind === "custom"
+        ? [fileFormula(members["formula"])]
+        : [members["formula1"], members["formula2"]].filter((formula) => formula !== undefined).map(fileFormula);
   const attributes = attributeText({
     type: fileKind,
     errorStyle: errorAlert && errorAlert.style !== "Stop" ? errorAlert.style.toLowerCase() : undefined,
@@ -73,9 +114,11 @@ function validationXml(validation: Validation): string {
     allowBlank: validation.ignoreBlanks ? 1 : undefined,
     showDropDown: members["inCellDropDown"] === false ? 1 : undefined,
     showInputMessage: prompt?.showPrompt ? 1 : undefined,
-    showErrorMessage: errorAlert?.showAlert ?? true ? 1 : undefined,
-    errorTitle: filled(errorAlert?.title), error: filled(errorAlert?.message),
-    promptTitle: filled(prompt?.title), prompt: filled(prompt?.message),
+    showErrorMessage: (errorAlert?.showAlert ?? true) ? 1 : undefined,
+    errorTitle: filled(errorAlert?.title),
+    error: filled(errorAlert?.message),
+    promptTitle: filled(prompt?.title),
+    prompt: filled(prompt?.message),
     sqref: addressOf(validation.box),
   });
   return `<dataValidation${attributes}>${formulas.map((formula, at) => formulaXml(`formula${String(at + 1)}`, formula)).join("")}</dataValidation>`;

@@ -79,7 +79,17 @@ export async function writeXlsx(book: Book, options: XlsxOptions = {}): Promise<
     writeRules(sheet, to);
   }
   writeSettings(book, file);
-  file.views = [{ x: 0, y: 0, width: 24_000, height: 14_000, firstSheet: 0, activeTab: Math.max(0, book.sheets.indexOf(book.active)), visibility: "visible" }];
+  file.views = [
+    {
+      x: 0,
+      y: 0,
+      width: 24_000,
+      height: 14_000,
+      firstSheet: 0,
+      activeTab: Math.max(0, book.sheets.indexOf(book.active)),
+      visibility: "visible",
+    },
+  ];
   const names = namesOf(book, functions);
   // The library unrolls names into cells; it is handed the finished list instead.
   Object.defineProperty(file.definedNames, "model", { get: () => names, set: () => undefined });

@@ -1,4 +1,3 @@
-
 /** Just enough XML for the parts of a workbook, as spreadsheet programs write them. */
 
 export interface Element {
@@ -21,18 +20,28 @@ export function textOf(xml: string, name: string): string | null {
 }
 const ENTITIES: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: '"', apos: "'" };
 export function unescapeXml(text: string): string {
-  return text.replace(/&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi, (found, hex: string | undefined, decimal: string | undefined, name: string | undefined) => {
-    if (hex !== undefined) return String.fromCodePoint(parseInt(hex, 16));
-    if (decimal !== undefined) return String.fromCodePoint(Number(decimal));
-    return ENTITIES[name ?? ""] ?? found;
-  });
+  return text.replace(
+    /&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi,
+    (found, hex: string | undefined, decimal: string | undefined, name: string | undefined) => {
+      if (hex !== undefined) return String.fromCodePoint(parseInt(hex, 16));
+      if (decimal !== undefined) return String.fromCodePoint(Number(decimal));
+      return ENTITIES[name ?? ""] ?? found;
+    },
+  );
 }
 export function escapeXml(text: string): string {
   return text
-    .replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;")
-    .replace(/\n/g, "&#10;").replace(/\r/g, "&#13;").replace(/\t/g, "&#9;");
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;")
+    .replace(/"/g, "&quot;")
+    .replace(/\n/g, "&#10;")
+    .replace(/\r/g, "&#13;")
+    .replace(/\t/g, "&#9;");
 }
 /** ` name="value"` for each value that is there. */
 export function attributeText(values: Readonly<Record<string, string | number | undefined>>): string {
-  return Object.entries(values).map(([name, value]) => (value === undefined ? "" : ` ${name}="${escapeXml(String(value))}"`)).join("");
+  return Object.entries(values)
+    .map(([name, value]) => (value === undefined ? "" : ` ${name}="${escapeXml(String(value))}"`))
+    .join("");
 }

@@ -1,8 +1,9 @@
-
 /** The parts of a workbook file, which is a zip archive: read, and written again with some parts changed. */
 
-export const NOT_A_WORKBOOK = "This file is not an .xlsx workbook, or it is damaged or cut short: open it in the program it came from and save it again as .xlsx.";
-export const LOCKED_WORKBOOK = "This file is protected by a password or is in the old .xls format: save it as an unprotected .xlsx workbook.";
+export const NOT_A_WORKBOOK =
+  "This file is not an .xlsx workbook, or it is damaged or cut short: open it in the program it came from and save it again as .xlsx.";
+export const LOCKED_WORKBOOK =
+  "This file is protected by a password or is in the old .xls format: save it as an unprotected .xlsx workbook.";
 interface Part {
   name: string;
   /** 0 stored, 8 deflated. */
@@ -11,7 +12,9 @@ interface Part {
   size: number;
   packed: Uint8Array<ArrayBuffer>;
 }
-const LOCAL_HEADER = 0x04034b50, DIRECTORY_ENTRY = 0x02014b50, END_OF_DIRECTORY = 0x06054b50;
+const LOCAL_HEADER = 0x04034b50,
+  DIRECTORY_ENTRY = 0x02014b50,
+  END_OF_DIRECTORY = 0x06054b50;
 /** First bytes of the container of encrypted workbooks and of .xls. */
 const COMPOUND_FILE = [0xd0, 0xcf, 0x11, 0xe0];
 export class Archive {
@@ -31,14 +34,17 @@ export class Archive {
     let at = view.getUint32(end + 16, true);
     for (let left = view.getUint16(end + 10, true); left > 0; left -= 1) {
       if (at + 46 > bytes.length || view.getUint32(at, true) !== DIRECTORY_ENTRY) throw new Error(NOT_A_WORKBOOK);
-      const packedSize = view.getUint32(at + 20, true), nameLength = view.getUint16(at + 28, true);
+      const packedSize = view.getUint32(at + 20, true),
+        nameLength = view.getUint16(at + 28, true);
       const local = view.getUint32(at + 42, true);
       if (local + 30 > bytes.length || view.getUint32(local, true) !== LOCAL_HEADER) throw new Error(NOT_A_WORKBOOK);
       const start = local + 30 + view.getUint16(local + 26, true) + view.getUint16(local + 28, true);
       if (start + packedSize > bytes.length) throw new Error(NOT_A_WORKBOOK);
       parts.push({
         name: new TextDecoder().decode(bytes.subarray(at + 46, at + 46 + nameLength)).replace(/\\/g, "/"),
-        method: view.getUint16(at + 10, true), crc: view.getUint32(at + 16, true), size: view.getUint32(at + 24, true),
+        method: view.getUint16(at + 10, true),
+        crc: view.getUint32(at + 16, true),
+        size: view.getUint32(at + 24, true),
         packed: bytes.slice(start, start + packedSize),
       });
       at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
@@ -54,32 +60,72 @@ export class Archive {
   async text(name: string): Promise<string | null> {
     const part = this.parts.get(name);
     if (!part) return null;
-    const plain = part.method === 0 ? part.packed : await pumped(part.packed, new DecompressionStream("deflate-raw")).catch((fault: unknown) => { throw new Error(NOT_A_WORKBOOK, { cause: fault }); });
+    const plain =
+      part.method === 0
+        ? part.packed
+        : await pumped(part.packed, new DecompressionStream("deflate-raw")).catch((fault: unknown) => {
+            throw new Error(NOT_A_WORKBOOK, { cause: fault });
+          });
     if (crcOf(plain) !== part.crc) throw new Error(NOT_A_WORKBOOK);
     return new TextDecoder().decode(plain);
   }
 
   async replace(name: string, text: string): Promise<void> {
     const plain = new TextEncoder().encode(text);
-    this.parts.set(name, { name, method: 8, crc: crcOf(plain), size: plain.length, packed: await pumped(plain, new CompressionStream("deflate-raw")) });
+    this.parts.set(name, {
+      name,
+      method: 8,
+      crc: crcOf(plain),
+      size: plain.length,
+      packed: await pumped(plain, new CompressionStream("deflate-raw")),
+    });
   }
 
   write(): Uint8Array {
     const encoder = new TextEncoder();
-    const pieces: Uint8Array[] = [], directory: Uint8Array[] = [];
+    const pieces: Uint8Array[] = [],
+      directory: Uint8Array[] = [];
     let offset = 0;
     for (const part of this.parts.values()) {
       const name = encoder.encode(part.name);
-      const local = header(30, [[0, LOCAL_HEADER, 4], [4, 20, 2], [6, 0x800, 2], [8, part.method, 2], [12, 0x21, 2], [14, part.crc, 4], [18, part.packed.length, 4], [22, part.size, 4], [26, name.length, 2]]);
+      const local = header(30, [
+        [0, LOCAL_HEADER, 4],
+        [4, 20, 2],
+        [6, 0x800, 2],
+        [8, part.method, 2],
+        [12, 0x21, 2],
+        [14, part.crc, 4],
+        [18, part.packed.length, 4],
+        [22, part.size, 4],
+        [26, name.length, 2],
+      ]);
       directory.push(
-        header(46, [[0, DIRECTORY_ENTRY, 4], [4, 20, 2], [6, 20, 2], [8, 0x800, 2], [10, part.method, 2], [14, 0x21, 2], [16, part.crc, 4], [20, part.packed.length, 4], [24, part.size, 4], [28, name.length, 2], [42, offset, 4]]),
+        header(46, [
+          [0, DIRECTORY_ENTRY, 4],
+          [4, 20, 2],
+          [6, 20, 2],
+          [8, 0x800, 2],
+          [10, part.method, 2],
+          [14, 0x21, 2],
+          [16, part.crc, 4],
+          [20, part.packed.length, 4],
+          [24, part.size, 4],
+          [28, name.length, 2],
+          [42, offset, 4],
+        ]),
         name,
       );
       pieces.push(local, name, part.packed);
       offset += local.length + name.length + part.packed.length;
     }
     const size = lengthOf(directory);
-    const end = header(22, [[0, END_OF_DIRECTORY, 4], [8, this.parts.size, 2], [10, this.parts.size, 2], [12, size, 4], [16, offset, 4]]);
+    const end = header(22, [
+      [0, END_OF_DIRECTORY, 4],
+      [8, this.parts.size, 2],
+      [10, this.parts.size, 2],
+      [12, size, 4],
+      [16, offset, 4],
+    ]);
     return joined([...pieces, ...directory, end]);
   }
 }

@@ -8,7 +8,17 @@ import { isBlank } from "./sheet/cells";
 
 const CATEGORY = 65_536;
 /** Numbers of the events on the wire. */
-const EVENT = { workbookSelection: 2, cells: 10, activated: 11, deactivated: 12, added: 13, selection: 14, deleted: 15, protection: 24, tableCells: 101 } as const;
+const EVENT = {
+  workbookSelection: 2,
+  cells: 10,
+  activated: 11,
+  deactivated: 12,
+  added: 13,
+  selection: 14,
+  deleted: 15,
+  protection: 24,
+  tableCells: 101,
+} as const;
 const WHOLE_WORKBOOK = "Workbook";
 /** Ranges of so many past events can still be asked for. */
 const REFERENCES_KEPT = 1000;
@@ -27,7 +37,9 @@ export class Events {
     this.sheetIds = new Set(state.book.sheets.map((sheet) => sheet.id));
     this.activeId = state.book.active.id;
     for (const sheet of state.book.sheets) if (sheet.protected) this.protectedIds.add(sheet.id);
-    this.close = state.book.listen((change) => { this.tell(change); });
+    this.close = state.book.listen((change) => {
+      this.tell(change);
+    });
   }
 
   private tell(change: Change): void {
@@ -67,7 +79,11 @@ export class Events {
       ...toSheetAndWorkbook(EVENT.cells, sheet, message),
       ...tables.flatMap((table) => {
         const inTable = { ...message, tableId: table.id };
-        return [entry(EVENT.tableCells, table.id, inTable), entry(EVENT.tableCells, sheet.id, inTable), entry(EVENT.tableCells, WHOLE_WORKBOOK, inTable)];
+        return [
+          entry(EVENT.tableCells, table.id, inTable),
+          entry(EVENT.tableCells, sheet.id, inTable),
+          entry(EVENT.tableCells, WHOLE_WORKBOOK, inTable),
+        ];
       }),
     ];
   }
@@ -80,7 +96,10 @@ export class Events {
   }
 
   private selectionMoved(sheet: Sheet, box: Box): Entry[] {
-    return [entry(EVENT.workbookSelection, "", {}), ...toSheetAndWorkbook(EVENT.selection, sheet, { address: addressOf(box), worksheetId: sheet.id })];
+    return [
+      entry(EVENT.workbookSelection, "", {}),
+      ...toSheetAndWorkbook(EVENT.selection, sheet, { address: addressOf(box), worksheetId: sheet.id }),
+    ];
   }
 
   private sheetsChanged(): Entry[] {
@@ -109,7 +128,12 @@ export class Events {
     if (sheet.protected === this.protectedIds.has(sheet.id)) return [];
     if (sheet.protected) this.protectedIds.add(sheet.id);
     else this.protectedIds.delete(sheet.id);
-    return toSheetAndWorkbook(EVENT.protection, sheet, { worksheetId: sheet.id, isProtected: sheet.protected, sheetName: sheet.name, source: "Local" });
+    return toSheetAndWorkbook(EVENT.protection, sheet, {
+      worksheetId: sheet.id,
+      isProtected: sheet.protected,
+      sheetName: sheet.name,
+      source: "Local",
+    });
   }
 }
 function entry(event: number, targetId: string, message: Record<string, unknown>): Entry {

@@ -28,7 +28,12 @@ export interface HostOptions {
   year?: number;
 }
 /** The manifest's minimum (what is newer has to be asked for), and waiting for the end of a cell's editing, which every Excel with these has. */
-export const MINIMUM_REQUIREMENTS: Readonly<Record<string, string>> = { ExcelApi: "1.12", SharedRuntime: "1.1", CustomFunctionsRuntime: "1.3", DelayForCellEdit: "1.1" };
+export const MINIMUM_REQUIREMENTS: Readonly<Record<string, string>> = {
+  ExcelApi: "1.12",
+  SharedRuntime: "1.1",
+  CustomFunctionsRuntime: "1.3",
+  DelayForCellEdit: "1.1",
+};
 export interface RequestRecord {
   readonly bytes: number;
   readonly answered: number;
@@ -56,7 +61,9 @@ export class Host {
     this.requirements = options.requirements ?? MINIMUM_REQUIREMENTS;
     this.state = new HostState(book, options.calculator ?? null, () => options.year ?? new Date().getFullYear());
     this.workbook = new Workbook(this.state);
-    const post = (entries: Entry[]): void => { this.carrier?.post(entries); };
+    const post = (entries: Entry[]): void => {
+      this.carrier?.post(entries);
+    };
     this.events = new Events(this.state, post);
     this.invocations = new Invocations(post);
   }

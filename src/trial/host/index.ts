@@ -14,4 +14,3 @@ export { showCell } from "../book/show";
 export { filterRows } from "./sheet/filter";
 export { addressOf } from "../book/address";
 export { parseBox } from "../book/address";
-

@@ -5,7 +5,15 @@ const CATEGORY = 1;
 const INVOKE = 1000;
 const CANCEL = 1001;
 /** The cell error that each of the runtime's codes stands for; codes not named here show #VALUE!. */
-const ERRORS: Readonly<Record<number, string>> = { 1: "#N/A", 5: "#DIV/0!", 6: "#NUM!", 7: "#VALUE!", 8: "#NULL!", 9: "#NAME?", 10: "#NAME?" };
+const ERRORS: Readonly<Record<number, string>> = {
+  1: "#N/A",
+  5: "#DIV/0!",
+  6: "#NUM!",
+  7: "#VALUE!",
+  8: "#NULL!",
+  9: "#NAME?",
+  10: "#NAME?",
+};
 export type InvocationResult = { ok: true; value: unknown } | { ok: false; error: string; message: unknown };
 export interface InvocationOptions {
   /** Address of the calling cell, such as `Gear!D4`. */

@@ -35,7 +35,15 @@ export async function loadFunctions(address: string): Promise<AddInFunctions> {
     CustomFunctions: {
       associate: (id: string, run: WorksheetFunction) => associated.set(id.toUpperCase(), run),
       Error: FunctionError,
-      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", invalidNumber: "#NUM!", divisionByZero: "#DIV/0!", invalidReference: "#REF!", nullReference: "#NULL!", invalidName: "#NAME?" },
+      ErrorCode: {
+        invalidValue: "#VALUE!",
+        notAvailable: "#N/A",
+        invalidNumber: "#NUM!",
+        divisionByZero: "#DIV/0!",
+        invalidReference: "#REF!",
+        nullReference: "#NULL!",
+        invalidName: "#NAME?",
+      },
     },
   });
   await runScript(`${address}functions.js`);
@@ -56,8 +64,12 @@ function runScript(address: string): Promise<void> {
   return new Promise((resolve, reject) => {
     const script = document.createElement("script");
     script.src = address;
-    script.addEventListener("load", () => { resolve(); });
-    script.addEventListener("error", () => { reject(new Error("The worksheet functions are not built (functions.js is missing); run npm run build.")); });
+    script.addEventListener("load", () => {
+      resolve();
+    });
+    script.addEventListener("error", () => {
+      reject(new Error("The worksheet functions are not built (functions.js is missing); run npm run build."));
+    });
     document.head.append(script);
   });
 }

@@ -30,7 +30,9 @@ declare global {
 const NOTHING: AddInFunctions = { functions: new Map(), shapes: new Map(), described: [] };
 async function start(): Promise<void> {
   const shown: { view?: BookView } = {};
-  const dark = followShade((on) => { shown.view?.dark(on); });
+  const dark = followShade((on) => {
+    shown.view?.dark(on);
+  });
   movableEdge();
   const pane = new PaneFrame(({ back, by }) => {
     if (back && by === "F6") shown.view?.focus();
@@ -41,20 +43,35 @@ async function start(): Promise<void> {
     say(sentenceOf(failure));
     return NOTHING;
   });
-  const calculator = new UniverCalculator({ functions: addIn.functions, shapes: addIn.shapes, onRules: (sheet) => { shown.view?.repaint(sheet); } });
+  const calculator = new UniverCalculator({
+    functions: addIn.functions,
+    shapes: addIn.shapes,
+    onRules: (sheet) => {
+      shown.view?.repaint(sheet);
+    },
+  });
   const reporting = reported(calculator);
 
   let book = new Book();
   book.addSheet("Sheet1");
   let host = new Host(book, { calculator: reporting });
-  const view = new BookView(element("grid", HTMLElement), addIn.described, {
-    enter: (sheet, box, rows) => host.type(sheet.name, addressOf(box), rows),
-    recalculate: () => reporting.recalculate(book),
-    editing: (on) => { host.editing = on; },
-    say,
-    select: (sheet, box) => { host.select(sheet.name, addressOf(box)); },
-    rulesAt: (sheet, row, column) => calculator.rulesAt(sheet, row, column),
-  }, dark);
+  const view = new BookView(
+    element("grid", HTMLElement),
+    addIn.described,
+    {
+      enter: (sheet, box, rows) => host.type(sheet.name, addressOf(box), rows),
+      recalculate: () => reporting.recalculate(book),
+      editing: (on) => {
+        host.editing = on;
+      },
+      say,
+      select: (sheet, box) => {
+        host.select(sheet.name, addressOf(box));
+      },
+      rulesAt: (sheet, row, column) => calculator.rulesAt(sheet, row, column),
+    },
+    dark,
+  );
   shown.view = view;
 
   const show = async (opened: Book): Promise<void> => {
@@ -67,19 +84,34 @@ async function start(): Promise<void> {
     await reporting.recalculate(book);
     await view.settled();
     if (book.notKept.length > 0) say(`Not shown and not saved here: ${book.notKept.join(", ")}.`);
-    if (!(await pane.load(host))) say("The pane did not come up within 20 seconds; look at the browser's console, or run npm run build and reload.");
+    if (!(await pane.load(host)))
+      say("The pane did not come up within 20 seconds; look at the browser's console, or run npm run build and reload.");
   };
 
   const samples = await listSamples().catch((failure: unknown) => {
     say(sentenceOf(failure));
     return [];
   });
-  const begin = (opening: Promise<Book>): Promise<void> => opening.then(show).catch((failure: unknown) => { say(sentenceOf(failure)); });
+  const begin = (opening: Promise<Book>): Promise<void> =>
+    opening.then(show).catch((failure: unknown) => {
+      say(sentenceOf(failure));
+    });
   const wanted = new URLSearchParams(window.location.search).get("sample");
   const first = samples.find((name) => name === wanted || name === `${wanted ?? ""}.xlsx`) ?? samples[0];
   const ready = begin(first === undefined ? Promise.resolve(book) : openSample(first));
   window.trial = { book, host, view, calculator, ready };
-  connectControls({ samples, first, calculator, reporting, pane, view, current: () => book, open: (opening) => { if (window.trial) window.trial.ready = begin(opening); } });
+  connectControls({
+    samples,
+    first,
+    calculator,
+    reporting,
+    pane,
+    view,
+    current: () => book,
+    open: (opening) => {
+      if (window.trial) window.trial.ready = begin(opening);
+    },
+  });
   await ready;
 }
 interface Controls {
@@ -98,76 +130,114 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
   ownFile.hidden = true;
   sample.append(...samples.map((name) => new Option(titleOf(name), name)), ownFile);
   sample.value = first ?? "";
-  sample.addEventListener("change", () => { open(openSample(sample.value)); });
+  sample.addEventListener("change", () => {
+    open(openSample(sample.value));
+  });
 
   const file = element("file", HTMLInputElement);
-  element("open", HTMLButtonElement).addEventListener("click", () => { file.click(); });
+  element("open", HTMLButtonElement).addEventListener("click", () => {
+    file.click();
+  });
   file.addEventListener("change", () => {
     const chosen = file.files?.[0];
     file.value = "";
     if (!chosen) return;
-    open(openFile(chosen).then((book) => {
-      ownFile.hidden = false;
-      ownFile.text = chosen.name;
-      sample.value = "";
-      return book;
-    }));
+    open(
+      openFile(chosen).then((book) => {
+        ownFile.hidden = false;
+        ownFile.text = chosen.name;
+        sample.value = "";
+        return book;
+      }),
+    );
   });
-  element("save", HTMLButtonElement).addEventListener("click", () => { saveBook(current()).catch((failure: unknown) => { say(sentenceOf(failure)); }); });
+  element("save", HTMLButtonElement).addEventListener("click", () => {
+    saveBook(current()).catch((failure: unknown) => {
+      say(sentenceOf(failure));
+    });
+  });
 
   const blank = element("blank", HTMLSelectElement);
   blank.value = calculator.blank;
   blank.addEventListener("change", () => {
     calculator.blank = blank.value as BlankMode;
-    reporting.recalculate(current()).catch((failure: unknown) => { say(sentenceOf(failure)); });
+    reporting.recalculate(current()).catch((failure: unknown) => {
+      say(sentenceOf(failure));
+    });
   });
 
   const press = (button: HTMLButtonElement, name: string, failed: () => void): void => {
     button.addEventListener("click", () => {
       button.disabled = true;
-      pane.press(name).catch((failure: unknown) => {
-        failed();
-        say(sentenceOf(failure));
-      }).finally(() => { button.disabled = false; });
+      pane
+        .press(name)
+        .catch((failure: unknown) => {
+          failed();
+          say(sentenceOf(failure));
+        })
+        .finally(() => {
+          button.disabled = false;
+        });
     });
   };
-  press(element("show-pane", HTMLButtonElement), "ShowPane", () => { pane.show(true); });
+  press(element("show-pane", HTMLButtonElement), "ShowPane", () => {
+    pane.show(true);
+  });
   press(element("rebuild", HTMLButtonElement), "RebuildRegister", () => undefined);
 
   moveBetweenParts(view, pane);
-  element("grid", HTMLElement).addEventListener("keydown", (event) => {
-    if (!event.altKey || event.key !== "ArrowDown" || !view.openList()) return;
-    event.preventDefault();
-    event.stopPropagation();
-  }, true);
+  element("grid", HTMLElement).addEventListener(
+    "keydown",
+    (event) => {
+      if (!event.altKey || event.key !== "ArrowDown" || !view.openList()) return;
+      event.preventDefault();
+      event.stopPropagation();
+    },
+    true,
+  );
 }
 /** Tab moves from cell to cell inside the grid, so F6 leads from one part of the page to the next, and with Shift back. */
 function moveBetweenParts(view: BookView, pane: PaneFrame): void {
   const grid = element("grid", HTMLElement);
   const frames = element("pane-frame", HTMLDivElement);
   const stations = [
-    () => { element("sample", HTMLSelectElement).focus(); },
-    () => { view.focus(); },
-    () => { pane.focus(); },
+    () => {
+      element("sample", HTMLSelectElement).focus();
+    },
+    () => {
+      view.focus();
+    },
+    () => {
+      pane.focus();
+    },
   ];
-  window.addEventListener("keydown", (event) => {
-    if (event.key !== "F6") return;
-    event.preventDefault();
-    event.stopPropagation();
-    const at = grid.contains(document.activeElement) ? 1 : frames.contains(document.activeElement) ? 2 : 0;
-    stations[(at + (event.shiftKey ? 2 : 1)) % stations.length]?.();
-  }, true);
+  window.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "F6") return;
+      event.preventDefault();
+      event.stopPropagation();
+      const at = grid.contains(document.activeElement) ? 1 : frames.contains(document.activeElement) ? 2 : 0;
+      stations[(at + (event.shiftKey ? 2 : 1)) % stations.length]?.();
+    },
+    true,
+  );
 }
 /** The calculator, with a line in the tool bar about each pass. */
 function reported(calculator: UniverCalculator): Calculator {
   const status = element("status", HTMLOutputElement);
   return {
     recalculate: async (book) => {
-      const slow = setTimeout(() => { status.textContent = "Working out formulas…"; }, 150);
+      const slow = setTimeout(() => {
+        status.textContent = "Working out formulas…";
+      }, 150);
       try {
         await calculator.recalculate(book);
         const { formulas, milliseconds } = calculator.last;
-        status.textContent = formulas === 0 ? "Up to date" : `${String(formulas)} ${formulas === 1 ? "formula" : "formulas"} worked out in ${milliseconds.toFixed(0)} ms`;
+        status.textContent =
+          formulas === 0
+            ? "Up to date"
+            : `${String(formulas)} ${formulas === 1 ? "formula" : "formulas"} worked out in ${milliseconds.toFixed(0)} ms`;
       } finally {
         clearTimeout(slow);
       }

@@ -14,7 +14,9 @@ export function say(sentence: string): void {
   const dismiss = document.createElement("button");
   dismiss.type = "button";
   dismiss.textContent = "Dismiss";
-  dismiss.addEventListener("click", () => { bar.remove(); });
+  dismiss.addEventListener("click", () => {
+    bar.remove();
+  });
   bar.append(text, dismiss);
   place.append(bar);
   while (place.children.length > MOST) place.firstElementChild?.remove();

@@ -31,7 +31,12 @@ export class PaneFrame {
     frame.title = "Gear Verdicts pane";
     element("pane-frame", HTMLDivElement).replaceChildren(frame);
     this.host = host;
-    this.pane = hostPane(frame, host, { paneUrl: ADDRESS, onNotify: (told) => { this.noticeLeaving(told); } });
+    this.pane = hostPane(frame, host, {
+      paneUrl: ADDRESS,
+      onNotify: (told) => {
+        this.noticeLeaving(told);
+      },
+    });
     const deadline = Date.now() + PATIENCE;
     while (frame.isConnected && Date.now() < deadline) {
       if ((frame.contentDocument?.getElementById("pane")?.childElementCount ?? 0) > 0) {

@@ -22,7 +22,9 @@ export function movableEdge(): void {
     document.body.classList.add("dragging");
     const startsAt = down.clientX;
     const startWidth = pane.getBoundingClientRect().width;
-    const move = (event: PointerEvent): void => { set(startWidth + startsAt - event.clientX); };
+    const move = (event: PointerEvent): void => {
+      set(startWidth + startsAt - event.clientX);
+    };
     const end = (): void => {
       edge.classList.remove("moving");
       document.body.classList.remove("dragging");

@@ -34,7 +34,9 @@ export async function saveBook(book: Book): Promise<void> {
   link.href = URL.createObjectURL(blob);
   link.download = book.fileName;
   link.click();
-  setTimeout(() => { URL.revokeObjectURL(link.href); }, 60_000);
+  setTimeout(() => {
+    URL.revokeObjectURL(link.href);
+  }, 60_000);
 }
 /** A sample's file name as a title: `tidy-register.xlsx` is "Tidy register". */
 export function titleOf(fileName: string): string {

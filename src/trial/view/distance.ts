@@ -1,4 +1,3 @@
-
 /** How far a cell is from being in sight. Pure. */
 export interface Edges {
   readonly start: number;

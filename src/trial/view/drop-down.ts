@@ -38,21 +38,52 @@ function Choices({ words, current, open, choose, leave }: DropDownProps): ReactE
     event.preventDefault();
   };
 
-  const items = words.map((word, index) => createElement("li", {
-    key: word,
-    id: `choice-${String(index)}`,
-    role: "option",
-    "aria-selected": index === at,
-    onPointerEnter: () => { setAt(index); },
-    onClick: () => { choose(word); },
-  }, word));
-  return createElement("div", { className: "drop-down" },
-    createElement("button", {
-      type: "button",
-      "aria-label": "Choose from the list",
-      "aria-haspopup": "listbox",
-      "aria-expanded": shown,
-      onClick: () => { setShown(!shown); },
-    }, createElement("span", { "aria-hidden": true }, "▾")),
-    shown && createElement("ul", { ref: list, role: "listbox", tabIndex: 0, "aria-label": "Choices", "aria-activedescendant": `choice-${String(at)}`, onKeyDown: onKey }, ...items));
+  const items = words.map((word, index) =>
+    createElement(
+      "li",
+      {
+        key: word,
+        id: `choice-${String(index)}`,
+        role: "option",
+        "aria-selected": index === at,
+        onPointerEnter: () => {
+          setAt(index);
+        },
+        onClick: () => {
+          choose(word);
+        },
+      },
+      word,
+    ),
+  );
+  return createElement(
+    "div",
+    { className: "drop-down" },
+    createElement(
+      "button",
+      {
+        type: "button",
+        "aria-label": "Choose from the list",
+        "aria-haspopup": "listbox",
+        "aria-expanded": shown,
+        onClick: () => {
+          setShown(!shown);
+        },
+      },
+      createElement("span", { "aria-hidden": true }, "▾"),
+    ),
+    shown &&
+      createElement(
+        "ul",
+        {
+          ref: list,
+          role: "listbox",
+          tabIndex: 0,
+          "aria-label": "Choices",
+          "aria-activedescendant": `choice-${String(at)}`,
+          onKeyDown: onKey,
+        },
+        ...items,
+      ),
+  );
 }

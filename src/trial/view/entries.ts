@@ -2,8 +2,28 @@
  * From the grid to the book: whatever is typed, pasted, filled or deleted in the grid becomes an entry that is put into the
  * book by Excel's rules. The grid's own reading of a typed text is never used.
  */
-import { CanceledError, CellValueType, Direction, type ICellData, ICommandService, type ObjectMatrix, RedoCommandId, UndoCommandId } from "@univerjs/core";
-import { AFTER_CELL_EDIT, AUTO_FILL_APPLY_TYPE, AUTO_FILL_HOOK_TYPE, BEFORE_CELL_EDIT, COPY_TYPE, IAutoFillService, ISheetClipboardService, SetCellEditVisibleOperation, SetRangeValuesMutation, SheetInterceptorService } from "@univerjs/preset-sheets-core";
+import {
+  CanceledError,
+  CellValueType,
+  Direction,
+  type ICellData,
+  ICommandService,
+  type ObjectMatrix,
+  RedoCommandId,
+  UndoCommandId,
+} from "@univerjs/core";
+import {
+  AFTER_CELL_EDIT,
+  AUTO_FILL_APPLY_TYPE,
+  AUTO_FILL_HOOK_TYPE,
+  BEFORE_CELL_EDIT,
+  COPY_TYPE,
+  IAutoFillService,
+  ISheetClipboardService,
+  SetCellEditVisibleOperation,
+  SetRangeValuesMutation,
+  SheetInterceptorService,
+} from "@univerjs/preset-sheets-core";
 import type { Book, Box, Cell, Scalar, Sheet } from "../book/book";
 import { copies, copyOf, filled, type Filled, type Scattered } from "./fill";
 import { type Grid, UNIT } from "./grid";
@@ -135,7 +155,10 @@ export class Entries {
 
   /** Pasted cells are read from the book they were copied from, so that formulas move along. */
   private takePastes(): void {
-    const hook = this.grid.injector.get(ISheetClipboardService).getClipboardHooks().find(({ id }) => id === "default-paste");
+    const hook = this.grid.injector
+      .get(ISheetClipboardService)
+      .getClipboardHooks()
+      .find(({ id }) => id === "default-paste");
     if (!hook) throw new Error("The grid's clipboard has no paste to take over.");
     hook.onPasteCells = (from, to, matrix, payload) => {
       const sheet = this.shown.sheetOf(to.subUnitId);
@@ -144,7 +167,10 @@ export class Entries {
       if (sheet && source && from && payload.copyType === COPY_TYPE.CUT) {
         const kept = new Set(to.range.rows.flatMap((row) => to.range.cols.map((column) => `${String(row)} ${String(column)}`)));
         const emptied = places(from.range).filter(({ row, column }) => source !== sheet || !kept.has(`${String(row)} ${String(column)}`));
-        this.enter(source, emptied.map((place) => ({ ...place, value: "" })));
+        this.enter(
+          source,
+          emptied.map((place) => ({ ...place, value: "" })),
+        );
       }
       return { redos: [], undos: [] };
     };
@@ -158,7 +184,10 @@ export class Entries {
         const sheet = this.shown.sheetOf(subUnitId);
         if (sheet) {
           const down = direction === Direction.DOWN || direction === Direction.UP;
-          this.enter(sheet, applyType === AUTO_FILL_APPLY_TYPE.COPY ? copies(sheet, source, sheet, target) : filled(sheet, source, target, down));
+          this.enter(
+            sheet,
+            applyType === AUTO_FILL_APPLY_TYPE.COPY ? copies(sheet, source, sheet, target) : filled(sheet, source, target, down),
+          );
         }
         return { redos: [], undos: [] };
       },
@@ -200,10 +229,12 @@ export class Entries {
   }
 
   private remember(sheet: Sheet, box: Box): void {
-    const cells = Array.from({ length: box.rows }, (_, row) => Array.from({ length: box.columns }, (__, column) => {
-      const cell = sheet.cell(box.row + row, box.column + column);
-      return cell && { ...cell };
-    }));
+    const cells = Array.from({ length: box.rows }, (_, row) =>
+      Array.from({ length: box.columns }, (__, column) => {
+        const cell = sheet.cell(box.row + row, box.column + column);
+        return cell && { ...cell };
+      }),
+    );
     this.steps = [...this.steps.slice(1 - STEPS_KEPT), { sheet, box, cells }];
   }
 
@@ -220,7 +251,9 @@ export class Entries {
       });
     });
     book.tell({ kind: "cells", sheet, box, by: "user" });
-    this.hands.recalculate().catch((failure: unknown) => { this.hands.say(String(failure)); });
+    this.hands.recalculate().catch((failure: unknown) => {
+      this.hands.say(String(failure));
+    });
   }
 }
 interface ChangedCells {

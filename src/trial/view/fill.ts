@@ -33,14 +33,16 @@ export function filled(sheet: Sheet, from: Scattered, to: Scattered, down: boole
 }
 /** Cells on their way to another place; a larger target is filled over and over. */
 export function copies(source: Sheet, from: Scattered, sheet: Sheet, to: Scattered): Filled[] {
-  return to.rows.flatMap((row, down) => to.cols.flatMap((column, across) => {
-    const sourceRow = from.rows[down % from.rows.length];
-    const sourceColumn = from.cols[across % from.cols.length];
-    if (sourceRow === undefined || sourceColumn === undefined) return [];
-    const cell = source.cell(sourceRow, sourceColumn);
-    if (!cell && !sheet.cell(row, column)) return [];
-    return [{ row, column, ...copyOf(cell, row - sourceRow, column - sourceColumn) }];
-  }));
+  return to.rows.flatMap((row, down) =>
+    to.cols.flatMap((column, across) => {
+      const sourceRow = from.rows[down % from.rows.length];
+      const sourceColumn = from.cols[across % from.cols.length];
+      if (sourceRow === undefined || sourceColumn === undefined) return [];
+      const cell = source.cell(sourceRow, sourceColumn);
+      if (!cell && !sheet.cell(row, column)) return [];
+      return [{ row, column, ...copyOf(cell, row - sourceRow, column - sourceColumn) }];
+    }),
+  );
 }
 export function copyOf(cell: Cell | undefined, down: number, across: number): Pick<Filled, "value" | "copied"> {
   if (!cell) return { value: "" };

@@ -1,7 +1,29 @@
 /** Univer's grid with the parts this page uses: cells, formula bar, sheet tabs. It shows and takes entries; it never calculates. */
-import { type Injector, type IWorkbookData, LifecycleService, LifecycleStages, LocaleType, LogLevel, mergeLocales, ThemeService, Univer, UniverInstanceType, type Workbook } from "@univerjs/core";
+import {
+  type Injector,
+  type IWorkbookData,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  ThemeService,
+  Univer,
+  UniverInstanceType,
+  type Workbook,
+} from "@univerjs/core";
 import { BaseFunction, type IFunctionInfo } from "@univerjs/engine-formula";
-import { UniverDocsPlugin, UniverDocsUIPlugin, UniverFormulaEnginePlugin, UniverRenderEnginePlugin, UniverSheetsFormulaPlugin, UniverSheetsFormulaUIPlugin, UniverSheetsPlugin, UniverSheetsUIPlugin, UniverUIPlugin } from "@univerjs/preset-sheets-core";
+import {
+  UniverDocsPlugin,
+  UniverDocsUIPlugin,
+  UniverFormulaEnginePlugin,
+  UniverRenderEnginePlugin,
+  UniverSheetsFormulaPlugin,
+  UniverSheetsFormulaUIPlugin,
+  UniverSheetsPlugin,
+  UniverSheetsUIPlugin,
+  UniverUIPlugin,
+} from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import { defaultTheme } from "@univerjs/themes";
 import { FONT, FONT_SIZE } from "./text-width";
@@ -57,10 +79,20 @@ export function openGrid(container: HTMLElement, functions: readonly IFunctionIn
     drawn: injector.get(LifecycleService).onStage(LifecycleStages.Rendered),
     injector,
     workbook,
-    dark: (on) => { injector.get(ThemeService).setDarkMode(on); },
+    dark: (on) => {
+      injector.get(ThemeService).setDarkMode(on);
+    },
   };
 }
 /** Words that the English locale of this version leaves out; the key would be shown instead. */
 const MISSING_WORDS = {
-  "sheets-formula": { progress: { calculating: "Calculating", "array-analysis": "Array formulas", "array-calculation": "Array formulas", analyzing: "Formulas", done: "Done" } },
+  "sheets-formula": {
+    progress: {
+      calculating: "Calculating",
+      "array-analysis": "Array formulas",
+      "array-calculation": "Array formulas",
+      analyzing: "Formulas",
+      done: "Done",
+    },
+  },
 };

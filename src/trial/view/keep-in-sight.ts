@@ -3,7 +3,12 @@
  * ones, so it scrolls too little where they are wider and leaves the cell under the frozen part or outside the window.
  */
 import { ICommandService, type IRange } from "@univerjs/core";
-import { IRenderManagerService, SetScrollRelativeCommand, SHEET_VIEWPORT_KEY, SheetSkeletonManagerService } from "@univerjs/preset-sheets-core";
+import {
+  IRenderManagerService,
+  SetScrollRelativeCommand,
+  SHEET_VIEWPORT_KEY,
+  SheetSkeletonManagerService,
+} from "@univerjs/preset-sheets-core";
 import { distance } from "./distance";
 import type { Grid } from "./grid";
 
@@ -15,7 +20,9 @@ export function keepInSight(grid: Grid, unit: string, { startRow, startColumn }:
   if (!window || !skeleton) return;
   const { startRow: firstRow, startColumn: firstColumn } = grid.workbook.getActiveSheet().getFreeze();
   const cell = skeleton.getNoMergeCellWithCoordByIndex(startRow, startColumn);
-  const offsetX = startColumn < firstColumn ? 0 : distance({ start: cell.startX, end: cell.endX }, { start: window.left, end: window.right });
+  const offsetX =
+    startColumn < firstColumn ? 0 : distance({ start: cell.startX, end: cell.endX }, { start: window.left, end: window.right });
   const offsetY = startRow < firstRow ? 0 : distance({ start: cell.startY, end: cell.endY }, { start: window.top, end: window.bottom });
-  if (offsetX !== 0 || offsetY !== 0) void grid.injector.get(ICommandService).executeCommand(SetScrollRelativeCommand.id, { offsetX, offsetY });
+  if (offsetX !== 0 || offsetY !== 0)
+    void grid.injector.get(ICommandService).executeCommand(SetScrollRelativeCommand.id, { offsetX, offsetY });
 }

@@ -41,7 +41,14 @@ export class ListButton {
       leave: back,
     };
     const popups = this.grid.injector.get(SheetCanvasPopManagerService);
-    this.popup = popups.attachPopupToCell(row, column, { componentKey: COMPONENT, direction: "horizontal", extraProps: { ...extraProps } }, UNIT, gridId) ?? undefined;
+    this.popup =
+      popups.attachPopupToCell(
+        row,
+        column,
+        { componentKey: COMPONENT, direction: "horizontal", extraProps: { ...extraProps } },
+        UNIT,
+        gridId,
+      ) ?? undefined;
     return this.popup !== undefined;
   }
 }

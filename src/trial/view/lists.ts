@@ -8,8 +8,10 @@ interface ListRule {
   source?: unknown;
 }
 export function listAt(sheet: Sheet, row: number, column: number): Validation | undefined {
-  return sheet.validations.find(({ box, rule }) => "list" in rule
-    && row >= box.row && row < box.row + box.rows && column >= box.column && column < box.column + box.columns);
+  return sheet.validations.find(
+    ({ box, rule }) =>
+      "list" in rule && row >= box.row && row < box.row + box.rows && column >= box.column && column < box.column + box.columns,
+  );
 }
 export function showsDropDown(validation: Validation): boolean {
   return (validation.rule["list"] as ListRule).inCellDropDown !== false;
@@ -18,7 +20,11 @@ export function showsDropDown(validation: Validation): boolean {
 export function offered(book: Book, sheet: Sheet, validation: Validation): string[] {
   const source = (validation.rule["list"] as ListRule).source;
   if (typeof source !== "string") return [];
-  if (!source.startsWith("=")) return source.split(",").map((word) => word.trim()).filter((word) => word !== "");
+  if (!source.startsWith("="))
+    return source
+      .split(",")
+      .map((word) => word.trim())
+      .filter((word) => word !== "");
   const named = [...book.names].find(([name]) => name.toLowerCase() === source.slice(1).trim().toLowerCase());
   const reference = (named?.[1] ?? source).replace(/^=/, "").trim();
   const { sheet: sheetName, address } = splitSheet(reference);

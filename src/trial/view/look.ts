@@ -1,5 +1,13 @@
 /** How a cell of the book looks in the grid: its shown text, its style, its table's bands, the conditional formats that hold. */
-import { BooleanNumber, BorderStyleTypes, HorizontalAlign, type IBorderStyleData, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  type IBorderStyleData,
+  type IStyleData,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
 import type { Book, Border, Cell, CellStyle, FormatRule, Sheet, Table } from "../book/book";
 import { showCell } from "../book/show";
 import { FONT, FONT_SIZE } from "./text-width";
@@ -55,7 +63,10 @@ function bare(format: string): string {
   return format.replace(/"[^"]*"|\\.|\[[^\]]*\]|general/gi, "");
 }
 function tableAt(book: Book, sheet: Sheet, row: number, column: number): Table | undefined {
-  return book.tables.find(({ sheet: on, box }) => on === sheet && row >= box.row && row < box.row + box.rows && column >= box.column && column < box.column + box.columns);
+  return book.tables.find(
+    ({ sheet: on, box }) =>
+      on === sheet && row >= box.row && row < box.row + box.rows && column >= box.column && column < box.column + box.columns,
+  );
 }
 function tableLook(style: IStyleData, table: Table, row: number): void {
   const number = /(\d+)$/.exec(table.style);
@@ -108,7 +119,8 @@ function ruleLook(style: IStyleData, rule: FormatRule): void {
 }
 function side(name: "t" | "b" | "l" | "r", border: Border | undefined): Record<string, IBorderStyleData> {
   if (!border || border.style === "None") return {};
-  const heavy = border.weight === "Thick" ? BorderStyleTypes.THICK : border.weight === "Medium" ? BorderStyleTypes.MEDIUM : BorderStyleTypes.THIN;
+  const heavy =
+    border.weight === "Thick" ? BorderStyleTypes.THICK : border.weight === "Medium" ? BorderStyleTypes.MEDIUM : BorderStyleTypes.THIN;
   return { [name]: line(border.color, heavy) };
 }
 function line(color: string, style: BorderStyleTypes): IBorderStyleData {

@@ -47,7 +47,10 @@ export function configureSheet(worksheet: Worksheet, sheet: Sheet): void {
 }
 function countsOf(sheet: Sheet): { rowCount: number; columnCount: number } {
   const used = sheet.used();
-  return { rowCount: Math.max(120, used ? used.row + used.rows + 60 : 0), columnCount: Math.max(26, used ? used.column + used.columns + 6 : 0) };
+  return {
+    rowCount: Math.max(120, used ? used.row + used.rows + 60 : 0),
+    columnCount: Math.max(26, used ? used.column + used.columns + 6 : 0),
+  };
 }
 function freezeOf(sheet: Sheet): IFreeze {
   const { frozenRows: rows, frozenColumns: columns } = sheet;
@@ -64,7 +67,7 @@ function rowsOf(sheet: Sheet): Map<number, number> {
     for (const [column, { value, style }] of cells) {
       if (!style?.wrap || typeof value !== "string") continue;
       const width = (sheet.columnWidths.get(column) ?? DEFAULT_WIDTH * 0.75) * PIXELS_PER_POINT - 6;
-      const perLine = Math.max(1, Math.floor(width / (CHARACTER_WIDTH * (style.size ?? 10) / 10)));
+      const perLine = Math.max(1, Math.floor(width / ((CHARACTER_WIDTH * (style.size ?? 10)) / 10)));
       const wrapped = value.split("\n").reduce((sum, part) => sum + Math.max(1, Math.ceil(part.length / perLine)), 0);
       tallest = Math.max(tallest, wrapped);
     }

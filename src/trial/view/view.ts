@@ -1,7 +1,34 @@
 /** Shows a book in the grid and follows its changes. The book is the truth; what is entered in the grid goes through `entries.ts`. */
-import { BooleanNumber, CanceledError, CellValueType, type ICellData, ICommandService, InterceptorEffectEnum, type IRange, type Worksheet } from "@univerjs/core";
+import {
+  BooleanNumber,
+  CanceledError,
+  CellValueType,
+  type ICellData,
+  ICommandService,
+  InterceptorEffectEnum,
+  type IRange,
+  type Worksheet,
+} from "@univerjs/core";
 import type { IFunctionInfo } from "@univerjs/engine-formula";
-import { ILayoutService, InsertSheetMutation, INTERCEPTOR_POINT, RemoveSheetMutation, ScrollToCellCommand, SetFrozenMutation, SetSelectionsOperation, SetTabColorMutation, SetWorksheetActiveOperation, SetWorksheetColWidthMutation, SetWorksheetHideMutation, SetWorksheetNameMutation, SetWorksheetOrderMutation, SetWorksheetRowCountMutation, SetWorksheetRowHeightMutation, SheetInterceptorService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import {
+  ILayoutService,
+  InsertSheetMutation,
+  INTERCEPTOR_POINT,
+  RemoveSheetMutation,
+  ScrollToCellCommand,
+  SetFrozenMutation,
+  SetSelectionsOperation,
+  SetTabColorMutation,
+  SetWorksheetActiveOperation,
+  SetWorksheetColWidthMutation,
+  SetWorksheetHideMutation,
+  SetWorksheetNameMutation,
+  SetWorksheetOrderMutation,
+  SetWorksheetRowCountMutation,
+  SetWorksheetRowHeightMutation,
+  SheetInterceptorService,
+  SheetsSelectionsService,
+} from "@univerjs/preset-sheets-core";
 import type { Book, Box, Cell, Change, FormatRule, Sheet } from "../book/book";
 import { nameGridParts } from "./accessible";
 import { Entries, type Hands, type Mark } from "./entries";
@@ -41,15 +68,27 @@ export class BookView {
     this.grid = openGrid(container, functions, dark);
     nameGridParts(container);
     this.commands = this.grid.injector.get(ICommandService);
-    this.entries = new Entries(this.grid, {
-      book: () => this.book,
-      sheetOf: (gridId) => (this.arranging ? undefined : this.sheetOf(gridId)),
-      refresh: (sheet, box) => { this.noticeChange({ kind: "cells", sheet, box, by: "calc" }); },
-    }, hands);
-    this.listButton = new ListButton(this.grid, (sheet, row, column, word) => { this.entries.enter(sheet, [{ row, column, value: word }]); });
+    this.entries = new Entries(
+      this.grid,
+      {
+        book: () => this.book,
+        sheetOf: (gridId) => (this.arranging ? undefined : this.sheetOf(gridId)),
+        refresh: (sheet, box) => {
+          this.noticeChange({ kind: "cells", sheet, box, by: "calc" });
+        },
+      },
+      hands,
+    );
+    this.listButton = new ListButton(this.grid, (sheet, row, column, word) => {
+      this.entries.enter(sheet, [{ row, column, value: word }]);
+    });
     this.showAsTheBookHasIt();
-    this.commands.onCommandExecuted(({ id, params }) => { this.noticeCommand(id, params); });
-    this.commands.beforeCommandExecuted(({ id }) => { this.refuse(id); });
+    this.commands.onCommandExecuted(({ id, params }) => {
+      this.noticeCommand(id, params);
+    });
+    this.commands.beforeCommandExecuted(({ id }) => {
+      this.refuse(id);
+    });
     void this.grid.drawn.then(() => {
       this.drawn = true;
       this.following = true;
@@ -65,7 +104,9 @@ export class BookView {
     this.books += 1;
     this.changedCells.clear();
     this.changedLayouts.clear();
-    this.unlisten = book.listen((change) => { this.noticeChange(change); });
+    this.unlisten = book.listen((change) => {
+      this.noticeChange(change);
+    });
     this.sheetsChanged = true;
     this.plan();
   }
@@ -195,7 +236,8 @@ export class BookView {
     this.follow(book, false);
     const known = new Set(book.sheets.map((sheet) => this.gridId(sheet)));
     for (const worksheet of workbook.getSheets()) {
-      if (!known.has(worksheet.getSheetId())) this.run(RemoveSheetMutation.id, { subUnitId: worksheet.getSheetId(), subUnitName: worksheet.getName() });
+      if (!known.has(worksheet.getSheetId()))
+        this.run(RemoveSheetMutation.id, { subUnitId: worksheet.getSheetId(), subUnitName: worksheet.getName() });
     }
   }
 
@@ -249,14 +291,28 @@ export class BookView {
     const subUnitId = this.gridId(book.active);
     const range = rangeOf(book.selection, worksheet);
     const { startRow, startColumn } = range;
-    const primary = { startRow, endRow: startRow, startColumn, endColumn: startColumn, actualRow: startRow, actualColumn: startColumn, isMerged: false, isMergedMainCell: false };
+    const primary = {
+      startRow,
+      endRow: startRow,
+      startColumn,
+      endColumn: startColumn,
+      actualRow: startRow,
+      actualColumn: startColumn,
+      isMerged: false,
+      isMergedMainCell: false,
+    };
     this.leading = true;
     if (this.grid.workbook.getActiveSheet() !== worksheet) this.run(SetWorksheetActiveOperation.id, { subUnitId });
     this.run(SetSelectionsOperation.id, { subUnitId, selections: [{ range, primary, style: null }] });
     this.leading = false;
     if (!this.drawn) return;
     this.listButton.offer(book, book.active, subUnitId, book.selection, false);
-    if (scroll) void this.commands.executeCommand(ScrollToCellCommand.id, { unitId: UNIT, subUnitId, range: { ...range, endRow: startRow, endColumn: startColumn } });
+    if (scroll)
+      void this.commands.executeCommand(ScrollToCellCommand.id, {
+        unitId: UNIT,
+        subUnitId,
+        range: { ...range, endRow: startRow, endColumn: startColumn },
+      });
   }
 
   private run(id: string, params: object): void {
@@ -282,11 +338,16 @@ export class BookView {
     if (!sheet) return;
     if (id === SetSelectionsOperation.id) this.takeSelection(this.book, sheet, params as { selections?: { range: IRange }[] });
     else if (id === SetWorksheetActiveOperation.id && sheet !== this.book.active) this.hands.select(sheet, this.selectionOf(sheet));
-    else if (id === SetWorksheetColWidthMutation.id || id === SetWorksheetRowHeightMutation.id) this.takeSizes(this.book, sheet, id, params as { ranges: IRange[] });
+    else if (id === SetWorksheetColWidthMutation.id || id === SetWorksheetRowHeightMutation.id)
+      this.takeSizes(this.book, sheet, id, params as { ranges: IRange[] });
   }
 
   private selectionOf(sheet: Sheet): Box {
-    const range = this.grid.injector.get(SheetsSelectionsService).getWorkbookSelections(UNIT).getSelectionsOfWorksheet(this.gridId(sheet)).at(-1)?.range;
+    const range = this.grid.injector
+      .get(SheetsSelectionsService)
+      .getWorkbookSelections(UNIT)
+      .getSelectionsOfWorksheet(this.gridId(sheet))
+      .at(-1)?.range;
     return range ? boxOf(range) : { row: 0, column: 0, rows: 1, columns: 1 };
   }
 
@@ -297,7 +358,10 @@ export class BookView {
     this.hands.select(sheet, box);
     this.listButton.offer(book, sheet, this.gridId(sheet), box, false);
     // After the grid's own scrolling, which follows the selection. An area stays as it was drawn with the mouse.
-    if (box.rows === 1 && box.columns === 1) requestAnimationFrame(() => { if (sheet === this.book?.active) keepInSight(this.grid, UNIT, range); });
+    if (box.rows === 1 && box.columns === 1)
+      requestAnimationFrame(() => {
+        if (sheet === this.book?.active) keepInSight(this.grid, UNIT, range);
+      });
   }
 
   /** A column or row whose edge was dragged. */
@@ -306,9 +370,11 @@ export class BookView {
     if (!worksheet) return;
     for (const range of ranges) {
       if (id === SetWorksheetColWidthMutation.id) {
-        for (let column = range.startColumn; column <= range.endColumn; column += 1) sheet.columnWidths.set(column, worksheet.getColumnWidth(column) * POINTS_PER_PIXEL);
+        for (let column = range.startColumn; column <= range.endColumn; column += 1)
+          sheet.columnWidths.set(column, worksheet.getColumnWidth(column) * POINTS_PER_PIXEL);
       } else {
-        for (let row = range.startRow; row <= range.endRow; row += 1) sheet.rowHeights.set(row, worksheet.getRowHeight(row) * POINTS_PER_PIXEL);
+        for (let row = range.startRow; row <= range.endRow; row += 1)
+          sheet.rowHeights.set(row, worksheet.getRowHeight(row) * POINTS_PER_PIXEL);
       }
     }
     book.tell({ kind: "layout", sheet });
@@ -330,7 +396,10 @@ const NOT_DONE_HERE: readonly [RegExp, string][] = [
   [/^sheet\.command\.set-tab-color/, "Colouring tabs"],
   [/^sheet\.command\.(insert|remove|delete|append|move)-[a-z-]*(row|col|range)/, "Inserting, deleting and moving rows, columns and cells"],
   [/^sheet\.command\.(add|remove)-worksheet-merge/, "Merging cells"],
-  [/^sheet\.command\.set-(style|bold|italic|underline|stroke|range-(bold|italic|underline|stroke|subscript|superscript))/, "Formatting by hand"],
+  [
+    /^sheet\.command\.set-(style|bold|italic|underline|stroke|range-(bold|italic|underline|stroke|subscript|superscript))/,
+    "Formatting by hand",
+  ],
 ];
 /** The bare value; how it is shown is decided when it is drawn. */
 function gridCell(sheet: Sheet, row: number, column: number, cell: Cell): ICellData {

@@ -11,20 +11,72 @@ kindTests(
   "chain sling",
   [
     // 3/8 in: old table 19/64 in (0.296875 in), allowance 5/64 in; 0.35 in uses 0.025 in, a third of it.
-    { criterion: "chain-sling.link-thickness.law", source: OLD, inside: [{ sectionNow: 0.35 }, "KEEP"], edge: [{ sectionNow: "19/64" }, "WATCH"], past: [{ sectionNow: 0.2968 }, "REMOVE"] },
+    {
+      criterion: "chain-sling.link-thickness.law",
+      source: OLD,
+      inside: [{ sectionNow: 0.35 }, "KEEP"],
+      edge: [{ sectionNow: "19/64" }, "WATCH"],
+      past: [{ sectionNow: 0.2968 }, "REMOVE"],
+    },
     // Newer table 0.342 in. A new 3/8 in link is 10 mm, 0.3937 in: allowance 0.0517 in, of which 0.37 in uses less than half.
-    { criterion: "chain-sling.link-thickness.standard", source: NEW, inside: [{ sectionNow: 0.37 }, "KEEP"], edge: [{ sectionNow: 0.342 }, "WATCH"], past: [{ sectionNow: 0.3419 }, "REMOVE"] },
+    {
+      criterion: "chain-sling.link-thickness.standard",
+      source: NEW,
+      inside: [{ sectionNow: 0.37 }, "KEEP"],
+      edge: [{ sectionNow: 0.342 }, "WATCH"],
+      past: [{ sectionNow: 0.3419 }, "REMOVE"],
+    },
     // A new 3/8 in link is 10 mm thick; 10 % of it leaves 9 mm.
-    { criterion: "chain-sling.link-thickness.practice", source: PRACTICE, inside: [{ sectionNow: "9.5 mm" }, "KEEP"], edge: [{ sectionNow: "9 mm" }, "WATCH"], past: [{ sectionNow: "8.99 mm" }, "REMOVE"] },
-    { criterion: "chain-sling.link-thickness.queensland", source: "Queensland Guide for doggers p. 34", inside: [{ sectionNow: "9.5 mm" }, "KEEP"], edge: [{ sectionNow: "9 mm" }, "WATCH"], past: [{ sectionNow: "8.99 mm" }, "REMOVE"] },
+    {
+      criterion: "chain-sling.link-thickness.practice",
+      source: PRACTICE,
+      inside: [{ sectionNow: "9.5 mm" }, "KEEP"],
+      edge: [{ sectionNow: "9 mm" }, "WATCH"],
+      past: [{ sectionNow: "8.99 mm" }, "REMOVE"],
+    },
+    {
+      criterion: "chain-sling.link-thickness.queensland",
+      source: "Queensland Guide for doggers p. 34",
+      inside: [{ sectionNow: "9.5 mm" }, "KEEP"],
+      edge: [{ sectionNow: "9 mm" }, "WATCH"],
+      past: [{ sectionNow: "8.99 mm" }, "REMOVE"],
+    },
     // Hook on the sling: 5 % of 1.5 in is 0.075 in.
-    { criterion: "chain-sling.hook-throat-opening.standard", source: TABLE_12, inside: [{ throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
-    { criterion: "chain-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },
-    { criterion: "chain-sling.hook-twist.standard", source: TABLE_12, inside: [{ twist: "none" }, "KEEP"], edge: [{ twist: 0 }, "KEEP"], past: [{ twist: 1 }, "REMOVE"] },
-    { criterion: "chain-sling.hook-twist.practice", source: PRACTICE, inside: [{ twist: 5 }, "KEEP"], edge: [{ twist: 10 }, "WATCH"], past: [{ twist: 10.5 }, "REMOVE"] },
+    {
+      criterion: "chain-sling.hook-throat-opening.standard",
+      source: TABLE_12,
+      inside: [{ throatNew: 1.5, throatNow: 1.52 }, "KEEP"],
+      edge: [{ throatNew: 1.5, throatNow: 1.575 }, "WATCH"],
+      past: [{ throatNew: 1.5, throatNow: 1.576 }, "REMOVE"],
+    },
+    {
+      criterion: "chain-sling.hook-throat-opening.strict",
+      source: PRACTICE,
+      inside: [{ throatNew: 1.5, throatNow: 1.49 }, "KEEP"],
+      edge: [{ throatNew: 1.5, throatNow: 1.5 }, "KEEP"],
+      past: [{ throatNew: 1.5, throatNow: 1.501 }, "REMOVE"],
+    },
+    {
+      criterion: "chain-sling.hook-twist.standard",
+      source: TABLE_12,
+      inside: [{ twist: "none" }, "KEEP"],
+      edge: [{ twist: 0 }, "KEEP"],
+      past: [{ twist: 1 }, "REMOVE"],
+    },
+    {
+      criterion: "chain-sling.hook-twist.practice",
+      source: PRACTICE,
+      inside: [{ twist: 5 }, "KEEP"],
+      edge: [{ twist: 10 }, "WATCH"],
+      past: [{ twist: 10.5 }, "REMOVE"],
+    },
   ],
   [
-    ...onSight("chain-sling", "stretched or bent links", "deformed", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12, practice: PRACTICE }),
+    ...onSight("chain-sling", "stretched or bent links", "deformed", {
+      law: "29 CFR 1910.184(e)(9)",
+      standard: TABLE_12,
+      practice: PRACTICE,
+    }),
     ...onSight("chain-sling", "cracks", "cracks", { law: "29 CFR 1910.184(e)(9)", standard: TABLE_12, practice: PRACTICE }),
     ...onSight("chain-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: TABLE_12 }),
     ...onSight("chain-sling", "hook latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
@@ -32,12 +84,18 @@ kindTests(
     ...onSight("chain-sling", "hinging of links", "turnsFreely", { standard: TABLE_12 }),
     ...onSight("chain-sling", "heat damage", "heat", { standard: TABLE_12 }),
     ...onSight("chain-sling", "corrosion", "corrosion", { standard: TABLE_12 }),
-    ...onSight("chain-sling", "field weld or change", "fieldChange", { law: "29 CFR 1910.184(e)(2): makeshift links, bolts, rods", practice: PRACTICE }),
+    ...onSight("chain-sling", "field weld or change", "fieldChange", {
+      law: "29 CFR 1910.184(e)(2): makeshift links, bolts, rods",
+      practice: PRACTICE,
+    }),
   ],
 );
 
 const chain = good("chain sling");
-const decimal = (nominal: string): number => nominal.split("-").reduce((sum, part) => sum + (part.includes("/") ? Number(part.split("/")[0]) / Number(part.split("/")[1]) : Number(part)), 0);
+const decimal = (nominal: string): number =>
+  nominal
+    .split("-")
+    .reduce((sum, part) => sum + (part.includes("/") ? Number(part.split("/")[0]) / Number(part.split("/")[1]) : Number(part)), 0);
 
 describe("the old chain table", () => {
   for (const { nominal, least, decimal: figure, status } of CHAIN_OLD_TABLE) {
@@ -104,8 +162,10 @@ describe("the newer chain table", () => {
 });
 
 describe("size of a chain as the trade writes it", () => {
-  for (const size of ["3/8", "3/8\"", "3/8 in", "⅜", "0.375", 0.375, "3/8 G80", "3/8 grade 100", "Gr. 80 3/8"])
-    it(`${String(size)} is 3/8 in`, () => { expect(judged({ ...chain, size, sectionNow: 0.37 }).decision).toBe("KEEP"); });
+  for (const size of ["3/8", '3/8"', "3/8 in", "⅜", "0.375", 0.375, "3/8 G80", "3/8 grade 100", "Gr. 80 3/8"])
+    it(`${String(size)} is 3/8 in`, () => {
+      expect(judged({ ...chain, size, sectionNow: 0.37 }).decision).toBe("KEEP");
+    });
   it("a bare fraction is inches in a millimetre row: 3/8 with a link of 9 mm", () => {
     expect(judged({ ...chain, unit: "mm", size: "3/8", sectionNow: 9.3 }).decision).toBe("KEEP");
   });
@@ -126,7 +186,13 @@ describe("the cap on the throat opening of a sling's hook", () => {
   // 5 % of 150 mm is 7.5 mm, so the cap of 6 mm decides: 156.0 mm is at it, 156.1 mm beyond (WAC 296-155-55800 Table 12).
   it("is 6 mm for a row in millimetres", () => {
     const sling = { ...good("chain sling"), unit: "mm" };
-    expect(judged({ ...sling, throatNew: "150 mm", throatNow: "156 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")?.decision).toBe("WATCH");
-    expect(judged({ ...sling, throatNew: "150 mm", throatNow: "156.1 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")?.decision).toBe("REMOVE");
+    expect(
+      judged({ ...sling, throatNew: "150 mm", throatNow: "156 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")
+        ?.decision,
+    ).toBe("WATCH");
+    expect(
+      judged({ ...sling, throatNew: "150 mm", throatNow: "156.1 mm" }, "standard").findings.find((f) => f.check === "hook throat opening")
+        ?.decision,
+    ).toBe("REMOVE");
   });
 });

@@ -10,12 +10,42 @@ kindTests(
   [
     // Rope 3/4 in: 4 drop-forged clips or 5 of other material, 4 1/2 in apart, 18 in turned back, 130 lb-ft.
     ...(["law", "standard"] as const).flatMap((basis) => [
-      { criterion: `clips.clip-count.${basis}`, source: FEDERAL, inside: [{ clips: 5 }, "KEEP"], edge: [{ clips: 4 }, "KEEP"], past: [{ clips: 3 }, "REMOVE"] } as const,
-      { criterion: `clips.clip-count-other-material.${basis}`, source: FEDERAL, inside: [{ clipType: "other material", clips: 6 }, "KEEP"], edge: [{ clipType: "other material", clips: 5 }, "KEEP"], past: [{ clipType: "other material", clips: 4 }, "REMOVE"] } as const,
-      { criterion: `clips.clip-spacing.${basis}`, source: FEDERAL, inside: [{ clipSpacing: 6 }, "KEEP"], edge: [{ clipSpacing: "4 1/2" }, "KEEP"], past: [{ clipSpacing: 4.49 }, "REMOVE"] } as const,
+      {
+        criterion: `clips.clip-count.${basis}`,
+        source: FEDERAL,
+        inside: [{ clips: 5 }, "KEEP"],
+        edge: [{ clips: 4 }, "KEEP"],
+        past: [{ clips: 3 }, "REMOVE"],
+      } as const,
+      {
+        criterion: `clips.clip-count-other-material.${basis}`,
+        source: FEDERAL,
+        inside: [{ clipType: "other material", clips: 6 }, "KEEP"],
+        edge: [{ clipType: "other material", clips: 5 }, "KEEP"],
+        past: [{ clipType: "other material", clips: 4 }, "REMOVE"],
+      } as const,
+      {
+        criterion: `clips.clip-spacing.${basis}`,
+        source: FEDERAL,
+        inside: [{ clipSpacing: 6 }, "KEEP"],
+        edge: [{ clipSpacing: "4 1/2" }, "KEEP"],
+        past: [{ clipSpacing: 4.49 }, "REMOVE"],
+      } as const,
     ]),
-    { criterion: "clips.turn-back.standard", source: "Cal. 8 CCR 8497 Table 1", inside: [{ turnBack: 20 }, "KEEP"], edge: [{ turnBack: 18 }, "KEEP"], past: [{ turnBack: 17.9 }, "REMOVE"] },
-    { criterion: "clips.clip-torque.standard", source: "Cal. 8 CCR 8497 Table 1", inside: [{ clipTorque: 140 }, "KEEP"], edge: [{ clipTorque: 130 }, "KEEP"], past: [{ clipTorque: 129 }, "EXAMINE"] },
+    {
+      criterion: "clips.turn-back.standard",
+      source: "Cal. 8 CCR 8497 Table 1",
+      inside: [{ turnBack: 20 }, "KEEP"],
+      edge: [{ turnBack: 18 }, "KEEP"],
+      past: [{ turnBack: 17.9 }, "REMOVE"],
+    },
+    {
+      criterion: "clips.clip-torque.standard",
+      source: "Cal. 8 CCR 8497 Table 1",
+      inside: [{ clipTorque: 140 }, "KEEP"],
+      edge: [{ clipTorque: 130 }, "KEEP"],
+      past: [{ clipTorque: 129 }, "EXAMINE"],
+    },
   ],
   [
     ...onSight("clips", "saddle on live end", "liveEnd", { standard: "WAC 296-155-33915(1)(b)", practice: PRACTICE }),
@@ -30,13 +60,27 @@ describe("the federal clip table", () => {
   for (const row of FEDERAL_1918) {
     it(`${row.rope} in rope: ${String(row.forged)} clips ${row.spacing} in apart stay, one fewer or a hundredth nearer is REMOVE (${FEDERAL})`, () => {
       const item = { ...clips, size: row.rope, clips: row.forged, clipSpacing: row.spacing };
-      expect(judged(item, "law").findings.filter((f) => f.check.startsWith("clip ")).map((f) => f.decision)).toEqual(["KEEP", "KEEP"]);
+      expect(
+        judged(item, "law")
+          .findings.filter((f) => f.check.startsWith("clip "))
+          .map((f) => f.decision),
+      ).toEqual(["KEEP", "KEEP"]);
       expect(judged({ ...item, clips: row.forged - 1 }, "law").decision).toBe("REMOVE");
       expect(judged({ ...item, clipSpacing: row.inches - 0.01 }, "law").decision).toBe("REMOVE");
     });
     it(`${String(row.cm * 10)} mm rope: the same count, ${String(row.spacingCm)} cm apart`, () => {
-      const item = { ...clips, unit: "mm", size: `${String(row.cm * 10)} mm`, clips: row.forged, clipSpacing: `${String(row.spacingCm)} cm` };
-      expect(judged(item, "law").findings.filter((f) => f.check.startsWith("clip ")).map((f) => f.decision)).toEqual(["KEEP", "KEEP"]);
+      const item = {
+        ...clips,
+        unit: "mm",
+        size: `${String(row.cm * 10)} mm`,
+        clips: row.forged,
+        clipSpacing: `${String(row.spacingCm)} cm`,
+      };
+      expect(
+        judged(item, "law")
+          .findings.filter((f) => f.check.startsWith("clip "))
+          .map((f) => f.decision),
+      ).toEqual(["KEEP", "KEEP"]);
       expect(judged({ ...item, clips: row.forged - 1 }, "law").decision).toBe("REMOVE");
       expect(judged({ ...item, clipSpacing: `${String(row.spacingCm * 10 - 0.1)} mm` }, "law").decision).toBe("REMOVE");
     });
@@ -57,7 +101,10 @@ describe("the federal clip table", () => {
 describe("the California clip table", () => {
   for (const row of CALIFORNIA_8497)
     it(`${row.rope} in rope: ${row.turnBack} in turned back stays, a tenth less is REMOVE (Cal. 8 CCR 8497 Table 1)`, () => {
-      const turned = (turnBack: unknown): readonly string[] => judged({ ...clips, size: row.rope, clips: row.clips, turnBack: turnBack as string }, "standard").findings.filter((f) => f.criterion === "clips.turn-back.standard").map((f) => f.decision);
+      const turned = (turnBack: unknown): readonly string[] =>
+        judged({ ...clips, size: row.rope, clips: row.clips, turnBack: turnBack as string }, "standard")
+          .findings.filter((f) => f.criterion === "clips.turn-back.standard")
+          .map((f) => f.decision);
       expect(turned(row.turnBack)).toEqual(["KEEP"]);
       expect(turned(row.inches - 0.1)).toEqual(["REMOVE"]);
     });
@@ -65,8 +112,16 @@ describe("the California clip table", () => {
 
 describe("more clips than tabled", () => {
   it("need a longer turn-back in proportion: 8 clips on 3/4 in rope, tabled 4 with 18 in, need 36 in (Cal. 8 CCR 8497 Table 1, note)", () => {
-    const turned = (count: number, turnBack: number) => judged({ ...clips, clips: count, turnBack }, "standard").findings.find((f) => f.criterion === "clips.turn-back.standard")?.decision;
-    expect([turned(8, 36), turned(8, 35.9), turned(5, 22.5), turned(5, 22.4), turned(4, 18), turned(3, 18)]).toEqual(["KEEP", "REMOVE", "KEEP", "REMOVE", "KEEP", "KEEP"]);
+    const turned = (count: number, turnBack: number) =>
+      judged({ ...clips, clips: count, turnBack }, "standard").findings.find((f) => f.criterion === "clips.turn-back.standard")?.decision;
+    expect([turned(8, 36), turned(8, 35.9), turned(5, 22.5), turned(5, 22.4), turned(4, 18), turned(3, 18)]).toEqual([
+      "KEEP",
+      "REMOVE",
+      "KEEP",
+      "REMOVE",
+      "KEEP",
+      "KEEP",
+    ]);
   });
 });
 
@@ -85,13 +140,19 @@ describe("clips of other material than drop forged", () => {
   for (const row of FEDERAL_1918)
     it(`${row.rope} in rope: ${String(row.other)} stay, one fewer is REMOVE (${FEDERAL})`, () => {
       const item = { ...clips, clipType: "malleable iron", size: row.rope, clipSpacing: row.spacing };
-      expect([row.other, row.other - 1].map((count) => judged({ ...item, clips: count }, "law").findings.find((f) => f.check === "clip count")?.decision)).toEqual(["KEEP", "REMOVE"]);
+      expect(
+        [row.other, row.other - 1].map(
+          (count) => judged({ ...item, clips: count }, "law").findings.find((f) => f.check === "clip count")?.decision,
+        ),
+      ).toEqual(["KEEP", "REMOVE"]);
     });
   it("where the type is not recorded, only what holds for every type is judged", () => {
     // 3/4 in: 4 drop forged, 5 of other material.
     const count = (n: number) => judged({ ...clips, clipType: "", clips: n }).findings.find((f) => f.check === "clip count");
     expect([5, 4, 3].map((n) => count(n)?.decision)).toEqual(["KEEP", "NO VERDICT", "REMOVE"]);
-    expect(count(4)?.sentence).toBe('Clip count 4 depends on the clip type, which is not recorded: KEEP as drop forged U-bolt, KEEP as drop forged fist grip, REMOVE as other material; fill "Clip type".');
+    expect(count(4)?.sentence).toBe(
+      'Clip count 4 depends on the clip type, which is not recorded: KEEP as drop forged U-bolt, KEEP as drop forged fist grip, REMOVE as other material; fill "Clip type".',
+    );
   });
   it("the gear's own name may give the type away", () => {
     expect(judged({ ...clips, gear: "fist grip clip", clipType: "" }).decision).toBe("KEEP");
@@ -105,11 +166,16 @@ describe("clips of other material than drop forged", () => {
 describe("the torque of clips", () => {
   for (const row of CALIFORNIA_8497)
     it(`${row.rope} in rope: ${String(row.torque)} lb-ft stays, one less is EXAMINE (Cal. 8 CCR 8497 Table 1)`, () => {
-      const at = (clipTorque: string | number) => judged({ ...clips, size: row.rope, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision;
+      const at = (clipTorque: string | number) =>
+        judged({ ...clips, size: row.rope, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision;
       expect([at(row.torque), at(row.torque - 1)]).toEqual(["KEEP", "EXAMINE"]);
     });
   it("is read in newton metres too: 130 lb-ft are 176.26 N·m", () => {
-    expect(["177 Nm", "176 N·m", "176 N.m", "130 ft-lb", "129 lbf ft"].map((clipTorque) => judged({ ...clips, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision)).toEqual(["KEEP", "EXAMINE", "EXAMINE", "KEEP", "EXAMINE"]);
+    expect(
+      ["177 Nm", "176 N·m", "176 N.m", "130 ft-lb", "129 lbf ft"].map(
+        (clipTorque) => judged({ ...clips, clipTorque }, "standard").findings.find((f) => f.check === "clip torque")?.decision,
+      ),
+    ).toEqual(["KEEP", "EXAMINE", "EXAMINE", "KEEP", "EXAMINE"]);
   });
   it("of fist grips is in no table that was read, so it is not judged", () => {
     expect(judged({ ...clips, clipType: "fist grip", clipTorque: 20 }).findings.filter((f) => f.check === "clip torque")).toEqual([]);

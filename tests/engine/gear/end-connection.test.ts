@@ -8,7 +8,13 @@ kindTests(
   [
     ...counted("end-connection.broken-wires-at-the-end", "brokenEnd", "above", 1),
     // 20 mm as new: 10 % is 2 mm.
-    { criterion: "end-connection.pin-wear.practice", source: PRACTICE, inside: [{ pinNew: "20 mm", pinNow: "19.5 mm" }, "KEEP"], edge: [{ pinNew: "20 mm", pinNow: "18 mm" }, "WATCH"], past: [{ pinNew: "20 mm", pinNow: "17.99 mm" }, "REMOVE"] },
+    {
+      criterion: "end-connection.pin-wear.practice",
+      source: PRACTICE,
+      inside: [{ pinNew: "20 mm", pinNow: "19.5 mm" }, "KEEP"],
+      edge: [{ pinNew: "20 mm", pinNow: "18 mm" }, "WATCH"],
+      past: [{ pinNew: "20 mm", pinNow: "17.99 mm" }, "REMOVE"],
+    },
   ],
   [
     ...onSight("end-connection", "corrosion", "corrosion", { law: LIST, standard: LIST, practice: PRACTICE }),

@@ -10,8 +10,5 @@ kindTests(
     twoWays("eye-nut.eye-wear.practice-two-ways"),
     fivePercentNick("eye-nut.nick.practice", "eye"),
   ],
-  [
-    ...onSight("eye-nut", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
-    ...onEveryFitting("eye-nut", TABLE_19),
-  ],
+  [...onSight("eye-nut", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }), ...onEveryFitting("eye-nut", TABLE_19)],
 );

@@ -8,14 +8,18 @@ const BULLETIN = "TB 43-0142 App. C";
 const ROT = "29 CFR 1910.184(h)(5), discolouration or rot";
 const LIST = "ASME B30.9, removal list of synthetic rope slings, restated";
 
-kindTests("fibre rope sling", [], [
-  ...onSight("fibre-rope-sling", "abnormal wear", "powder", { law: H5, standard: BULLETIN }),
-  ...onSight("fibre-rope-sling", "cuts or tears", "cuts", { law: H5, standard: BULLETIN, practice: PRACTICE }),
-  ...onSight("fibre-rope-sling", "heat damage", "heat", { law: ROT, standard: LIST }),
-  ...onSight("fibre-rope-sling", "chemical damage", "chemical", { law: ROT, standard: LIST }),
-  ...onSight("fibre-rope-sling", "end fittings", "endFittings", { law: H5, standard: BULLETIN }),
-  ...onSight("fibre-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: "ASME B30.9, restated" }),
-]);
+kindTests(
+  "fibre rope sling",
+  [],
+  [
+    ...onSight("fibre-rope-sling", "abnormal wear", "powder", { law: H5, standard: BULLETIN }),
+    ...onSight("fibre-rope-sling", "cuts or tears", "cuts", { law: H5, standard: BULLETIN, practice: PRACTICE }),
+    ...onSight("fibre-rope-sling", "heat damage", "heat", { law: ROT, standard: LIST }),
+    ...onSight("fibre-rope-sling", "chemical damage", "chemical", { law: ROT, standard: LIST }),
+    ...onSight("fibre-rope-sling", "end fittings", "endFittings", { law: H5, standard: BULLETIN }),
+    ...onSight("fibre-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: "ASME B30.9, restated" }),
+  ],
+);
 
 describe("a fibre-rope sling", () => {
   it("cites no list for heat or chemicals that does not name them", () => {
@@ -25,6 +29,7 @@ describe("a fibre-rope sling", () => {
     for (const c of records.filter((r) => r.basis === "law")) expect(c.source.clause).toBe("(h)(5), as discolouration or rot");
   });
   it("says of the federal list that it is restated: it was read in the bulletin", () => {
-    for (const c of kindNamed("fibre rope sling").criteria) if (c.source.clause.startsWith("(h)(5)")) expect([c.id, c.status]).toEqual([c.id, "restated"]);
+    for (const c of kindNamed("fibre rope sling").criteria)
+      if (c.source.clause.startsWith("(h)(5)")) expect([c.id, c.status]).toEqual([c.id, "restated"]);
   });
 });

@@ -11,7 +11,10 @@ kindTests(
     fivePercentNick("hoist-ring.nick.practice", "bail"),
   ],
   [
-    ...onSight("hoist-ring", "turning freely", "turnsFreely", { standard: `${TABLE_19}: cannot freely rotate or pivot`, practice: PRACTICE }),
+    ...onSight("hoist-ring", "turning freely", "turnsFreely", {
+      standard: `${TABLE_19}: cannot freely rotate or pivot`,
+      practice: PRACTICE,
+    }),
     ...onSight("hoist-ring", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
     ...onEveryFitting("hoist-ring", TABLE_19),
   ],

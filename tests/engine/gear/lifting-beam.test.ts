@@ -9,11 +9,20 @@ kindTests(
   "lifting beam",
   [
     // Span 120 in (10 ft): 1/2 in. 0.25 in is half of it.
-    { criterion: "lifting-beam.permanent-bend.standard", source: BEND, inside: [{ bend: 0.25 }, "KEEP"], edge: [{ bend: "1/2" }, "WATCH"], past: [{ bend: 0.501 }, "REMOVE"] },
+    {
+      criterion: "lifting-beam.permanent-bend.standard",
+      source: BEND,
+      inside: [{ bend: 0.25 }, "KEEP"],
+      edge: [{ bend: "1/2" }, "WATCH"],
+      past: [{ bend: 0.501 }, "REMOVE"],
+    },
     inMillimetres(tenPercent("lifting-beam.eye-wear.practice", PRACTICE, "above")),
     inMillimetres(twoWays("lifting-beam.eye-wear.practice-two-ways")),
   ],
-  [...onSight("lifting-beam", "fasteners", "fasteners", { standard: AS_HARDWARE, practice: PRACTICE }), ...onEveryFitting("lifting-beam", AS_HARDWARE)],
+  [
+    ...onSight("lifting-beam", "fasteners", "fasteners", { standard: AS_HARDWARE, practice: PRACTICE }),
+    ...onEveryFitting("lifting-beam", AS_HARDWARE),
+  ],
 );
 
 /** The good beam's span is in inches; in a millimetre row 10 ft are 3048 mm. */
@@ -26,9 +35,18 @@ describe("the permanent bend of a beam scales with its span (computed from the r
   const beam = good("lifting beam");
   // 8 ft is 96 in: 0.4 in. 20 ft is 240 in: 1 in. 3 m: 12.5 mm.
   const cases: [span: string, bend: string, decision: string][] = [
-    ["96 in", "0.4 in", "WATCH"], ["96 in", "0.401 in", "REMOVE"], ["20'", "1 in", "WATCH"], ["20'", "1.001 in", "REMOVE"], ["3 m", "12.5 mm", "WATCH"], ["3 m", "12.51 mm", "REMOVE"], ["3 m", "none", "KEEP"],
+    ["96 in", "0.4 in", "WATCH"],
+    ["96 in", "0.401 in", "REMOVE"],
+    ["20'", "1 in", "WATCH"],
+    ["20'", "1.001 in", "REMOVE"],
+    ["3 m", "12.5 mm", "WATCH"],
+    ["3 m", "12.51 mm", "REMOVE"],
+    ["3 m", "none", "KEEP"],
   ];
-  for (const [span, bend, decision] of cases) it(`${bend} over ${span}: ${decision}`, () => { expect(judged({ ...beam, span, bend }, "standard,practice").decision).toBe(decision); });
+  for (const [span, bend, decision] of cases)
+    it(`${bend} over ${span}: ${decision}`, () => {
+      expect(judged({ ...beam, span, bend }, "standard,practice").decision).toBe(decision);
+    });
   it("says the rule in words of the span", () => {
     expect(judged({ ...beam, bend: 0.6 }).reason).toMatch(/% of span/);
   });

@@ -8,11 +8,35 @@ kindTests(
   "link",
   [
     // Crown 30 mm as new: 10 % is 3 mm. Table 19 takes it out at 27 mm, practice below 27 mm.
-    { criterion: "link.crown-wear.standard", source: TABLE_19, inside: [{ sectionNow: 28.5 }, "KEEP"], edge: [{ sectionNow: 27 }, "REMOVE"], past: [{ sectionNow: 26.99 }, "REMOVE"] },
-    { criterion: "link.crown-wear.practice", source: PRACTICE, inside: [{ sectionNow: 28.5 }, "KEEP"], edge: [{ sectionNow: 27 }, "WATCH"], past: [{ sectionNow: 26.99 }, "REMOVE"] },
+    {
+      criterion: "link.crown-wear.standard",
+      source: TABLE_19,
+      inside: [{ sectionNow: 28.5 }, "KEEP"],
+      edge: [{ sectionNow: 27 }, "REMOVE"],
+      past: [{ sectionNow: 26.99 }, "REMOVE"],
+    },
+    {
+      criterion: "link.crown-wear.practice",
+      source: PRACTICE,
+      inside: [{ sectionNow: 28.5 }, "KEEP"],
+      edge: [{ sectionNow: 27 }, "WATCH"],
+      past: [{ sectionNow: 26.99 }, "REMOVE"],
+    },
     // Two directions, 30 mm each: 5 % is 1.5 mm.
-    { criterion: "link.crown-wear.practice-two-ways", source: PRACTICE, inside: [{ sectionNow: 29.5, acrossNew: 30, acrossNow: 29.9 }, "KEEP"], edge: [{ sectionNow: 28.5, acrossNew: 30, acrossNow: 29.9 }, "WATCH"], past: [{ sectionNow: 28.49, acrossNew: 30, acrossNow: 29.9 }, "REMOVE"] },
-    { criterion: "link.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.5, nickPart: "crown" }, "DRESS"], edge: [{ nickDepth: 1.5, nickPart: "crown" }, "DRESS"], past: [{ nickDepth: 1.51, nickPart: "crown" }, "REMOVE"] },
+    {
+      criterion: "link.crown-wear.practice-two-ways",
+      source: PRACTICE,
+      inside: [{ sectionNow: 29.5, acrossNew: 30, acrossNow: 29.9 }, "KEEP"],
+      edge: [{ sectionNow: 28.5, acrossNew: 30, acrossNow: 29.9 }, "WATCH"],
+      past: [{ sectionNow: 28.49, acrossNew: 30, acrossNow: 29.9 }, "REMOVE"],
+    },
+    {
+      criterion: "link.nick.practice",
+      source: PRACTICE,
+      inside: [{ nickDepth: 0.5, nickPart: "crown" }, "DRESS"],
+      edge: [{ nickDepth: 1.5, nickPart: "crown" }, "DRESS"],
+      past: [{ nickDepth: 1.51, nickPart: "crown" }, "REMOVE"],
+    },
     tenPercent("link.crown-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
   ],
   [

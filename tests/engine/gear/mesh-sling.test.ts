@@ -15,13 +15,33 @@ kindTests(
   "mesh sling",
   [
     // Wire 2 mm as new: a reduction of 25 % is 0.5 mm, so 1.5 mm is out; of 15 % by corrosion 0.3 mm, so 1.7 mm is out.
-    ...both("wire-abrasion", { inside: [{ wireNow: 1.8 }, "KEEP"], edge: [{ wireNow: 1.5 }, "REMOVE"], past: [{ wireNow: 1.49 }, "REMOVE"] }),
-    ...both("wire-corrosion", { inside: [{ corrodedNow: 1.9 }, "KEEP"], edge: [{ corrodedNow: 1.7 }, "REMOVE"], past: [{ corrodedNow: 1.69 }, "REMOVE"] }),
+    ...both("wire-abrasion", {
+      inside: [{ wireNow: 1.8 }, "KEEP"],
+      edge: [{ wireNow: 1.5 }, "REMOVE"],
+      past: [{ wireNow: 1.49 }, "REMOVE"],
+    }),
+    ...both("wire-corrosion", {
+      inside: [{ corrodedNow: 1.9 }, "KEEP"],
+      edge: [{ corrodedNow: 1.7 }, "REMOVE"],
+      past: [{ corrodedNow: 1.69 }, "REMOVE"],
+    }),
     // Slot 30 mm deep: more than 10 % is more than 33 mm. Eye 40 mm wide: less than 36 mm.
-    ...both("slot-depth", { inside: [{ slotNew: 30, slotNow: 31 }, "KEEP"], edge: [{ slotNew: 30, slotNow: 33 }, "WATCH"], past: [{ slotNew: 30, slotNow: 33.01 }, "REMOVE"] }),
-    ...both("eye-width", { inside: [{ eyeNew: 40, eyeNow: 39 }, "KEEP"], edge: [{ eyeNew: 40, eyeNow: 36 }, "WATCH"], past: [{ eyeNew: 40, eyeNow: 35.99 }, "REMOVE"] }),
+    ...both("slot-depth", {
+      inside: [{ slotNew: 30, slotNow: 31 }, "KEEP"],
+      edge: [{ slotNew: 30, slotNow: 33 }, "WATCH"],
+      past: [{ slotNew: 30, slotNow: 33.01 }, "REMOVE"],
+    }),
+    ...both("eye-width", {
+      inside: [{ eyeNew: 40, eyeNow: 39 }, "KEEP"],
+      edge: [{ eyeNew: 40, eyeNow: 36 }, "WATCH"],
+      past: [{ eyeNew: 40, eyeNow: 35.99 }, "REMOVE"],
+    }),
     // 15 % of the area of a round section of 20 mm: 20 x sqrt(0.85) = 18.43909 mm, which no gauge reads exactly; the edge is the micrometre before it.
-    ...both("handle-section", { inside: [{ handleNew: 20, handleNow: 19.8 }, "KEEP"], edge: [{ handleNew: 20, handleNow: 18.44 }, "WATCH"], past: [{ handleNew: 20, handleNow: 18.439 }, "REMOVE"] }),
+    ...both("handle-section", {
+      inside: [{ handleNew: 20, handleNow: 19.8 }, "KEEP"],
+      edge: [{ handleNew: 20, handleNow: 18.44 }, "WATCH"],
+      past: [{ handleNew: 20, handleNow: 18.439 }, "REMOVE"],
+    }),
   ],
   [
     ...onSight("mesh-sling", "broken welds or wires", "meshBroken", { law: LAW, standard: TABLE_12 }),
@@ -38,7 +58,11 @@ describe("a mesh sling", () => {
   // The table as printed: identification; welds and brazed joints; wire; 25 % and 15 %; flexibility; slot; eye; 15 % of the section; out of plane; cracked; spirals; fittings.
   it("is looked at for everything that Table 12 names (WAC 296-155-33810)", () => {
     const named = kindNamed("mesh sling").criteria.filter((c) => c.source.document === "WAC 33810");
-    expect(named.map((c) => c.check).sort()).toEqual(kindNamed("mesh sling").checks.map((c) => c.name).sort());
+    expect(named.map((c) => c.check).sort()).toEqual(
+      kindNamed("mesh sling")
+        .checks.map((c) => c.name)
+        .sort(),
+    );
     for (const c of named) expect([c.id, c.status]).toEqual([c.id, "read"]);
   });
   it("has the entries that only Table 12 names under standard alone", () => {

@@ -7,7 +7,13 @@ kindTests(
   "plate clamp",
   [
     // Teeth 4 mm high as new: half is 2 mm. 3 mm has used half of that.
-    { criterion: "plate-clamp.tooth-wear.practice", source: "a clamp maker's manual: any one tooth worn or chipped more than 50 %", inside: [{ toothNow: 3 }, "KEEP"], edge: [{ toothNow: 2 }, "WATCH"], past: [{ toothNow: 1.99 }, "REMOVE"] },
+    {
+      criterion: "plate-clamp.tooth-wear.practice",
+      source: "a clamp maker's manual: any one tooth worn or chipped more than 50 %",
+      inside: [{ toothNow: 3 }, "KEEP"],
+      edge: [{ toothNow: 2 }, "WATCH"],
+      past: [{ toothNow: 1.99 }, "REMOVE"],
+    },
     tenPercent("plate-clamp.section-wear.practice", PRACTICE, "above"),
     tenPercent("plate-clamp.pin-wear.practice", PRACTICE, "above", "pinNew", "pinNow"),
   ],

@@ -6,21 +6,37 @@ import { good, judged, onSight, PRACTICE, type LimitCase, type SightCase } from 
 export const CATEGORY_II = "29 CFR 1926.1413(a)(2)(ii); Cal. T8 5036(a)(2)";
 
 /** Nothing broken, the count of the source, one more. "from" is out at the count, "above" keeps it with the allowance used up. */
-export function counted(criterion: string, cell: FieldId, word: "from" | "above", count: number, bases: readonly ("law" | "standard")[] = ["law", "standard"], source = CATEGORY_II): readonly LimitCase[] {
+export function counted(
+  criterion: string,
+  cell: FieldId,
+  word: "from" | "above",
+  count: number,
+  bases: readonly ("law" | "standard")[] = ["law", "standard"],
+  source = CATEGORY_II,
+): readonly LimitCase[] {
   return bases.map((basis) => ({
-    criterion: `${criterion}.${basis}`, source, inside: [{ [cell]: 0 }, "KEEP"], edge: [{ [cell]: count }, word === "from" ? "REMOVE" : "WATCH"], past: [{ [cell]: count + 1 }, "REMOVE"],
+    criterion: `${criterion}.${basis}`,
+    source,
+    inside: [{ [cell]: 0 }, "KEEP"],
+    edge: [{ [cell]: count }, word === "from" ? "REMOVE" : "WATCH"],
+    past: [{ [cell]: count + 1 }, "REMOVE"],
   }));
 }
 
 /** 1/2 in nominal: more than 5 % is below 0.475 in; 0.49 in has used 0.01 of 0.025 in. */
 export function slimmer(kind: string): readonly LimitCase[] {
   return (["law", "standard"] as const).map((basis) => ({
-    criterion: `${kind}.diameter-loss.${basis}`, source: "29 CFR 1926.1413 category II; Cal. T8 5036(a)(2)(B)", inside: [{ ropeNow: 0.49 }, "KEEP"], edge: [{ ropeNow: 0.475 }, "WATCH"], past: [{ ropeNow: 0.4749 }, "REMOVE"],
+    criterion: `${kind}.diameter-loss.${basis}`,
+    source: "29 CFR 1926.1413 category II; Cal. T8 5036(a)(2)(B)",
+    inside: [{ ropeNow: 0.49 }, "KEEP"],
+    edge: [{ ropeNow: 0.475 }, "WATCH"],
+    past: [{ ropeNow: 0.4749 }, "REMOVE"],
   }));
 }
 
 export function seenOnRopes(kind: string): readonly SightCase[] {
-  const one = "29 CFR 1926.1413(a)(2)(i)", three = "29 CFR 1926.1413(a)(2)(iii)";
+  const one = "29 CFR 1926.1413(a)(2)(i)",
+    three = "29 CFR 1926.1413(a)(2)(iii)";
   return [
     ...onSight(kind, "kinks or crushing", "kinks", { law: one, standard: one, practice: PRACTICE }),
     ...onSight(kind, "broken strand", "strandBroken", { law: three, standard: three, practice: PRACTICE }),
@@ -33,13 +49,34 @@ export function seenOnRopes(kind: string): readonly SightCase[] {
 /** Running and standing ropes that turn out to be rotation resistant are not judged by their counts. */
 export function refusesResistant(kind: string): void {
   describe(`${kind}: the Construction column`, () => {
-    for (const construction of ["19x7 rotation resistant", "rotation-resistant", "non-rotating", "Non rotating 18 x 7", "spin-resistant", "8x25 spin resistant", "anti-spin", "19x7", "18X7", "34x7", "35x7 compacted", "35xK7", "19×19", "4x39", "low rotation", "not rotation resistant"])
+    for (const construction of [
+      "19x7 rotation resistant",
+      "rotation-resistant",
+      "non-rotating",
+      "Non rotating 18 x 7",
+      "spin-resistant",
+      "8x25 spin resistant",
+      "anti-spin",
+      "19x7",
+      "18X7",
+      "34x7",
+      "35x7 compacted",
+      "35xK7",
+      "19×19",
+      "4x39",
+      "low rotation",
+      "not rotation resistant",
+    ])
       it(`"${construction}" is NO VERDICT and says what to name the gear`, () => {
         const verdict = judged({ ...good(kind), construction });
         expect(verdict.decision).toBe("NO VERDICT");
-        expect(verdict.reason).toContain(`Construction: "${construction}" in "Construction" is a rotation resistant rope; name the gear "rotation resistant rope".`);
+        expect(verdict.reason).toContain(
+          `Construction: "${construction}" in "Construction" is a rotation resistant rope; name the gear "rotation resistant rope".`,
+        );
       });
     for (const construction of ["", "n/a", "6x36WS-IWRC", "6x19", "8x19S", "8x25", "right hand ordinary lay", "6x36, 13 mm x 100 m"])
-      it(`"${construction}" changes nothing`, () => { expect(judged({ ...good(kind), construction }).decision).toBe("KEEP"); });
+      it(`"${construction}" changes nothing`, () => {
+        expect(judged({ ...good(kind), construction }).decision).toBe("KEEP");
+      });
   });
 }

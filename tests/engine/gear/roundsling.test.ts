@@ -7,15 +7,19 @@ const FITTINGS = "ASME B30.9 9-6.9.5, restated";
 /** No list that was read names the stitching of roundslings: the sister list on web slings. */
 const AS_WEB = "WAC 296-155-55820 Table 25, applied to roundslings";
 
-kindTests("roundsling", [], [
-  ...onSight("roundsling", "cuts or tears", "cuts", { standard: TABLE_17, practice: PRACTICE }),
-  ...onSight("roundsling", "stitching", "stitching", { standard: AS_WEB, practice: PRACTICE }),
-  ...onSight("roundsling", "heat damage", "heat", { standard: TABLE_17, practice: PRACTICE }),
-  ...onSight("roundsling", "chemical damage", "chemical", { standard: TABLE_17, practice: PRACTICE }),
-  ...onSight("roundsling", "fittings", "endFittings", { standard: FITTINGS, practice: PRACTICE }),
-  ...onSight("roundsling", "identification tag", "tag", { standard: TABLE_17, practice: PRACTICE }),
-  ...onSight("roundsling", "field change", "fieldChange", { practice: PRACTICE }),
-]);
+kindTests(
+  "roundsling",
+  [],
+  [
+    ...onSight("roundsling", "cuts or tears", "cuts", { standard: TABLE_17, practice: PRACTICE }),
+    ...onSight("roundsling", "stitching", "stitching", { standard: AS_WEB, practice: PRACTICE }),
+    ...onSight("roundsling", "heat damage", "heat", { standard: TABLE_17, practice: PRACTICE }),
+    ...onSight("roundsling", "chemical damage", "chemical", { standard: TABLE_17, practice: PRACTICE }),
+    ...onSight("roundsling", "fittings", "endFittings", { standard: FITTINGS, practice: PRACTICE }),
+    ...onSight("roundsling", "identification tag", "tag", { standard: TABLE_17, practice: PRACTICE }),
+    ...onSight("roundsling", "field change", "fieldChange", { practice: PRACTICE }),
+  ],
+);
 
 describe("a roundsling", () => {
   it("names the list that was read, and says of the rest that it is restated", () => {

@@ -6,18 +6,47 @@ import { counted, refusesResistant, seenOnRopes, slimmer } from "./ropes";
 const ISO = "ISO 4309:2010 Table 3, restated";
 const CATEGORY_10 = { ropeCategory: "10", ropeLay: "ordinary", drumLayers: "single", broken6d: 0, broken30d: 0 };
 
-kindTests("running rope", [
-  ...counted("running-rope.broken-wires-in-a-lay", "brokenLay", "from", 6),
-  ...counted("running-rope.broken-wires-in-one-strand", "brokenStrand", "from", 3),
-  ...counted("running-rope.broken-wires-in-a-valley", "brokenValley", "from", 1, ["standard"], "ASME B30 crane practice, restated"),
-  ...counted("running-rope.broken-wires-at-the-end", "brokenEnd", "from", 2, ["standard"], "ASME B30.5-2011, restated: 2 at an end connection"),
-  ...slimmer("running-rope"),
-  // Category 10, ordinary lay: 10 in 6 diameters, 19 in 30.
-  { criterion: "running-rope.broken-wires-in-6-diameters.iso", source: ISO, inside: [{ ...CATEGORY_10, broken6d: 5 }, "KEEP"], edge: [{ ...CATEGORY_10, broken6d: 10 }, "REMOVE"], past: [{ ...CATEGORY_10, broken6d: 11 }, "REMOVE"] },
-  { criterion: "running-rope.broken-wires-in-30-diameters.iso", source: ISO, inside: [{ ...CATEGORY_10, broken30d: 10 }, "KEEP"], edge: [{ ...CATEGORY_10, broken30d: 19 }, "REMOVE"], past: [{ ...CATEGORY_10, broken30d: 20 }, "REMOVE"] },
-  // Outer wire 1.2 mm as new: 1/3 is 0.4 mm, so 0.8 mm is out. 1.1 mm has used a quarter.
-  { criterion: "running-rope.outer-wire-wear.standard", source: "Mich. R 408.40834(1)(b): 1/3 of the original diameter", inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"], edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"], past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"] },
-], seenOnRopes("running-rope"));
+kindTests(
+  "running rope",
+  [
+    ...counted("running-rope.broken-wires-in-a-lay", "brokenLay", "from", 6),
+    ...counted("running-rope.broken-wires-in-one-strand", "brokenStrand", "from", 3),
+    ...counted("running-rope.broken-wires-in-a-valley", "brokenValley", "from", 1, ["standard"], "ASME B30 crane practice, restated"),
+    ...counted(
+      "running-rope.broken-wires-at-the-end",
+      "brokenEnd",
+      "from",
+      2,
+      ["standard"],
+      "ASME B30.5-2011, restated: 2 at an end connection",
+    ),
+    ...slimmer("running-rope"),
+    // Category 10, ordinary lay: 10 in 6 diameters, 19 in 30.
+    {
+      criterion: "running-rope.broken-wires-in-6-diameters.iso",
+      source: ISO,
+      inside: [{ ...CATEGORY_10, broken6d: 5 }, "KEEP"],
+      edge: [{ ...CATEGORY_10, broken6d: 10 }, "REMOVE"],
+      past: [{ ...CATEGORY_10, broken6d: 11 }, "REMOVE"],
+    },
+    {
+      criterion: "running-rope.broken-wires-in-30-diameters.iso",
+      source: ISO,
+      inside: [{ ...CATEGORY_10, broken30d: 10 }, "KEEP"],
+      edge: [{ ...CATEGORY_10, broken30d: 19 }, "REMOVE"],
+      past: [{ ...CATEGORY_10, broken30d: 20 }, "REMOVE"],
+    },
+    // Outer wire 1.2 mm as new: 1/3 is 0.4 mm, so 0.8 mm is out. 1.1 mm has used a quarter.
+    {
+      criterion: "running-rope.outer-wire-wear.standard",
+      source: "Mich. R 408.40834(1)(b): 1/3 of the original diameter",
+      inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"],
+      edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"],
+      past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"],
+    },
+  ],
+  seenOnRopes("running-rope"),
+);
 
 refusesResistant("running rope");
 
@@ -25,7 +54,9 @@ const rope = good("running rope");
 
 describe("broken wires by rope category number", () => {
   const out = (cells: object, over: "6d" | "30d", count: number): string | undefined =>
-    judged({ ...rope, broken6d: 0, broken30d: 0, ...cells, [`broken${over}`]: count }, "iso").findings.find((f) => f.check === `broken wires in ${over.replace("d", "")} diameters`)?.decision;
+    judged({ ...rope, broken6d: 0, broken30d: 0, ...cells, [`broken${over}`]: count }, "iso").findings.find(
+      (f) => f.check === `broken wires in ${over.replace("d", "")} diameters`,
+    )?.decision;
   for (const [rcn, , o6, o30, l6, l30, m6, m30] of CATEGORIES) {
     const lower = CATEGORIES_LOWER.find(([category]) => category === rcn);
     const ways: [words: string, cells: object, six: number, thirty: number][] = [
@@ -38,7 +69,9 @@ describe("broken wires by rope category number", () => {
       it(`category ${rcn}, ${words}: out from ${String(six)} in 6 diameters and ${String(thirty)} in 30 (${ISO})`, () => {
         for (const ropeCategory of [rcn, Number(rcn), `RCN ${rcn}`]) {
           const at = { ...cells, ropeCategory };
-          expect([out(at, "6d", six - 1), out(at, "6d", six), out(at, "30d", thirty - 1), out(at, "30d", thirty)].map((d) => d === "REMOVE")).toEqual([false, true, false, true]);
+          expect(
+            [out(at, "6d", six - 1), out(at, "6d", six), out(at, "30d", thirty - 1), out(at, "30d", thirty)].map((d) => d === "REMOVE"),
+          ).toEqual([false, true, false, true]);
         }
       });
   }
@@ -53,11 +86,20 @@ describe("broken wires by rope category number", () => {
   it("is asked for only where ISO 4309 is in force", () => {
     expect(judged(rope).decision).toBe("KEEP");
     expect(judged({ ...rope, broken6d: 0, broken30d: 0 }, "standard,iso").reason).toContain("Rope category no.");
-    expect(judged(rope, "standard,iso").missing).toEqual(expect.arrayContaining(["broken wires in 6 diameters (Rope category no.)", "broken wires in 30 diameters (Broken wires in 30 diameters)"]));
+    expect(judged(rope, "standard,iso").missing).toEqual(
+      expect.arrayContaining([
+        "broken wires in 6 diameters (Rope category no.)",
+        "broken wires in 30 diameters (Broken wires in 30 diameters)",
+      ]),
+    );
   });
   it("stands beside the counts of the law, and the strictest decides", () => {
     const item = { ...rope, ropeCategory: "10", ropeLay: "ordinary", drumLayers: "single", broken6d: 7, broken30d: 9, brokenLay: 7 };
-    expect(judged(item, "iso").findings.filter((f) => f.basis === "iso").map((f) => f.decision)).toEqual(["KEEP", "KEEP"]);
+    expect(
+      judged(item, "iso")
+        .findings.filter((f) => f.basis === "iso")
+        .map((f) => f.decision),
+    ).toEqual(["KEEP", "KEEP"]);
     expect(judged(item, "standard,iso").decision).toBe("REMOVE");
   });
 });

@@ -9,13 +9,51 @@ kindTests(
   "swivel",
   [
     // Beyond 1/8 in (0.125 in) look; beyond 3/16 in (0.1875 in) strip down. 80 % of 3/16 in is 0.15 in.
-    { criterion: "swivel.shoulder-clearance.practice-look", source: PRACTICE, inside: [{ clearance: 0.0625 }, "KEEP"], edge: [{ clearance: "1/8" }, "KEEP"], past: [{ clearance: 0.126 }, "WATCH"] },
-    { criterion: "swivel.shoulder-clearance.practice-strip", source: PRACTICE, inside: [{ clearance: 0.1 }, "KEEP"], edge: [{ clearance: "3/16" }, "WATCH"], past: [{ clearance: 0.188 }, "EXAMINE"] },
+    {
+      criterion: "swivel.shoulder-clearance.practice-look",
+      source: PRACTICE,
+      inside: [{ clearance: 0.0625 }, "KEEP"],
+      edge: [{ clearance: "1/8" }, "KEEP"],
+      past: [{ clearance: 0.126 }, "WATCH"],
+    },
+    {
+      criterion: "swivel.shoulder-clearance.practice-strip",
+      source: PRACTICE,
+      inside: [{ clearance: 0.1 }, "KEEP"],
+      edge: [{ clearance: "3/16" }, "WATCH"],
+      past: [{ clearance: 0.188 }, "EXAMINE"],
+    },
     // 1 in as new: Table 19 takes it out at 0.9 in; practice below 0.9 in.
-    { criterion: "swivel.section-wear.standard", source: TABLE_19, inside: [{ sectionNow: 0.95 }, "KEEP"], edge: [{ sectionNow: 0.9 }, "REMOVE"], past: [{ sectionNow: 0.899 }, "REMOVE"] },
-    { criterion: "swivel.section-wear.practice", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.95 }, "KEEP"], edge: [{ sectionNow: 0.9 }, "WATCH"], past: [{ sectionNow: 0.899 }, "REMOVE"] },
-    { criterion: "swivel.section-wear.practice-two-ways", source: PRACTICE, part: "case", inside: [{ sectionNow: 0.98, acrossNew: 2, acrossNow: 1.99 }, "KEEP"], edge: [{ sectionNow: 0.95, acrossNew: 2, acrossNow: 1.99 }, "WATCH"], past: [{ sectionNow: 0.949, acrossNew: 2, acrossNow: 1.99 }, "REMOVE"] },
-    { criterion: "swivel.nick.practice", source: PRACTICE, inside: [{ nickDepth: 0.02, nickPart: "eye" }, "DRESS"], edge: [{ nickDepth: 0.05, nickPart: "eye" }, "DRESS"], past: [{ nickDepth: 0.051, nickPart: "eye" }, "REMOVE"] },
+    {
+      criterion: "swivel.section-wear.standard",
+      source: TABLE_19,
+      inside: [{ sectionNow: 0.95 }, "KEEP"],
+      edge: [{ sectionNow: 0.9 }, "REMOVE"],
+      past: [{ sectionNow: 0.899 }, "REMOVE"],
+    },
+    {
+      criterion: "swivel.section-wear.practice",
+      source: PRACTICE,
+      part: "case",
+      inside: [{ sectionNow: 0.95 }, "KEEP"],
+      edge: [{ sectionNow: 0.9 }, "WATCH"],
+      past: [{ sectionNow: 0.899 }, "REMOVE"],
+    },
+    {
+      criterion: "swivel.section-wear.practice-two-ways",
+      source: PRACTICE,
+      part: "case",
+      inside: [{ sectionNow: 0.98, acrossNew: 2, acrossNow: 1.99 }, "KEEP"],
+      edge: [{ sectionNow: 0.95, acrossNew: 2, acrossNow: 1.99 }, "WATCH"],
+      past: [{ sectionNow: 0.949, acrossNew: 2, acrossNow: 1.99 }, "REMOVE"],
+    },
+    {
+      criterion: "swivel.nick.practice",
+      source: PRACTICE,
+      inside: [{ nickDepth: 0.02, nickPart: "eye" }, "DRESS"],
+      edge: [{ nickDepth: 0.05, nickPart: "eye" }, "DRESS"],
+      past: [{ nickDepth: 0.051, nickPart: "eye" }, "REMOVE"],
+    },
     tenPercent("swivel.section-wear.ships", SHIPS, "above", "sectionNew", "sectionNow"),
   ],
   [
@@ -33,7 +71,8 @@ kindTests(
 describe("the shoulder clearance of a swivel", () => {
   const swivel = good("swivel");
   it("of a new swivel, 1/32 to 1/16 in, is KEEP (common practice, no source)", () => {
-    for (const clearance of ["1/32", "1/16", 0, "0.79 mm"]) expect(judged({ ...swivel, clearance }).decision, String(clearance)).toBe("KEEP");
+    for (const clearance of ["1/32", "1/16", 0, "0.79 mm"])
+      expect(judged({ ...swivel, clearance }).decision, String(clearance)).toBe("KEEP");
   });
   it("in millimetres: 3/16 in is 4.7625 mm", () => {
     expect(judged({ ...swivel, clearance: "4.7625 mm" }).decision).toBe("WATCH");

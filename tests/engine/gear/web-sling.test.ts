@@ -5,15 +5,19 @@ const TABLE_25 = "WAC 296-155-55820 Table 25";
 /** The paragraph itself was not read, only a letter about it. */
 const I9 = "29 CFR 1910.184(i)(9), restated";
 
-kindTests("web sling", [], [
-  ...onSight("web-sling", "cuts or tears", "cuts", { law: I9, standard: TABLE_25, practice: PRACTICE }),
-  ...onSight("web-sling", "stitching", "stitching", { law: I9, standard: TABLE_25 }),
-  ...onSight("web-sling", "heat damage", "heat", { law: I9, standard: TABLE_25 }),
-  ...onSight("web-sling", "chemical damage", "chemical", { law: I9, standard: TABLE_25 }),
-  ...onSight("web-sling", "fittings", "endFittings", { law: I9, standard: "ASME B30.9 9-5.9.4, on pages that restate it" }),
-  ...onSight("web-sling", "identification tag", "tag", { standard: TABLE_25 }),
-  ...onSight("web-sling", "field change", "fieldChange", { practice: PRACTICE }),
-]);
+kindTests(
+  "web sling",
+  [],
+  [
+    ...onSight("web-sling", "cuts or tears", "cuts", { law: I9, standard: TABLE_25, practice: PRACTICE }),
+    ...onSight("web-sling", "stitching", "stitching", { law: I9, standard: TABLE_25 }),
+    ...onSight("web-sling", "heat damage", "heat", { law: I9, standard: TABLE_25 }),
+    ...onSight("web-sling", "chemical damage", "chemical", { law: I9, standard: TABLE_25 }),
+    ...onSight("web-sling", "fittings", "endFittings", { law: I9, standard: "ASME B30.9 9-5.9.4, on pages that restate it" }),
+    ...onSight("web-sling", "identification tag", "tag", { standard: TABLE_25 }),
+    ...onSight("web-sling", "field change", "fieldChange", { practice: PRACTICE }),
+  ],
+);
 
 describe("a web sling", () => {
   it("any cut takes it out: no US text gives a percentage (WAC 296-155-55820 Table 25)", () => {

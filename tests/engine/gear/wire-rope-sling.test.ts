@@ -17,7 +17,10 @@ const counts = BROKEN_WIRES.flatMap((row): readonly LimitCase[] =>
       edge: [{ construction: row.construction, [cell]: figure }, row.word === "from" ? "REMOVE" : "WATCH"],
       past: [{ construction: row.construction, [cell]: figure + 1 }, "REMOVE"],
     });
-    return [of("broken-wires-in-a-lay", "brokenLay", row.perLay), ...(row.oneStrand === null ? [] : [of("broken-wires-in-one-strand", "brokenStrand", row.oneStrand)])];
+    return [
+      of("broken-wires-in-a-lay", "brokenLay", row.perLay),
+      ...(row.oneStrand === null ? [] : [of("broken-wires-in-one-strand", "brokenStrand", row.oneStrand)]),
+    ];
   }),
 );
 
@@ -25,13 +28,46 @@ kindTests(
   "wire rope sling",
   [
     ...counts,
-    { criterion: "wire-rope-sling.broken-wires-at-the-end.standard", source: "rigging checklist after DOE-STD-1090, restated: more than 1", inside: [{ brokenEnd: 0 }, "KEEP"], edge: [{ brokenEnd: 1 }, "WATCH"], past: [{ brokenEnd: 2 }, "REMOVE"] },
-    { criterion: "wire-rope-sling.broken-wires-at-the-end.queensland", source: "Queensland Guide for doggers: a broken wire below a socket, fitting or splice", inside: [{ brokenEnd: 0 }, "KEEP"], edge: [{ brokenEnd: 1 }, "REMOVE"], past: [{ brokenEnd: 2 }, "REMOVE"] },
+    {
+      criterion: "wire-rope-sling.broken-wires-at-the-end.standard",
+      source: "rigging checklist after DOE-STD-1090, restated: more than 1",
+      inside: [{ brokenEnd: 0 }, "KEEP"],
+      edge: [{ brokenEnd: 1 }, "WATCH"],
+      past: [{ brokenEnd: 2 }, "REMOVE"],
+    },
+    {
+      criterion: "wire-rope-sling.broken-wires-at-the-end.queensland",
+      source: "Queensland Guide for doggers: a broken wire below a socket, fitting or splice",
+      inside: [{ brokenEnd: 0 }, "KEEP"],
+      edge: [{ brokenEnd: 1 }, "REMOVE"],
+      past: [{ brokenEnd: 2 }, "REMOVE"],
+    },
     // Outer wire 1.2 mm as new: 1/3 is 0.4 mm, so 0.8 mm is out.
-    ...(["law", "standard"] as const).map((basis) => ({ criterion: `wire-rope-sling.outer-wire-wear.${basis}`, source: "29 CFR 1910.184(f)(5)(ii): one-third of the original diameter", inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"], edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"], past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"] }) as const),
+    ...(["law", "standard"] as const).map(
+      (basis) =>
+        ({
+          criterion: `wire-rope-sling.outer-wire-wear.${basis}`,
+          source: "29 CFR 1910.184(f)(5)(ii): one-third of the original diameter",
+          inside: [{ wireNew: "1.2 mm", wireNow: "1.1 mm" }, "KEEP"],
+          edge: [{ wireNew: "1.2 mm", wireNow: "0.8 mm" }, "REMOVE"],
+          past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"],
+        }) as const,
+    ),
     // 5 % of 1.5 in is 0.075 in.
-    { criterion: "wire-rope-sling.hook-throat-opening.standard", source: "EM 385-1-1 15.E.07", inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.52 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.575 }, "WATCH"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.576 }, "REMOVE"] },
-    { criterion: "wire-rope-sling.hook-throat-opening.strict", source: PRACTICE, inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.49 }, "KEEP"], edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.5 }, "KEEP"], past: [{ unit: "in", throatNew: 1.5, throatNow: 1.501 }, "REMOVE"] },
+    {
+      criterion: "wire-rope-sling.hook-throat-opening.standard",
+      source: "EM 385-1-1 15.E.07",
+      inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.52 }, "KEEP"],
+      edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.575 }, "WATCH"],
+      past: [{ unit: "in", throatNew: 1.5, throatNow: 1.576 }, "REMOVE"],
+    },
+    {
+      criterion: "wire-rope-sling.hook-throat-opening.strict",
+      source: PRACTICE,
+      inside: [{ unit: "in", throatNew: 1.5, throatNow: 1.49 }, "KEEP"],
+      edge: [{ unit: "in", throatNew: 1.5, throatNow: 1.5 }, "KEEP"],
+      past: [{ unit: "in", throatNew: 1.5, throatNow: 1.501 }, "REMOVE"],
+    },
   ],
   [
     ...onSight("wire-rope-sling", "kinks or crushing", "kinks", { law: F5, standard: F5 }),
@@ -88,7 +124,8 @@ describe("the construction of a wire rope sling", () => {
     expect(judged({ ...sling, construction: "strand laid" }).reason).not.toContain("is read as");
   });
   it("of rope that resists rotation is never strand laid", () => {
-    for (const construction of ["19x7", "35x7", "8x25 spin resistant", "6x19 rotation resistant"]) expect(judged({ ...sling, construction }).decision, construction).toBe("NO VERDICT");
+    for (const construction of ["19x7", "35x7", "8x25 spin resistant", "6x19 rotation resistant"])
+      expect(judged({ ...sling, construction }).decision, construction).toBe("NO VERDICT");
     expect(judged({ ...sling, gear: "19x7 wire rope sling", construction: "", brokenLay: 2 }).decision).toBe("REMOVE");
   });
   it("that is not known is NO VERDICT and names what to type", () => {

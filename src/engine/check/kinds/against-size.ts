@@ -16,13 +16,19 @@ import { type Figure, literal } from "../allowance";
 import type { Finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { against, meet } from "../meet-limits";
-import { blurOf, capital, type InTheWay, inUnit, length, lengthShow, missingFinding, plain, refusedFinding, typed, unread } from "../read-sizes";
+import { blurOf, type InTheWay, inUnit, length, lengthShow, missingFinding, plain, refusedFinding, typed, unread } from "../read-sizes";
+import { capital } from "../../words";
 
 /** The size that a measure is held against, or the findings that stand in the way. */
 function sizeFor(check: Check & { kind: "ratio" | "enough" }, cells: Cells, measured: Read<unknown>): Read<Length> | InTheWay | null {
   if (measured.kind === "missing" && !check.required) return null;
   const size = readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
-  const unmeasured = measured.kind === "refused" ? [refusedFinding(check, cells, check.measured, measured)] : measured.kind === "missing" ? [missingFinding(check, cells, check.measured)] : [];
+  const unmeasured =
+    measured.kind === "refused"
+      ? [refusedFinding(check, cells, check.measured, measured)]
+      : measured.kind === "missing"
+        ? [missingFinding(check, cells, check.measured)]
+        : [];
   const inTheWay = [...unread(check, cells, check.size, size), ...unmeasured];
   return inTheWay.length > 0 ? { inTheWay } : size;
 }
@@ -37,8 +43,16 @@ export function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation:
   const base = inUnit(size.value, unit);
   const used = check.over === true ? measured.value.size.sub(base) : measured.value.size;
   const figure: Figure = {
-    used, base, start: check.over === true ? base : ZERO, comesOut: "larger", unit, show: lengthShow(unit), of: check.over === true ? "the rope" : field(check.size).heading.toLowerCase(),
-    measured: typed(measured), original: null, ...blurOf(situation, unit, 1),
+    used,
+    base,
+    start: check.over === true ? base : ZERO,
+    comesOut: "larger",
+    unit,
+    show: lengthShow(unit),
+    of: check.over === true ? "the rope" : field(check.size).heading.toLowerCase(),
+    measured: typed(measured),
+    original: null,
+    ...blurOf(situation, unit, 1),
   };
   return against(check, figure, criteriaFor(check, situation, "high", false));
 }
@@ -50,15 +64,28 @@ interface Measure {
   readonly measured: string;
 }
 function readMeasure(check: Check & { kind: "enough" }, cells: Cells): Read<Measure> {
-  const plain = (show: (value: Exact) => string) => (read: Read<Exact>): Read<Measure> => (read.kind === "value" ? { kind: "value", text: read.text, value: { has: read.value, unit: null, show, measured: show(read.value) } } : read);
+  const plain =
+    (show: (value: Exact) => string) =>
+    (read: Read<Exact>): Read<Measure> =>
+      read.kind === "value"
+        ? { kind: "value", text: read.text, value: { has: read.value, unit: null, show, measured: show(read.value) } }
+        : read;
   switch (check.reads) {
-    case "count": return plain((value) => showDecimal(value, 0))(readCount(cells.value(check.measured)));
-    case "torque": return plain((value) => `${showDecimal(value, 1)} lb-ft`)(readTorque(cells.value(check.measured), torqueUnitOfHeading(cells.heading(check.measured))));
+    case "count":
+      return plain((value) => showDecimal(value, 0))(readCount(cells.value(check.measured)));
+    case "torque":
+      return plain((value) => `${showDecimal(value, 1)} lb-ft`)(
+        readTorque(cells.value(check.measured), torqueUnitOfHeading(cells.heading(check.measured))),
+      );
     case "length": {
       const read = length(cells, check.measured);
       if (read.kind !== "value") return read;
       const show = lengthShow(read.value.unit);
-      return { kind: "value", text: read.text, value: { has: read.value.size, unit: read.value.unit, show, measured: show(read.value.size) } };
+      return {
+        kind: "value",
+        text: read.text,
+        value: { has: read.value.size, unit: read.value.unit, show, measured: show(read.value.size) },
+      };
     }
   }
 }
@@ -80,18 +107,46 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
     if (limit.word !== "fewer") throw new Error(`${criterion.id} is no least number`);
     const needed = neededOf(limit, size.value, unit, fitted);
     if (needed === null && !check.required) {
-      notes.push(`${capital(check.name)} ${measured} was not judged: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}`);
+      notes.push(
+        `${capital(check.name)} ${measured} was not judged: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}`,
+      );
       continue;
     }
     if (needed === null) {
-      findings.push(plain(check, "NO VERDICT", `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`, { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured }));
+      findings.push(
+        plain(
+          check,
+          "NO VERDICT",
+          `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`,
+          { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured },
+        ),
+      );
       continue;
     }
-    const figure: Figure = { used: needed.sub(has), base: needed, comesOut: "smaller", unit, show, measured, original: null, ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)) };
+    const figure: Figure = {
+      used: needed.sub(has),
+      base: needed,
+      comesOut: "smaller",
+      unit,
+      show,
+      measured,
+      original: null,
+      ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)),
+    };
     findings.push(meet(check, figure, criterion, { allowance: ZERO, word: "above", rule: `at least ${show(needed)} for size ${named}` }));
   }
   if (findings.length === 0 && notes.length > 0) return { findings: [], notes };
-  if (findings.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`)], notes: [] };
+  if (findings.length === 0)
+    return {
+      findings: [
+        plain(
+          check,
+          "NO VERDICT",
+          `${capital(check.name)} ${measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`,
+        ),
+      ],
+      notes: [],
+    };
   return { findings, notes };
 }
 /** What a size asks for, in the unit of the reading; null where the table has no row for the size. */

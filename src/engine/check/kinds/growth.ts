@@ -15,7 +15,17 @@ export function growth(check: Check & { kind: "growth" }, cells: Cells, situatio
   const { used, unit, base, note } = change;
   // Readings in two units leave the cap to the unit of the row; without one the smaller cap counts, which is in mm.
   const capUnit = pair.measured.unit === unit ? unit : (cells.unit(check.measured) ?? "mm");
-  const figure: Figure = { capUnit, used, base, comesOut: "larger", unit, show: lengthShow(unit), measured: pair.texts[1], original: pair.texts[0], ...blurOf(situation, unit, 2) };
+  const figure: Figure = {
+    capUnit,
+    used,
+    base,
+    comesOut: "larger",
+    unit,
+    show: lengthShow(unit),
+    measured: pair.texts[1],
+    original: pair.texts[0],
+    ...blurOf(situation, unit, 2),
+  };
   const result = against(check, figure, criteriaFor(check, situation, "high", false));
   return { findings: result.findings, notes: [...result.notes, ...pair.notes, ...(note === null ? [] : [note])] };
 }

@@ -11,8 +11,9 @@ import { type Figure, literal } from "../allowance";
 import { fitOf, judge } from "../compare";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { against } from "../meet-limits";
-import { blurOf, capital, inUnit, length, lengthShow, plain, typed, unread } from "../read-sizes";
+import { blurOf, inUnit, length, lengthShow, plain, typed, unread } from "../read-sizes";
 import { tellRefused } from "../sentences";
+import { capital } from "../../words";
 
 /** A forged or welded link may be somewhat thicker than its nominal size; a groove may be cut up to 10 % over the rope. */
 const LINK_EXCESS = exact("1.1");
@@ -51,19 +52,55 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
     return { findings: [...unread(check, cells, check.size, size), ...unread(check, cells, check.measured, measured)], notes: [] };
   const unit = measured.value.unit;
   const nominal = newSize(check, size.value, unit);
-  const most = check.asNew === "1" ? mostOf(size.value.size, size.value.unit, unit) : nominal.mul(check.asNew === undefined ? LINK_EXCESS : GROOVE_EXCESS);
+  const most =
+    check.asNew === "1"
+      ? mostOf(size.value.size, size.value.unit, unit)
+      : nominal.mul(check.asNew === undefined ? LINK_EXCESS : GROOVE_EXCESS);
   const texts = [typed(size), typed(measured)] as const;
   const fit = fitOf(most, measured.value.size, "larger");
   if (fit !== "as it is" && fit !== "noise")
-    return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.measured), texts[1], `${texts[1]} does not fit size ${texts[0]}; check size and unit`))], notes: [] };
+    return {
+      findings: [
+        plain(
+          check,
+          "NO VERDICT",
+          tellRefused(
+            check.name,
+            cells.heading(check.measured),
+            texts[1],
+            `${texts[1]} does not fit size ${texts[0]}; check size and unit`,
+          ),
+        ),
+      ],
+      notes: [],
+    };
   const used = nominal.sub(measured.value.size);
   const figure: Figure = {
-    used: judge(used, ZERO, "above").beyond ? used : ZERO, base: nominal, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: texts[1], original: texts[0], from: countsFrom(check, size.value, texts[0], showLength(nominal, unit)), size: size.value, ...newLinkWords(check, size.value), ...blurOf(situation, unit, 1),
+    used: judge(used, ZERO, "above").beyond ? used : ZERO,
+    base: nominal,
+    comesOut: "smaller",
+    unit,
+    show: lengthShow(unit),
+    measured: texts[1],
+    original: texts[0],
+    from: countsFrom(check, size.value, texts[0], showLength(nominal, unit)),
+    size: size.value,
+    ...newLinkWords(check, size.value),
+    ...blurOf(situation, unit, 1),
   };
   const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);
   return unjudged
-    ? { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`, { measured: texts[1], ...(judge(used, ZERO, "above").beyond ? {} : { share: 0 }) })], notes: result.notes }
+    ? {
+        findings: [
+          plain(
+            check,
+            "NO VERDICT",
+            `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`,
+            { measured: texts[1], ...(judge(used, ZERO, "above").beyond ? {} : { share: 0 }) },
+          ),
+        ],
+        notes: result.notes,
+      }
     : { findings: result.findings, notes: [...result.notes, ...(measured.note === undefined ? [] : [measured.note])] };
 }

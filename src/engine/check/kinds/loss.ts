@@ -11,7 +11,8 @@ import { judge } from "../compare";
 import type { Finding } from "../finding";
 import { type CheckResult, criteriaFor, type Situation } from "../in-force";
 import { against } from "../meet-limits";
-import { across, blurOf, capital, changeOf, type InTheWay, length, lengthShow, type Pair, readPair, withoutUnit } from "../read-sizes";
+import { across, blurOf, changeOf, type InTheWay, length, lengthShow, type Pair, readPair, withoutUnit } from "../read-sizes";
+import { capital } from "../../words";
 
 type LossCheck = Check & { kind: "loss" };
 interface Sections {
@@ -24,7 +25,8 @@ interface Sections {
   readonly notes: readonly string[];
 }
 /** Whether both directions were read and both are worn. */
-export const wornTwoWays = (check: LossCheck, cells: Cells, situation: Situation): boolean => check.acrossMeasured !== undefined && sections(check, cells, situation).twoWays;
+export const wornTwoWays = (check: LossCheck, cells: Cells, situation: Situation): boolean =>
+  check.acrossMeasured !== undefined && sections(check, cells, situation).twoWays;
 export function loss(check: LossCheck, cells: Cells, situation: Situation): CheckResult {
   const { at, stress, figures, twoWays, findings, notes } = sections(check, cells, situation);
   const results = figures.map((figure) => against(at, figure, criteriaFor(at, situation, stress, twoWays)));
@@ -38,7 +40,9 @@ function sections(check: LossCheck, asGiven: Cells, situation: Situation): Secti
   const named = cells.part === undefined || check.original !== "sectionNew" ? null : matchPart(situation.kind, cells.part);
   const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
   const at: Check = { ...check, part: part.part };
-  const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId }[] = [{ read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured }];
+  const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId }[] = [
+    { read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured },
+  ];
   // Wear both ways halves the allowance, so one size of the second direction without the other cannot be passed over.
   if (acrossOriginal && acrossMeasured && [acrossOriginal, acrossMeasured].some((id) => length(cells, id).kind !== "missing"))
     pairs.push({ read: readPair(across(at), cells, acrossOriginal, acrossMeasured, true), measured: acrossMeasured });
@@ -61,7 +65,16 @@ function sections(check: LossCheck, asGiven: Cells, situation: Situation): Secti
     notes.push(...read.notes, ...(note === null ? [] : [note]));
     const show = free ? (value: Exact): string => showDecimal(value, 4) : lengthShow(unit);
     const [original, now] = free ? [show(read.original.size), show(read.measured.size)] : read.texts;
-    figures.push({ used, base, comesOut: "smaller", unit: free ? null : unit, show, measured: now, original, ...blurOf(situation, unit, 2) });
+    figures.push({
+      used,
+      base,
+      comesOut: "smaller",
+      unit: free ? null : unit,
+      show,
+      measured: now,
+      original,
+      ...blurOf(situation, unit, 2),
+    });
   }
   if (free && figures.length > 0) notes.push(`${capital(check.name)}: no unit is recorded, so the sizes were taken to be in the same one`);
   const worn = figures.filter((figure) => judge(figure.used, ZERO, "above").beyond).length;

@@ -21,19 +21,30 @@ export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "l
   const losses = kind.checks.filter((c): c is Check & { kind: "loss" } => c.kind === "loss");
   return losses.find((c) => part !== null && measures(c, part)) ?? losses.find((c) => c.general === true);
 }
-const measures = (check: Check & { kind: "loss" }, part: string): boolean => check.part === part && (check.original !== "pinNew" || part === "pin");
+const measures = (check: Check & { kind: "loss" }, part: string): boolean =>
+  check.part === part && (check.original !== "pinNew" || part === "pin");
 /** The columns that hold the section at a nick: its own, else those of the part; null where that part is not measured. */
-function sectionAt(check: Check & { kind: "nick" }, kind: GearKind, part: string | null, cells: Cells): { readonly part: string; readonly original: FieldId; readonly measured: FieldId } | "not measured" | null {
+function sectionAt(
+  check: Check & { kind: "nick" },
+  kind: GearKind,
+  part: string | null,
+  cells: Cells,
+): { readonly part: string; readonly original: FieldId; readonly measured: FieldId } | "not measured" | null {
   const sized = lossAt(kind, part);
   if (sized === undefined) return null;
-  if ([check.sectionNew, check.sectionNow].some((id) => recordedText(cells.value(id)) !== "")) return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
+  if ([check.sectionNew, check.sectionNow].some((id) => recordedText(cells.value(id)) !== ""))
+    return { part: part ?? sized.part, original: check.sectionNew, measured: check.sectionNow };
   if (part !== null && !measures(sized, part)) return "not measured";
   return { part: part ?? sized.part, original: sized.original, measured: sized.measured };
 }
 /** What is ground away is gone like wear: a house limit of wear holds for it as well. */
 function houseWear(situation: Situation, part: string, stress: StressClass): readonly Criterion[] {
   const wear = lossAt(situation.kind, part);
-  return wear === undefined ? [] : criteriaFor(wear, situation, stress, false).filter((c) => c.basis === "house").map((c) => ({ ...c, inside: "DRESS" }));
+  return wear === undefined
+    ? []
+    : criteriaFor(wear, situation, stress, false)
+        .filter((c) => c.basis === "house")
+        .map((c) => ({ ...c, inside: "DRESS" }));
 }
 /** Whether a place is named for a nick: any words but those that say that there is none. */
 function placeNamed(check: Check & { kind: "nick" }, cells: Cells): boolean {
@@ -53,18 +64,44 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const depth = length(cells, check.measured, true);
   if (depth.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, depth)], notes: [] };
   const thinner = thinnerThere(check, cells);
-  if (depth.kind === "missing") return thinner || placeNamed(check, cells) ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
+  if (depth.kind === "missing")
+    return thinner || placeNamed(check, cells) ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const gone = !judge(depth.value.size, ZERO, "above").beyond;
   if (gone && !thinner)
     return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
   const text = recordedText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
-  if (text !== "" && part === null) return { findings: [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(check.at), text, `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`))], notes: [] };
+  if (text !== "" && part === null)
+    return {
+      findings: [
+        plain(
+          check,
+          "NO VERDICT",
+          tellRefused(
+            check.name,
+            cells.heading(check.at),
+            text,
+            `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`,
+          ),
+        ),
+      ],
+      notes: [],
+    };
   const stress = part?.stress ?? "high";
   const section = sectionAt(check, situation.kind, part?.part ?? null, cells);
   if (section === null) return nickWithoutSection(check, depth);
   if (section === "not measured")
-    return { findings: [plain(check, "EXAMINE", `Nick ${typed(depth)} deep at the ${part?.part ?? ""}: the section there is not recorded, so what grinding would leave cannot be told; fill "${cells.heading(check.sectionNew)}" and "${cells.heading(check.sectionNow)}".`, { measured: depth.text })], notes: [] };
+    return {
+      findings: [
+        plain(
+          check,
+          "EXAMINE",
+          `Nick ${typed(depth)} deep at the ${part?.part ?? ""}: the section there is not recorded, so what grinding would leave cannot be told; fill "${cells.heading(check.sectionNew)}" and "${cells.heading(check.sectionNow)}".`,
+          { measured: depth.text },
+        ),
+      ],
+      notes: [],
+    };
   const pair = readPair({ ...check, part: section.part }, cells, section.original, section.measured, true);
   if (pair === null) return NOTHING;
   if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
@@ -75,15 +112,27 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const left = pair.original.size.sub(used);
   const leaves = judge(left, ZERO, "above").beyond ? showLength(left, unit) : "nothing";
   const figure: Figure = {
-    used, base: pair.original.size, comesOut: "smaller", unit, show: lengthShow(unit),
-    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`, original: pair.texts[0], ...blurOf(situation, unit, 2),
+    used,
+    base: pair.original.size,
+    comesOut: "smaller",
+    unit,
+    show: lengthShow(unit),
+    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`,
+    original: pair.texts[0],
+    ...blurOf(situation, unit, 2),
   };
   const criteria = [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)];
   // What has been ground out already needs no grinding.
-  const result = against({ ...check, part: section.part }, figure, gone ? criteria.map((c) => ({ ...c, inside: "KEEP" as const })) : criteria);
+  const result = against(
+    { ...check, part: section.part },
+    figure,
+    gone ? criteria.map((c) => ({ ...c, inside: "KEEP" as const })) : criteria,
+  );
   const unjudged = result.findings.every((f) => f.criterion === null);
   const note = part === null ? ["Nick: its place is not named, so the allowance of a highly stressed part was used"] : [];
-  return unjudged ? { ...nickWithoutSection(check, depth), notes: result.notes } : { findings: result.findings, notes: [...result.notes, ...note] };
+  return unjudged
+    ? { ...nickWithoutSection(check, depth), notes: result.notes }
+    : { findings: result.findings, notes: [...result.notes, ...note] };
 }
 const nickWithoutSection = (check: Check, depth: { readonly text: string }): CheckResult => ({
   findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text), { measured: depth.text })],

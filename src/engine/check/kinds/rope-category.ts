@@ -11,8 +11,9 @@ import type { Figure } from "../allowance";
 import type { Finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { meet } from "../meet-limits";
-import { capital, missingFinding, plain, refusedFinding } from "../read-sizes";
+import { missingFinding, plain, refusedFinding } from "../read-sizes";
 import { tellRefused } from "../sentences";
+import { capital } from "../../words";
 
 type CategoryCheck = Check & { kind: "category" };
 interface Rope {
@@ -28,12 +29,15 @@ const SINGLE = /^(single|1|one)([- ]layer)?$/i;
 const MULTI = /^(multi|multiple|several|two|three|[2-9])([- ]?layers?)?$/i;
 /** Category, lay and layers of a rope, or the findings that stand in the way. */
 function readRope(check: CategoryCheck, cells: Cells): Rope | readonly Finding[] {
-  const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), text, why))];
+  const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [
+    plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), text, why)),
+  ];
   const category = recordedText(cells.value(check.category));
   if (category === "") return [missingFinding(check, cells, check.category)];
   const digits = /^(?:rcn ?)?0*(\d{1,2})$/i.exec(category)?.[1];
   const rcn = digits?.padStart(2, "0");
-  if (rcn === undefined || brokenWiresFrom(rcn, "ordinary", check.over) === null) return refuse(check.category, category, "it is no row of ISO 4309 Table 3, which has 01 to 13; a neighbouring row is never used");
+  if (rcn === undefined || brokenWiresFrom(rcn, "ordinary", check.over) === null)
+    return refuse(check.category, category, "it is no row of ISO 4309 Table 3, which has 01 to 13; a neighbouring row is never used");
   const lay = recordedText(cells.value(check.lay));
   const spelled = lay === "" || LANG.test(lay) ? "lang" : ORDINARY.test(lay) ? "ordinary" : null;
   if (spelled === null) return refuse(check.lay, lay, "type ordinary or Lang");
@@ -44,22 +48,54 @@ function readRope(check: CategoryCheck, cells: Cells): Rope | readonly Finding[]
     ...(lay === "" && !multi ? ["Lay is not recorded: judged as Lang lay, which has the lower counts"] : []),
     ...(layers === "" ? ["Layers on the drum are not recorded: judged as a single layer, which has the lower counts"] : []),
   ];
-  return { rcn, spooling: multi ? "multi" : spelled, words: `category ${rcn}, ${multi ? "multi-layer drum" : `${spelled === "lang" ? "Lang" : "ordinary"} lay on a single layer`}`, notes };
+  return {
+    rcn,
+    spooling: multi ? "multi" : spelled,
+    words: `category ${rcn}, ${multi ? "multi-layer drum" : `${spelled === "lang" ? "Lang" : "ordinary"} lay on a single layer`}`,
+    notes,
+  };
 }
 export function category(check: CategoryCheck, cells: Cells, situation: Situation): CheckResult {
   const count = readCount(cells.value(check.measured));
   if (count.kind === "missing" && !check.required) return NOTHING;
   const rope = readRope(check, cells);
-  const unread = count.kind === "missing" ? [missingFinding(check, cells, check.measured)] : count.kind === "refused" ? [refusedFinding(check, cells, check.measured, count)] : [];
+  const unread =
+    count.kind === "missing"
+      ? [missingFinding(check, cells, check.measured)]
+      : count.kind === "refused"
+        ? [refusedFinding(check, cells, check.measured, count)]
+        : [];
   if (!("rcn" in rope)) return { findings: [...unread, ...rope], notes: [] };
   if (count.kind !== "value") return { findings: unread, notes: rope.notes };
   const show = (value: typeof count.value): string => showDecimal(value, 0);
-  const figure: Figure = { used: count.value, base: null, comesOut: "larger", unit: null, show, measured: show(count.value), original: null, blur: ZERO, gauge: "" };
+  const figure: Figure = {
+    used: count.value,
+    base: null,
+    comesOut: "larger",
+    unit: null,
+    show,
+    measured: show(count.value),
+    original: null,
+    blur: ZERO,
+    gauge: "",
+  };
   const least = brokenWiresFrom(rope.rcn, rope.spooling, check.over);
   const criteria = criteriaFor(check, situation, "high", false);
-  if (least === null || criteria.length === 0) return { findings: [plain(check, "NO VERDICT", `${capital(check.name)} ${figure.measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`, { measured: figure.measured })], notes: [] };
+  if (least === null || criteria.length === 0)
+    return {
+      findings: [
+        plain(
+          check,
+          "NO VERDICT",
+          `${capital(check.name)} ${figure.measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`,
+          { measured: figure.measured },
+        ),
+      ],
+      notes: [],
+    };
   const findings = criteria.map((criterion) => {
-    if (!("table" in criterion.limit) || criterion.limit.table !== "rope category") throw new Error(`${criterion.id} is no limit by rope category [${cite(criterion.source)}]`);
+    if (!("table" in criterion.limit) || criterion.limit.table !== "rope category")
+      throw new Error(`${criterion.id} is no limit by rope category [${cite(criterion.source)}]`);
     return meet(check, figure, criterion, { allowance: exact(least), word: "from", rule: `${String(least)} or more in ${rope.words}` });
   });
   return { findings, notes: rope.notes };

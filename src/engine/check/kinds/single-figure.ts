@@ -11,13 +11,22 @@ import { against } from "../meet-limits";
 import { blurOf, length, lengthShow, missingFinding, refusedFinding } from "../read-sizes";
 
 export function single(check: Check & { kind: "gap" | "angle" | "count" }, cells: Cells, situation: Situation): CheckResult {
-  const read = check.kind === "gap" ? length(cells, check.measured, true) : check.kind === "angle" ? readDegrees(cells.value(check.measured)) : readCount(cells.value(check.measured));
+  const read =
+    check.kind === "gap"
+      ? length(cells, check.measured, true)
+      : check.kind === "angle"
+        ? readDegrees(cells.value(check.measured))
+        : readCount(cells.value(check.measured));
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const figure = singleFigure(check.kind, read, situation);
   return against(check, figure, criteriaFor(check, situation, "high", false));
 }
-function singleFigure(kind: "gap" | "angle" | "count", read: { readonly value: Length | Exact; readonly text: string }, situation: Situation): Figure {
+function singleFigure(
+  kind: "gap" | "angle" | "count",
+  read: { readonly value: Length | Exact; readonly text: string },
+  situation: Situation,
+): Figure {
   const common = { base: null, comesOut: "larger", original: null } as const;
   if (kind === "gap") {
     const { size, unit } = read.value as Length;

@@ -4,8 +4,23 @@ import type { SourceKey } from "../../rules/documents";
 import type { BasisId } from "../../rules/rule-sets";
 import { CHECKED, from, removedOnSight } from "./records";
 
-const record = (kind: string, check: string, basis: BasisId, limit: Limit, document: SourceKey, clause: string, status: Criterion["status"] = "read"): Criterion => ({
-  id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit, beyond: "REMOVE", source: from(document, clause), status, checked: CHECKED,
+const record = (
+  kind: string,
+  check: string,
+  basis: BasisId,
+  limit: Limit,
+  document: SourceKey,
+  clause: string,
+  status: Criterion["status"] = "read",
+): Criterion => ({
+  id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`,
+  check,
+  basis,
+  limit,
+  beyond: "REMOVE",
+  source: from(document, clause),
+  status,
+  checked: CHECKED,
 });
 /** Alberta's hook rules: the section by area, not by diameter. */
 export function albertaHook(kind: string, throat: string, wear: readonly string[], twist: string): readonly Criterion[] {

@@ -25,7 +25,11 @@ export function seenIfFitted(name: string, part: string, measured: FieldId, requ
   return { kind: "seen", name, part, measured, required, overload: false, mayBeAbsent: true };
 }
 /** Removal on sight, under the documents given. */
-export function removedOnSight(kind: string, check: string, sources: Partial<Record<BasisId, readonly [SourceKey, string]>>): readonly Criterion[] {
+export function removedOnSight(
+  kind: string,
+  check: string,
+  sources: Partial<Record<BasisId, readonly [SourceKey, string]>>,
+): readonly Criterion[] {
   return (Object.entries(sources) as [BasisId, readonly [SourceKey, string]][]).map(([basis, [document, clause]]) => ({
     id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`,
     check,
@@ -78,7 +82,14 @@ export function practiceWear(kind: string, checks: readonly string[], areas: rea
   return checks.flatMap((check) => areas.map((area) => records[area](check)));
 }
 /** How much of a section may be ground away to take out a nick. */
-export function dressing(kind: string, basis: BasisId, share: string, source: readonly [SourceKey, string], stress?: readonly StressClass[], inside: "DRESS" | "KEEP" = "DRESS"): Criterion {
+export function dressing(
+  kind: string,
+  basis: BasisId,
+  share: string,
+  source: readonly [SourceKey, string],
+  stress?: readonly StressClass[],
+  inside: "DRESS" | "KEEP" = "DRESS",
+): Criterion {
   const limit: Limit = { word: "above", share };
   return {
     id: `${kind}.nick.${basis}${stress ? `-${stress.join("-")}` : ""}`,
@@ -94,7 +105,16 @@ export function dressing(kind: string, basis: BasisId, share: string, source: re
   };
 }
 /** The nick check, on every kind with sections. */
-export const NICK: Check = { kind: "nick", name: "nick", part: "body", measured: "nickDepth", at: "nickPart", sectionNew: "nickNew", sectionNow: "nickNow", required: false };
+export const NICK: Check = {
+  kind: "nick",
+  name: "nick",
+  part: "body",
+  measured: "nickDepth",
+  at: "nickPart",
+  sectionNew: "nickNew",
+  sectionNow: "nickNow",
+  required: false,
+};
 /** What Table 19 removes on sight on every fitting, with what common practice adds. */
 export function hardwareOnSight(kind: string, clause = ""): readonly Criterion[] {
   const table = ["WAC 33900", clause] as const;

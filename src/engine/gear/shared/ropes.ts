@@ -6,11 +6,54 @@ import type { Check, Variants } from "../kind";
 import { CHECKED, from, removedOnSight, seen } from "./records";
 
 const BOTH = ["law", "standard"] as const satisfies readonly BasisId[];
-export const count = (kind: string, check: string, word: "above" | "from", figure: number, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH, status: Criterion["status"] = "read"): readonly Criterion[] =>
-  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, count: figure }, beyond: "REMOVE" as const, source: from(document, clause), status, checked: CHECKED }));
-export const share = (kind: string, check: string, word: "above" | "from", figure: string, document: SourceKey, clause: string, bases: readonly BasisId[] = BOTH): readonly Criterion[] =>
-  bases.map((basis) => ({ id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`, check, basis, limit: { word, share: figure }, beyond: "REMOVE" as const, source: from(document, clause), status: "read" as const, checked: CHECKED }));
-export const DIAMETER: Check = { kind: "least", name: "diameter loss", part: "body", size: "size", measured: "ropeNow", asNew: "1", required: true };
+export const count = (
+  kind: string,
+  check: string,
+  word: "above" | "from",
+  figure: number,
+  document: SourceKey,
+  clause: string,
+  bases: readonly BasisId[] = BOTH,
+  status: Criterion["status"] = "read",
+): readonly Criterion[] =>
+  bases.map((basis) => ({
+    id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`,
+    check,
+    basis,
+    limit: { word, count: figure },
+    beyond: "REMOVE" as const,
+    source: from(document, clause),
+    status,
+    checked: CHECKED,
+  }));
+export const share = (
+  kind: string,
+  check: string,
+  word: "above" | "from",
+  figure: string,
+  document: SourceKey,
+  clause: string,
+  bases: readonly BasisId[] = BOTH,
+): readonly Criterion[] =>
+  bases.map((basis) => ({
+    id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`,
+    check,
+    basis,
+    limit: { word, share: figure },
+    beyond: "REMOVE" as const,
+    source: from(document, clause),
+    status: "read" as const,
+    checked: CHECKED,
+  }));
+export const DIAMETER: Check = {
+  kind: "least",
+  name: "diameter loss",
+  part: "body",
+  size: "size",
+  measured: "ropeNow",
+  asNew: "1",
+  required: true,
+};
 /** What every rope is looked at for. */
 export const SEEN: readonly Check[] = [
   seen("kinks or crushing", "body", "kinks", true),
@@ -21,7 +64,11 @@ export const SEEN: readonly Check[] = [
 ];
 export const onSight = (kind: string): readonly Criterion[] =>
   SEEN.flatMap((check) =>
-    removedOnSight(kind, check.name, { law: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], standard: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"], practice: ["practice", ""] }),
+    removedOnSight(kind, check.name, {
+      law: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"],
+      standard: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"],
+      practice: ["practice", ""],
+    }),
   );
 export const PARTS = { body: "moderate", "end fitting": "moderate" } as const;
 export const A2 = "(a)(2)(ii)";
@@ -29,4 +76,8 @@ export const A2 = "(a)(2)(ii)";
 export const ROTATION_RESISTANT =
   /\b(anti|non|low|no)[- ]*(spin|rot|twist)|\b(spin|rot|twist|torsion)\w*[-. ]*(res|free|proof|less|balance)|\bmulti[- ]?strand|\brr\b|(?<![\d./])((1[1-9]|[2-4]\d) ?[x×] ?k?([67]|1[79])|[345][x×]k?(19|[2-4]\d))(?![\d.'"]| ?(mm?|cm|ft|in)\b)/i;
 /** Running and standing ropes have one set of counts for all constructions but this one, which is a kind of its own. */
-export const NOT_RESISTANT: Variants = { field: "construction", names: {}, another: { words: ROTATION_RESISTANT, kind: "rotation resistant rope" } };
+export const NOT_RESISTANT: Variants = {
+  field: "construction",
+  names: {},
+  another: { words: ROTATION_RESISTANT, kind: "rotation resistant rope" },
+};

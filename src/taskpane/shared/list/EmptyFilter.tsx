@@ -3,7 +3,15 @@ import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useEffect, useRef } from "react";
 
 const useStyles = makeStyles({
-  empty: { display: "flex", flexDirection: "column", alignItems: "flex-start", gap: "10px", padding: "16px 12px", fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  empty: {
+    display: "flex",
+    flexDirection: "column",
+    alignItems: "flex-start",
+    gap: "10px",
+    padding: "16px 12px",
+    fontSize: tokens.fontSizeBase300,
+    lineHeight: tokens.lineHeightBase300,
+  },
 });
 interface Props {
   text: string;

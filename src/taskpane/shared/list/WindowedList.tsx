@@ -16,7 +16,7 @@ const AROUND_HEADING = 10;
 /** Pixels beside the text of a row. */
 const BESIDE = 24;
 /** What the small type is measured by: as many wide and narrow letters as the texts of the rows have. */
-const SAMPLE = "\"02/03/2026\": day and month can be read both ways; write 2 Mar 2026";
+const SAMPLE = '"02/03/2026": day and month can be read both ways; write 2 Mar 2026';
 const useStyles = makeStyles({
   list: {
     position: "relative",
@@ -34,7 +34,11 @@ const useStyles = makeStyles({
   small: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   space: { position: "relative", width: "100%" },
   line: { position: "absolute", left: 0, right: 0, boxSizing: "border-box", overflow: "hidden" },
-  item: { cursor: "pointer", borderBottom: `1px solid ${tokens.colorNeutralStroke2}`, ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover } },
+  item: {
+    cursor: "pointer",
+    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
+    ":hover": { backgroundColor: tokens.colorNeutralBackground1Hover },
+  },
   active: { backgroundColor: tokens.colorNeutralBackground1Selected },
   focused: { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "-2px" },
   heading: {
@@ -91,7 +95,9 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
     const observer = new ResizeObserver(measure);
     observer.observe(box);
     if (probe.current !== null) observer.observe(probe.current);
-    return () => { observer.disconnect(); };
+    return () => {
+      observer.disconnect();
+    };
   }, [memory, name]);
 
   useLayoutEffect(() => {
@@ -130,8 +136,12 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
         setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
       }}
       onKeyDown={onKeyDown}
-      onFocus={() => { setFocused(true); }}
-      onBlur={() => { setFocused(false); }}
+      onFocus={() => {
+        setFocused(true);
+      }}
+      onBlur={() => {
+        setFocused(false);
+      }}
     >
       <div aria-hidden="true" className={styles.unseen}>
         <div ref={probe} className={styles.probe}>
@@ -148,7 +158,12 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
           const place = { top: layout.tops[index], height: (layout.tops[index + 1] ?? 0) - (layout.tops[index] ?? 0) };
           if (entry.kind === "heading") {
             return (
-              <div key={entry.key} aria-hidden="true" className={mergeClasses(styles.line, styles.heading, entry.level === 1 ? styles.first : styles.second)} style={place}>
+              <div
+                key={entry.key}
+                aria-hidden="true"
+                className={mergeClasses(styles.line, styles.heading, entry.level === 1 ? styles.first : styles.second)}
+                style={place}
+              >
                 <span>{entry.text}</span>
                 <span>{showNumber(entry.count)}</span>
               </div>
@@ -162,9 +177,16 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
               aria-selected={index === found}
               aria-setsize={layout.items.length}
               aria-posinset={(layout.position.get(index) ?? 0) + 1}
-              className={mergeClasses(styles.line, styles.item, index === found && styles.active, focused && index === active && styles.focused)}
+              className={mergeClasses(
+                styles.line,
+                styles.item,
+                index === found && styles.active,
+                focused && index === active && styles.focused,
+              )}
               style={place}
-              onClick={() => { onOpen(entry.item.row); }}
+              onClick={() => {
+                onOpen(entry.item.row);
+              }}
             >
               {children(entry.item, entry.group)}
             </div>
@@ -179,7 +201,11 @@ function typeSize(probe: HTMLElement | null, width: number): TypeSize | null {
   const [name, small] = [...(probe?.children ?? [])] as HTMLElement[];
   const sample = small?.firstElementChild?.getBoundingClientRect().width ?? 0;
   if (name === undefined || small === undefined || name.offsetHeight === 0 || sample === 0) return null;
-  return { name: name.offsetHeight, line: small.offsetHeight, letters: Math.max(8, Math.floor((((width - BESIDE) * SAMPLE.length) / sample) * 0.97)) };
+  return {
+    name: name.offsetHeight,
+    line: small.offsetHeight,
+    letters: Math.max(8, Math.floor((((width - BESIDE) * SAMPLE.length) / sample) * 0.97)),
+  };
 }
 function bringIntoSight(box: HTMLElement, top: number, bottom: number): void {
   if (top < box.scrollTop) box.scrollTop = top;

@@ -6,13 +6,23 @@ export type Grouping = "none" | "place" | "kind";
 /** The places that hold a list of items. */
 export type ListName = "items" | "due";
 /** A line of a list: a heading over a group, or an item. */
-export type Entry = { readonly kind: "heading"; readonly key: string; readonly text: string; readonly count: number; readonly level: 1 | 2 } | { readonly kind: "item"; readonly key: string; readonly item: ItemResult; readonly group: string };
+export type Entry =
+  | { readonly kind: "heading"; readonly key: string; readonly text: string; readonly count: number; readonly level: 1 | 2 }
+  | { readonly kind: "item"; readonly key: string; readonly item: ItemResult; readonly group: string };
 /**
  * Items that match the chosen decisions (none chosen: all) and every word of the search; ids that match come first.
  * Gear to be picked is searched by what it is, not by what was found on it.
  */
-export function matching(items: readonly ItemResult[], decisions: readonly Decision[], search: string, by: "all" | "gear" = "all"): ItemResult[] {
-  const words = search.toLowerCase().split(/\s+/).filter((word) => word !== "");
+export function matching(
+  items: readonly ItemResult[],
+  decisions: readonly Decision[],
+  search: string,
+  by: "all" | "gear" = "all",
+): ItemResult[] {
+  const words = search
+    .toLowerCase()
+    .split(/\s+/)
+    .filter((word) => word !== "");
   const chosen = decisions.length === 0 ? [...items] : items.filter((item) => decisions.includes(item.verdict.decision));
   if (words.length === 0) return chosen;
   const found = chosen.filter((item) => {

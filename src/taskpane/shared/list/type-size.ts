@@ -1,4 +1,3 @@
-
 /** How large the type of a list is, measured, so that rows grow with it; and how many lines a text takes. Pure. */
 export interface TypeSize {
   /** Pixels of a line of the name. */

@@ -55,7 +55,14 @@ function lineAt(tops: readonly number[], height: number): number {
 /** The item line that a key leads to, or null when the key means nothing to the list. */
 export function nextItem(items: readonly number[], from: number, key: string, page: number): number | null {
   const at = Math.max(0, items.indexOf(from));
-  const steps: Record<string, number> = { ArrowDown: at + 1, ArrowUp: at - 1, PageDown: at + page, PageUp: at - page, Home: 0, End: items.length - 1 };
+  const steps: Record<string, number> = {
+    ArrowDown: at + 1,
+    ArrowUp: at - 1,
+    PageDown: at + page,
+    PageUp: at - page,
+    Home: 0,
+    End: items.length - 1,
+  };
   const to = steps[key];
   if (to === undefined || items.length === 0) return null;
   return items[Math.min(items.length - 1, Math.max(0, to))] ?? null;

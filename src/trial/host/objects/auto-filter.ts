@@ -18,8 +18,12 @@ export class AutoFilter extends HostObject {
     this.table = table;
   }
 
-  get Enabled(): boolean { return this.table !== null && this.table.filterButton !== false; }
-  get IsDataFiltered(): boolean { return (this.table?.filters.size ?? 0) > 0; }
+  get Enabled(): boolean {
+    return this.table !== null && this.table.filterButton !== false;
+  }
+  get IsDataFiltered(): boolean {
+    return (this.table?.filters.size ?? 0) > 0;
+  }
   get Criteria(): unknown[] {
     const { table } = this;
     return table ? Array.from({ length: table.box.columns }, (_, column) => criteriaOf(table, column)) : [];

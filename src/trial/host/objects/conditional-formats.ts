@@ -58,19 +58,33 @@ class ConditionalFormat extends HostObject {
     this.rule = rule;
   }
 
-  get Id(): string { return this.rule.id; }
-  get Custom(): CustomConditionalFormat { return new CustomConditionalFormat(this.state, this.sheet, this.rule); }
-  get CustomOrNullObject(): CustomConditionalFormat { return this.Custom; }
-  GetRange(): Range { return new Range(this.state, this.sheet, this.rule.box); }
-  GetRangeOrNullObject(): Range { return this.GetRange(); }
+  get Id(): string {
+    return this.rule.id;
+  }
+  get Custom(): CustomConditionalFormat {
+    return new CustomConditionalFormat(this.state, this.sheet, this.rule);
+  }
+  get CustomOrNullObject(): CustomConditionalFormat {
+    return this.Custom;
+  }
+  GetRange(): Range {
+    return new Range(this.state, this.sheet, this.rule.box);
+  }
+  GetRangeOrNullObject(): Range {
+    return this.GetRange();
+  }
 
-  get StopIfTrue(): boolean { return this.rule.stopIfTrue; }
+  get StopIfTrue(): boolean {
+    return this.rule.stopIfTrue;
+  }
   set StopIfTrue(stop: boolean) {
     this.rule.stopIfTrue = stop;
     this.state.book.tell({ kind: "rules", sheet: this.sheet });
   }
 
-  get Priority(): number { return this.sheet.rules.indexOf(this.rule); }
+  get Priority(): number {
+    return this.sheet.rules.indexOf(this.rule);
+  }
   set Priority(priority: number) {
     if (!Number.isInteger(priority) || priority < 0) throw invalidArgument(undefined, "ConditionalFormat.priority");
     this.sheet.rules = this.sheet.rules.filter((rule) => rule !== this.rule);
@@ -100,16 +114,26 @@ abstract class RulePart extends HostObject {
 class CustomConditionalFormat extends RulePart {
   readonly type = "CustomConditionalFormat";
   readonly scalars = [];
-  get Rule(): ConditionalFormatRule { return new ConditionalFormatRule(this.state, this.sheet, this.rule); }
-  get Format(): ConditionalRangeFormat { return new ConditionalRangeFormat(this.state, this.sheet, this.rule); }
+  get Rule(): ConditionalFormatRule {
+    return new ConditionalFormatRule(this.state, this.sheet, this.rule);
+  }
+  get Format(): ConditionalRangeFormat {
+    return new ConditionalRangeFormat(this.state, this.sheet, this.rule);
+  }
 }
 class ConditionalFormatRule extends RulePart {
   readonly type = "ConditionalFormatRule";
   readonly scalars = ["Formula"];
-  get Formula(): string { return this.rule.formula; }
+  get Formula(): string {
+    return this.rule.formula;
+  }
   set Formula(formula: string) {
     const fault = faultOfRule(formula);
-    if (fault !== null) throw invalidArgument(`Excel can't take the rule ${formula} for ${addressOf(this.rule.box)}: ${fault}.`, "ConditionalFormatRule.formula");
+    if (fault !== null)
+      throw invalidArgument(
+        `Excel can't take the rule ${formula} for ${addressOf(this.rule.box)}: ${fault}.`,
+        "ConditionalFormatRule.formula",
+      );
     this.rule.formula = formula;
     this.tell();
   }
@@ -121,18 +145,26 @@ export function faultOfRule(formula: unknown): string | null {
   if (fault !== null) return fault;
   if (piecesOf(formula)?.some((piece) => piece.kind === "bracket")) return "table references can't stand in rules";
   const ofAddIn = /(?<![\p{L}\p{N}_.])GEAR\.[\p{L}\p{N}_.]+\s*\(/iu;
-  return piecesOf(formula)?.some((piece) => piece.kind === "code" && ofAddIn.test(piece.text)) ? "functions of an add-in can't stand in rules" : null;
+  return piecesOf(formula)?.some((piece) => piece.kind === "code" && ofAddIn.test(piece.text))
+    ? "functions of an add-in can't stand in rules"
+    : null;
 }
 class ConditionalRangeFormat extends RulePart {
   readonly type = "ConditionalRangeFormat";
   readonly scalars = [];
-  get Fill(): ConditionalRangeFill { return new ConditionalRangeFill(this.state, this.sheet, this.rule); }
-  get Font(): ConditionalRangeFont { return new ConditionalRangeFont(this.state, this.sheet, this.rule); }
+  get Fill(): ConditionalRangeFill {
+    return new ConditionalRangeFill(this.state, this.sheet, this.rule);
+  }
+  get Font(): ConditionalRangeFont {
+    return new ConditionalRangeFont(this.state, this.sheet, this.rule);
+  }
 }
 class ConditionalRangeFill extends RulePart {
   readonly type = "ConditionalRangeFill";
   readonly scalars = ["Color"];
-  get Color(): string { return this.rule.fill ?? ""; }
+  get Color(): string {
+    return this.rule.fill ?? "";
+  }
   set Color(given: unknown) {
     this.rule.fill = colorOf(given, "ConditionalRangeFill.color");
     this.tell();
@@ -146,17 +178,34 @@ class ConditionalRangeFill extends RulePart {
 class ConditionalRangeFont extends RulePart {
   readonly type = "ConditionalRangeFont";
   readonly scalars = ["Color", "Bold", "Italic", "Strikethrough"];
-  get Color(): string { return this.rule.color ?? ""; }
+  get Color(): string {
+    return this.rule.color ?? "";
+  }
   set Color(given: unknown) {
     this.rule.color = colorOf(given, "ConditionalRangeFont.color");
     this.tell();
   }
-  get Bold(): boolean { return this.rule.bold ?? false; }
-  set Bold(bold: boolean) { this.rule.bold = bold; this.tell(); }
-  get Italic(): boolean { return this.rule.italic ?? false; }
-  set Italic(italic: boolean) { this.rule.italic = italic; this.tell(); }
-  get Strikethrough(): boolean { return this.rule.strikethrough ?? false; }
-  set Strikethrough(struck: boolean) { this.rule.strikethrough = struck; this.tell(); }
+  get Bold(): boolean {
+    return this.rule.bold ?? false;
+  }
+  set Bold(bold: boolean) {
+    this.rule.bold = bold;
+    this.tell();
+  }
+  get Italic(): boolean {
+    return this.rule.italic ?? false;
+  }
+  set Italic(italic: boolean) {
+    this.rule.italic = italic;
+    this.tell();
+  }
+  get Strikethrough(): boolean {
+    return this.rule.strikethrough ?? false;
+  }
+  set Strikethrough(struck: boolean) {
+    this.rule.strikethrough = struck;
+    this.tell();
+  }
   Clear(): null {
     delete this.rule.color;
     delete this.rule.bold;

@@ -15,9 +15,15 @@ export class FreezePanes extends HostObject {
     this.sheet = sheet;
   }
 
-  FreezeRows(count: number | null): null { return this.freeze(count ?? 0, 0); }
-  FreezeColumns(count: number | null): null { return this.freeze(0, count ?? 0); }
-  Unfreeze(): null { return this.freeze(0, 0); }
+  FreezeRows(count: number | null): null {
+    return this.freeze(count ?? 0, 0);
+  }
+  FreezeColumns(count: number | null): null {
+    return this.freeze(0, count ?? 0);
+  }
+  Unfreeze(): null {
+    return this.freeze(0, 0);
+  }
 
   /** Rows down to the bottom of the range, columns up to its right; whole rows freeze rows only. */
   FreezeAt(range: Range | string): null {

@@ -30,7 +30,12 @@ export class NamedItemCollection extends HostCollection<NamedItem> {
 }
 /** The rules for names of ranges and of tables: no blanks, not like an address. */
 export function requireName(name: unknown, location: string): asserts name is string {
-  const fits = typeof name === "string" && name.length <= 255 && /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u.test(name) && parseBox(name) === null && !/^(?:r|c|r\d+c\d+)$/i.test(name);
+  const fits =
+    typeof name === "string" &&
+    name.length <= 255 &&
+    /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u.test(name) &&
+    parseBox(name) === null &&
+    !/^(?:r|c|r\d+c\d+)$/i.test(name);
   if (!fits) throw invalidArgument(`${String(name)} can't be a name.`, location);
 }
 function formulaOf(reference: Range | string, location: string): string {
@@ -53,8 +58,12 @@ class NamedItem extends HostObject {
     this.Name = name;
   }
 
-  get _Id(): string { return this.Name; }
-  get Id(): string { return this.Name; }
+  get _Id(): string {
+    return this.Name;
+  }
+  get Id(): string {
+    return this.Name;
+  }
 
   get Formula(): string {
     const formula = this.state.book.names.get(this.Name);
@@ -66,8 +75,12 @@ class NamedItem extends HostObject {
     this.state.book.tell({ kind: "sheets" });
   }
 
-  get Type(): string { return rangeOfFormula(this.state, this.Formula) ? "Range" : "String"; }
-  get Value(): string { return this.Formula.replace(/^=/, "").replace(/^"(.*)"$/, "$1"); }
+  get Type(): string {
+    return rangeOfFormula(this.state, this.Formula) ? "Range" : "String";
+  }
+  get Value(): string {
+    return this.Formula.replace(/^=/, "").replace(/^"(.*)"$/, "$1");
+  }
 
   GetRange(): Range {
     const range = rangeOfFormula(this.state, this.Formula);

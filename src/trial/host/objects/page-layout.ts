@@ -18,7 +18,9 @@ abstract class PagePart extends HostObject {
     this.sheet = sheet;
   }
 
-  protected get page(): PageSetup { return this.sheet.page; }
+  protected get page(): PageSetup {
+    return this.sheet.page;
+  }
 
   protected tell(): void {
     this.state.book.tell({ kind: "layout", sheet: this.sheet });
@@ -26,11 +28,28 @@ abstract class PagePart extends HostObject {
 }
 export class PageLayout extends PagePart {
   readonly type = "PageLayout";
-  readonly scalars = ["Orientation", "PaperSize", "Zoom", "CenterHorizontally", "CenterVertically", "PrintGridlines", "LeftMargin", "RightMargin", "TopMargin", "BottomMargin", "HeaderMargin", "FooterMargin"];
+  readonly scalars = [
+    "Orientation",
+    "PaperSize",
+    "Zoom",
+    "CenterHorizontally",
+    "CenterVertically",
+    "PrintGridlines",
+    "LeftMargin",
+    "RightMargin",
+    "TopMargin",
+    "BottomMargin",
+    "HeaderMargin",
+    "FooterMargin",
+  ];
 
-  get HeadersFooters(): HeaderFooterGroup { return new HeaderFooterGroup(this.state, this.sheet); }
+  get HeadersFooters(): HeaderFooterGroup {
+    return new HeaderFooterGroup(this.state, this.sheet);
+  }
 
-  get Orientation(): string { return this.page.orientation ?? "Portrait"; }
+  get Orientation(): string {
+    return this.page.orientation ?? "Portrait";
+  }
   set Orientation(given: string) {
     const orientation = (["Portrait", "Landscape"] as const).find((known) => known === given);
     if (!orientation) throw invalidArgument(undefined, "PageLayout.orientation");
@@ -38,13 +57,21 @@ export class PageLayout extends PagePart {
     this.tell();
   }
 
-  get PaperSize(): string { return this.page.paperSize ?? "Letter"; }
-  set PaperSize(size: string) { this.page.paperSize = size; this.tell(); }
+  get PaperSize(): string {
+    return this.page.paperSize ?? "Letter";
+  }
+  set PaperSize(size: string) {
+    this.page.paperSize = size;
+    this.tell();
+  }
 
   get Zoom(): Zoom {
     const { fitWide, fitTall, scale } = this.page;
     if (fitWide === undefined && fitTall === undefined) return { scale: scale ?? 100 };
-    return { ...(fitWide !== undefined && { horizontalFitToPages: fitWide }), ...(fitTall !== undefined && { verticalFitToPages: fitTall }) };
+    return {
+      ...(fitWide !== undefined && { horizontalFitToPages: fitWide }),
+      ...(fitTall !== undefined && { verticalFitToPages: fitTall }),
+    };
   }
   set Zoom(zoom: Zoom) {
     delete this.page.fitWide;
@@ -59,25 +86,64 @@ export class PageLayout extends PagePart {
     this.tell();
   }
 
-  get CenterHorizontally(): boolean { return this.page.centerHorizontally ?? false; }
-  set CenterHorizontally(center: boolean) { this.page.centerHorizontally = center; this.tell(); }
-  get CenterVertically(): boolean { return this.page.centerVertically ?? false; }
-  set CenterVertically(center: boolean) { this.page.centerVertically = center; this.tell(); }
-  get PrintGridlines(): boolean { return this.page.printGridlines ?? false; }
-  set PrintGridlines(print: boolean) { this.page.printGridlines = print; this.tell(); }
+  get CenterHorizontally(): boolean {
+    return this.page.centerHorizontally ?? false;
+  }
+  set CenterHorizontally(center: boolean) {
+    this.page.centerHorizontally = center;
+    this.tell();
+  }
+  get CenterVertically(): boolean {
+    return this.page.centerVertically ?? false;
+  }
+  set CenterVertically(center: boolean) {
+    this.page.centerVertically = center;
+    this.tell();
+  }
+  get PrintGridlines(): boolean {
+    return this.page.printGridlines ?? false;
+  }
+  set PrintGridlines(print: boolean) {
+    this.page.printGridlines = print;
+    this.tell();
+  }
 
-  get LeftMargin(): number { return this.margin("Left", 50.4); }
-  set LeftMargin(points: number) { this.setMargin("Left", points); }
-  get RightMargin(): number { return this.margin("Right", 50.4); }
-  set RightMargin(points: number) { this.setMargin("Right", points); }
-  get TopMargin(): number { return this.margin("Top", 54); }
-  set TopMargin(points: number) { this.setMargin("Top", points); }
-  get BottomMargin(): number { return this.margin("Bottom", 54); }
-  set BottomMargin(points: number) { this.setMargin("Bottom", points); }
-  get HeaderMargin(): number { return this.margin("Header", 21.6); }
-  set HeaderMargin(points: number) { this.setMargin("Header", points); }
-  get FooterMargin(): number { return this.margin("Footer", 21.6); }
-  set FooterMargin(points: number) { this.setMargin("Footer", points); }
+  get LeftMargin(): number {
+    return this.margin("Left", 50.4);
+  }
+  set LeftMargin(points: number) {
+    this.setMargin("Left", points);
+  }
+  get RightMargin(): number {
+    return this.margin("Right", 50.4);
+  }
+  set RightMargin(points: number) {
+    this.setMargin("Right", points);
+  }
+  get TopMargin(): number {
+    return this.margin("Top", 54);
+  }
+  set TopMargin(points: number) {
+    this.setMargin("Top", points);
+  }
+  get BottomMargin(): number {
+    return this.margin("Bottom", 54);
+  }
+  set BottomMargin(points: number) {
+    this.setMargin("Bottom", points);
+  }
+  get HeaderMargin(): number {
+    return this.margin("Header", 21.6);
+  }
+  set HeaderMargin(points: number) {
+    this.setMargin("Header", points);
+  }
+  get FooterMargin(): number {
+    return this.margin("Footer", 21.6);
+  }
+  set FooterMargin(points: number) {
+    this.setMargin("Footer", points);
+  }
 
   SetPrintArea(range: Range | string): null {
     this.page.printArea = addressOf(boxOf(range, "PageLayout.setPrintArea"));
@@ -99,8 +165,12 @@ export class PageLayout extends PagePart {
     return null;
   }
 
-  GetPrintTitleRowsOrNullObject(): Found<Range> { return this.rangeAt(this.page.titleRows); }
-  GetPrintTitleColumnsOrNullObject(): Found<Range> { return this.rangeAt(this.page.titleColumns); }
+  GetPrintTitleRowsOrNullObject(): Found<Range> {
+    return this.rangeAt(this.page.titleRows);
+  }
+  GetPrintTitleColumnsOrNullObject(): Found<Range> {
+    return this.rangeAt(this.page.titleColumns);
+  }
 
   private rangeAt(address: string | undefined): Found<Range> {
     const box = address === undefined ? null : parseBox(address);
@@ -125,23 +195,59 @@ function boxOf(range: Range | string, location: string): Box {
 class HeaderFooterGroup extends PagePart {
   readonly type = "HeaderFooterGroup";
   readonly scalars = ["State"];
-  get DefaultForAllPages(): HeaderFooter { return new HeaderFooter(this.state, this.sheet); }
-  get State(): string { return "Default"; }
-  set State(state: string) { if (state !== "Default") throw notModelled(`HeaderFooterGroup.State ${state}`); }
+  get DefaultForAllPages(): HeaderFooter {
+    return new HeaderFooter(this.state, this.sheet);
+  }
+  get State(): string {
+    return "Default";
+  }
+  set State(state: string) {
+    if (state !== "Default") throw notModelled(`HeaderFooterGroup.State ${state}`);
+  }
 }
 class HeaderFooter extends PagePart {
   readonly type = "HeaderFooter";
   readonly scalars = ["LeftHeader", "CenterHeader", "RightHeader", "LeftFooter", "CenterFooter", "RightFooter"];
-  get LeftHeader(): string { return this.page.leftHeader ?? ""; }
-  set LeftHeader(text: string) { this.page.leftHeader = text; this.tell(); }
-  get CenterHeader(): string { return this.page.centerHeader ?? ""; }
-  set CenterHeader(text: string) { this.page.centerHeader = text; this.tell(); }
-  get RightHeader(): string { return this.page.rightHeader ?? ""; }
-  set RightHeader(text: string) { this.page.rightHeader = text; this.tell(); }
-  get LeftFooter(): string { return this.page.leftFooter ?? ""; }
-  set LeftFooter(text: string) { this.page.leftFooter = text; this.tell(); }
-  get CenterFooter(): string { return this.page.centerFooter ?? ""; }
-  set CenterFooter(text: string) { this.page.centerFooter = text; this.tell(); }
-  get RightFooter(): string { return this.page.rightFooter ?? ""; }
-  set RightFooter(text: string) { this.page.rightFooter = text; this.tell(); }
+  get LeftHeader(): string {
+    return this.page.leftHeader ?? "";
+  }
+  set LeftHeader(text: string) {
+    this.page.leftHeader = text;
+    this.tell();
+  }
+  get CenterHeader(): string {
+    return this.page.centerHeader ?? "";
+  }
+  set CenterHeader(text: string) {
+    this.page.centerHeader = text;
+    this.tell();
+  }
+  get RightHeader(): string {
+    return this.page.rightHeader ?? "";
+  }
+  set RightHeader(text: string) {
+    this.page.rightHeader = text;
+    this.tell();
+  }
+  get LeftFooter(): string {
+    return this.page.leftFooter ?? "";
+  }
+  set LeftFooter(text: string) {
+    this.page.leftFooter = text;
+    this.tell();
+  }
+  get CenterFooter(): string {
+    return this.page.centerFooter ?? "";
+  }
+  set CenterFooter(text: string) {
+    this.page.centerFooter = text;
+    this.tell();
+  }
+  get RightFooter(): string {
+    return this.page.rightFooter ?? "";
+  }
+  set RightFooter(text: string) {
+    this.page.rightFooter = text;
+    this.tell();
+  }
 }

@@ -13,8 +13,12 @@ export class WorksheetProtection extends HostObject {
     this.sheet = sheet;
   }
 
-  get Protected(): boolean { return this.sheet.protected; }
-  get Options(): Record<string, unknown> { return this.sheet.protection?.options ?? {}; }
+  get Protected(): boolean {
+    return this.sheet.protected;
+  }
+  get Options(): Record<string, unknown> {
+    return this.sheet.protection?.options ?? {};
+  }
 
   Protect(options: Record<string, unknown> | null, password: string | null): null {
     if (this.sheet.protected) throw accessDenied("WorksheetProtection.protect");

@@ -63,23 +63,31 @@ export class RangeBorder extends HostObject {
     this.side = side;
   }
 
-  get Id(): string { return this.SideIndex; }
+  get Id(): string {
+    return this.SideIndex;
+  }
 
-  get Style(): string | null { return this.shared((border) => border?.style ?? "None"); }
+  get Style(): string | null {
+    return this.shared((border) => border?.style ?? "None");
+  }
   set Style(given: string | null) {
     const style = STYLES.find((known) => known === given);
     if (style === undefined) throw invalidArgument(undefined, "RangeBorder.style");
     this.change("style", (border) => (style === "None" ? null : { ...border, style }));
   }
 
-  get Weight(): string | null { return this.shared((border) => border?.weight ?? "Thin"); }
+  get Weight(): string | null {
+    return this.shared((border) => border?.weight ?? "Thin");
+  }
   set Weight(given: string | null) {
     const weight = WEIGHTS.find((known) => known === given);
     if (weight === undefined) throw invalidArgument(undefined, "RangeBorder.weight");
     this.change("weight", (border) => ({ ...border, weight }));
   }
 
-  get Color(): string | null { return this.shared((border) => border?.color ?? "#000000"); }
+  get Color(): string | null {
+    return this.shared((border) => border?.color ?? "#000000");
+  }
   set Color(given: unknown) {
     const color = colorOf(given, "RangeBorder.color");
     this.change("color", (border) => ({ ...border, color }));

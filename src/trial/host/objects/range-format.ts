@@ -25,38 +25,64 @@ export class RangeFormat extends HostObject {
     this.box = box;
   }
 
-  get Fill(): RangeFill { return new RangeFill(this.state, this.sheet, this.box); }
-  get Font(): RangeFont { return new RangeFont(this.state, this.sheet, this.box); }
-  get Borders(): RangeBorderCollection { return new RangeBorderCollection(this.state, this.sheet, this.box); }
-  get Protection(): FormatProtection { return new FormatProtection(this.state, this.sheet, this.box); }
+  get Fill(): RangeFill {
+    return new RangeFill(this.state, this.sheet, this.box);
+  }
+  get Font(): RangeFont {
+    return new RangeFont(this.state, this.sheet, this.box);
+  }
+  get Borders(): RangeBorderCollection {
+    return new RangeBorderCollection(this.state, this.sheet, this.box);
+  }
+  get Protection(): FormatProtection {
+    return new FormatProtection(this.state, this.sheet, this.box);
+  }
 
-  get WrapText(): boolean | null { return sharedStyle(this.sheet, this.box, (style) => style?.wrap ?? false); }
-  set WrapText(given: unknown) { this.restyle("wrapText", (style) => { style.wrap = given === true; }); }
+  get WrapText(): boolean | null {
+    return sharedStyle(this.sheet, this.box, (style) => style?.wrap ?? false);
+  }
+  set WrapText(given: unknown) {
+    this.restyle("wrapText", (style) => {
+      style.wrap = given === true;
+    });
+  }
 
-  get HorizontalAlignment(): string | null { return sharedStyle(this.sheet, this.box, (style) => style?.align ?? "General"); }
+  get HorizontalAlignment(): string | null {
+    return sharedStyle(this.sheet, this.box, (style) => style?.align ?? "General");
+  }
   set HorizontalAlignment(given: string | null) {
     const align = (["General", "Left", "Center", "Right"] as const).find((known) => known === given);
     if (!align) throw notModelled(`RangeFormat.HorizontalAlignment ${String(given)}`);
-    this.restyle("horizontalAlignment", (style) => { style.align = align; });
+    this.restyle("horizontalAlignment", (style) => {
+      style.align = align;
+    });
   }
 
-  get VerticalAlignment(): string | null { return sharedStyle(this.sheet, this.box, (style) => style?.valign ?? "Bottom"); }
+  get VerticalAlignment(): string | null {
+    return sharedStyle(this.sheet, this.box, (style) => style?.valign ?? "Bottom");
+  }
   set VerticalAlignment(given: string | null) {
     const valign = (["Top", "Center", "Bottom"] as const).find((known) => known === given);
     if (!valign) throw notModelled(`RangeFormat.VerticalAlignment ${String(given)}`);
-    this.restyle("verticalAlignment", (style) => { style.valign = valign; });
+    this.restyle("verticalAlignment", (style) => {
+      style.valign = valign;
+    });
   }
 
-  get IndentLevel(): number | null { return sharedStyle(this.sheet, this.box, (style) => style?.indent ?? 0); }
+  get IndentLevel(): number | null {
+    return sharedStyle(this.sheet, this.box, (style) => style?.indent ?? 0);
+  }
   set IndentLevel(given: unknown) {
     const indent = Number(given);
     if (!Number.isInteger(indent) || indent < 0 || indent > 250) throw invalidArgument(undefined, "RangeFormat.indentLevel");
-    this.restyle("indentLevel", (style) => { style.indent = indent; });
+    this.restyle("indentLevel", (style) => {
+      style.indent = indent;
+    });
   }
 
   get ColumnWidth(): number | null {
     const widths = new Set(columnsOf(this.box).map((column) => this.sheet.columnWidths.get(column) ?? STANDARD_WIDTH));
-    return widths.size === 1 ? [...widths][0] ?? null : null;
+    return widths.size === 1 ? ([...widths][0] ?? null) : null;
   }
   set ColumnWidth(given: unknown) {
     const points = this.layoutPoints("allowFormatColumns", given, "columnWidth");
@@ -73,7 +99,7 @@ export class RangeFormat extends HostObject {
       heights.add(height);
     }
     if (set < this.box.rows) heights.add(STANDARD_HEIGHT);
-    return heights.size === 1 ? [...heights][0] ?? null : null;
+    return heights.size === 1 ? ([...heights][0] ?? null) : null;
   }
   set RowHeight(given: unknown) {
     const points = this.layoutPoints("allowFormatRows", given, "rowHeight");
@@ -87,17 +113,21 @@ export class RangeFormat extends HostObject {
     this.layoutPoints("allowFormatColumns", 0, "autofitColumns");
     const longest = new Map<number, number>();
     forEachCell(this.sheet, this.box, (cell, _row, column) => {
-      const lines = showCell(cell).split("\n").map((line) => line.length);
+      const lines = showCell(cell)
+        .split("\n")
+        .map((line) => line.length);
       longest.set(column, Math.max(longest.get(column) ?? 0, ...lines));
     });
-    for (const [column, characters] of longest) if (characters > 0) this.sheet.columnWidths.set(column, Math.min(255, characters + 1) * POINTS_PER_CHARACTER);
+    for (const [column, characters] of longest)
+      if (characters > 0) this.sheet.columnWidths.set(column, Math.min(255, characters + 1) * POINTS_PER_CHARACTER);
     this.tellLayout();
     return null;
   }
 
   AutofitRows(): null {
     this.layoutPoints("allowFormatRows", 0, "autofitRows");
-    for (const row of [...this.sheet.rowHeights.keys()]) if (row >= this.box.row && row < this.box.row + this.box.rows) this.sheet.rowHeights.delete(row);
+    for (const row of [...this.sheet.rowHeights.keys()])
+      if (row >= this.box.row && row < this.box.row + this.box.rows) this.sheet.rowHeights.delete(row);
     this.tellLayout();
     return null;
   }

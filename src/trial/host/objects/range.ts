@@ -17,8 +17,22 @@ import { Worksheet } from "./worksheet";
 export class Range extends HostObject {
   readonly type = "Range";
   readonly scalars = [
-    "NumberFormat", "Values", "Text", "Formulas", "RowIndex", "ColumnIndex", "RowCount", "ColumnCount", "Address", "CellCount",
-    "ValueTypes", "RowHidden", "ColumnHidden", "Hidden", "IsEntireRow", "IsEntireColumn",
+    "NumberFormat",
+    "Values",
+    "Text",
+    "Formulas",
+    "RowIndex",
+    "ColumnIndex",
+    "RowCount",
+    "ColumnCount",
+    "Address",
+    "CellCount",
+    "ValueTypes",
+    "RowHidden",
+    "ColumnHidden",
+    "Hidden",
+    "IsEntireRow",
+    "IsEntireColumn",
   ];
   readonly sheet: Sheet;
   readonly box: Box;
@@ -37,40 +51,80 @@ export class Range extends HostObject {
   }
 
   // --- place ---
-  get Address(): string { return `${quoteSheet(this.sheet.name)}!${addressOf(this.box)}`; }
-  get AddressLocal(): string { return this.Address; }
-  get CellCount(): number { return cellCount(this.box) > 2 ** 31 - 1 ? -1 : cellCount(this.box); }
-  get RowIndex(): number { return this.box.row; }
-  get ColumnIndex(): number { return this.box.column; }
-  get RowCount(): number { return this.box.rows; }
-  get ColumnCount(): number { return this.box.columns; }
-  get IsEntireRow(): boolean { return this.box.columns === LAST_COLUMN; }
-  get IsEntireColumn(): boolean { return this.box.rows === LAST_ROW; }
-  get Worksheet(): Worksheet { return new Worksheet(this.state, this.sheet); }
+  get Address(): string {
+    return `${quoteSheet(this.sheet.name)}!${addressOf(this.box)}`;
+  }
+  get AddressLocal(): string {
+    return this.Address;
+  }
+  get CellCount(): number {
+    return cellCount(this.box) > 2 ** 31 - 1 ? -1 : cellCount(this.box);
+  }
+  get RowIndex(): number {
+    return this.box.row;
+  }
+  get ColumnIndex(): number {
+    return this.box.column;
+  }
+  get RowCount(): number {
+    return this.box.rows;
+  }
+  get ColumnCount(): number {
+    return this.box.columns;
+  }
+  get IsEntireRow(): boolean {
+    return this.box.columns === LAST_COLUMN;
+  }
+  get IsEntireColumn(): boolean {
+    return this.box.rows === LAST_ROW;
+  }
+  get Worksheet(): Worksheet {
+    return new Worksheet(this.state, this.sheet);
+  }
 
   // --- contents ---
-  get Values(): unknown[][] | null { return gridOf(this.sheet, this.box, (cell) => cell?.error ?? cell?.value ?? ""); }
-  set Values(given: unknown) { writeValues(this.state, this.sheet, this.box, given, "add-in", "Range.values"); }
-  get Formulas(): unknown[][] | null { return gridOf(this.sheet, this.box, (cell) => cell?.formula ?? cell?.error ?? cell?.value ?? ""); }
-  set Formulas(given: unknown) { writeValues(this.state, this.sheet, this.box, given, "add-in", "Range.formulas"); }
-  get Text(): string[][] | null { return gridOf(this.sheet, this.box, (cell) => showCell(cell)); }
+  get Values(): unknown[][] | null {
+    return gridOf(this.sheet, this.box, (cell) => cell?.error ?? cell?.value ?? "");
+  }
+  set Values(given: unknown) {
+    writeValues(this.state, this.sheet, this.box, given, "add-in", "Range.values");
+  }
+  get Formulas(): unknown[][] | null {
+    return gridOf(this.sheet, this.box, (cell) => cell?.formula ?? cell?.error ?? cell?.value ?? "");
+  }
+  set Formulas(given: unknown) {
+    writeValues(this.state, this.sheet, this.box, given, "add-in", "Range.formulas");
+  }
+  get Text(): string[][] | null {
+    return gridOf(this.sheet, this.box, (cell) => showCell(cell));
+  }
   get ValueTypes(): string[][] | null {
     return gridOf(this.sheet, this.box, (cell) => {
       if (!cell || isBlank(cell)) return "Empty";
       if (cell.error !== undefined) return "Error";
-      return { string: "String", number: "Double", boolean: "Boolean", object: "Empty" }[typeof cell.value as "string" | "number" | "boolean" | "object"];
+      return { string: "String", number: "Double", boolean: "Boolean", object: "Empty" }[
+        typeof cell.value as "string" | "number" | "boolean" | "object"
+      ];
     });
   }
   get NumberFormat(): string[][] | null {
-    return gridOf(this.sheet, this.box, (cell, _row, column) => cell?.format ?? (cell ? undefined : this.sheet.columnDefaults.get(column)?.format) ?? "General");
+    return gridOf(
+      this.sheet,
+      this.box,
+      (cell, _row, column) => cell?.format ?? (cell ? undefined : this.sheet.columnDefaults.get(column)?.format) ?? "General",
+    );
   }
-  set NumberFormat(given: unknown) { this.setNumberFormat(given); }
+  set NumberFormat(given: unknown) {
+    this.setNumberFormat(given);
+  }
 
   private setNumberFormat(given: unknown): void {
     const location = "Range.numberFormat";
     requireUnlocked(this.sheet, this.box, location);
     if (typeof given === "string") {
-      forFormat(this.sheet, this.box, location, (target) => { target.format = given; });
+      forFormat(this.sheet, this.box, location, (target) => {
+        target.format = given;
+      });
     } else {
       for (const [down, row] of spread(given, this.box, location).entries()) {
         for (const [right, format] of row.entries()) {
@@ -86,40 +140,86 @@ export class Range extends HostObject {
   /** Sent by the library before it cuts a large write into pieces. */
   _ValidateArraySize(rows: number, columns: number): null {
     if (rows !== this.box.rows || columns !== this.box.columns) {
-      throw invalidArgument("The number of rows or columns in the input array doesn't match the size or dimensions of the range.", "Range.values");
+      throw invalidArgument(
+        "The number of rows or columns in the input array doesn't match the size or dimensions of the range.",
+        "Range.values",
+      );
     }
     return null;
   }
 
   // --- look ---
-  get Format(): RangeFormat { return new RangeFormat(this.state, this.sheet, this.box); }
-  get ConditionalFormats(): ConditionalFormatCollection { return new ConditionalFormatCollection(this.state, this.sheet, this.box); }
-  get DataValidation(): DataValidation { return new DataValidation(this.state, this.sheet, this.box); }
-  get RowHidden(): boolean | null { return hiddenAmong(this.sheet.hiddenRows, this.box.row, this.box.rows); }
-  set RowHidden(given: unknown) { setHidden(this.state, this.sheet, this.sheet.hiddenRows, this.box.row, this.box.rows, given === true); }
-  get ColumnHidden(): boolean | null { return hiddenAmong(this.sheet.hiddenColumns, this.box.column, this.box.columns); }
-  set ColumnHidden(given: unknown) { setHidden(this.state, this.sheet, this.sheet.hiddenColumns, this.box.column, this.box.columns, given === true); }
+  get Format(): RangeFormat {
+    return new RangeFormat(this.state, this.sheet, this.box);
+  }
+  get ConditionalFormats(): ConditionalFormatCollection {
+    return new ConditionalFormatCollection(this.state, this.sheet, this.box);
+  }
+  get DataValidation(): DataValidation {
+    return new DataValidation(this.state, this.sheet, this.box);
+  }
+  get RowHidden(): boolean | null {
+    return hiddenAmong(this.sheet.hiddenRows, this.box.row, this.box.rows);
+  }
+  set RowHidden(given: unknown) {
+    setHidden(this.state, this.sheet, this.sheet.hiddenRows, this.box.row, this.box.rows, given === true);
+  }
+  get ColumnHidden(): boolean | null {
+    return hiddenAmong(this.sheet.hiddenColumns, this.box.column, this.box.columns);
+  }
+  set ColumnHidden(given: unknown) {
+    setHidden(this.state, this.sheet, this.sheet.hiddenColumns, this.box.column, this.box.columns, given === true);
+  }
   get Hidden(): boolean | null {
-    const rows = this.RowHidden, columns = this.ColumnHidden;
+    const rows = this.RowHidden,
+      columns = this.ColumnHidden;
     if (rows === true || columns === true) return true;
     return rows === null || columns === null ? null : false;
   }
 
   // --- other ranges ---
-  GetCell(row: number, column: number): Range { return this.at({ row: this.box.row + row, column: this.box.column + column, rows: 1, columns: 1 }); }
-  GetRow(row: number): Range { return this.at({ ...this.box, row: this.box.row + row, rows: 1 }); }
-  GetColumn(column: number): Range { return this.at({ ...this.box, column: this.box.column + column, columns: 1 }); }
-  GetLastRow(): Range { return this.GetRow(this.box.rows - 1); }
-  GetLastColumn(): Range { return this.GetColumn(this.box.columns - 1); }
-  GetLastCell(): Range { return this.GetCell(this.box.rows - 1, this.box.columns - 1); }
-  GetOffsetRange(rows: number, columns: number): Range { return this.at({ ...this.box, row: this.box.row + rows, column: this.box.column + columns }); }
-  GetResizedRange(rows: number, columns: number): Range { return this.at({ ...this.box, rows: this.box.rows + rows, columns: this.box.columns + columns }); }
-  GetAbsoluteResizedRange(rows: number, columns: number): Range { return this.at({ ...this.box, rows, columns }); }
-  GetRowsBelow(count: number | null): Range { return this.at({ ...this.box, row: bottomOf(this.box) + 1, rows: count ?? 1 }); }
-  GetRowsAbove(count: number | null): Range { return this.at({ ...this.box, row: this.box.row - (count ?? 1), rows: count ?? 1 }); }
-  GetEntireRow(): Range { return this.at({ ...this.box, column: 0, columns: LAST_COLUMN }); }
-  GetEntireColumn(): Range { return this.at({ ...this.box, row: 0, rows: LAST_ROW }); }
-  GetBoundingRect(other: Range | string): Range { return this.at(boundingBox(this.box, this.other(other).box)); }
+  GetCell(row: number, column: number): Range {
+    return this.at({ row: this.box.row + row, column: this.box.column + column, rows: 1, columns: 1 });
+  }
+  GetRow(row: number): Range {
+    return this.at({ ...this.box, row: this.box.row + row, rows: 1 });
+  }
+  GetColumn(column: number): Range {
+    return this.at({ ...this.box, column: this.box.column + column, columns: 1 });
+  }
+  GetLastRow(): Range {
+    return this.GetRow(this.box.rows - 1);
+  }
+  GetLastColumn(): Range {
+    return this.GetColumn(this.box.columns - 1);
+  }
+  GetLastCell(): Range {
+    return this.GetCell(this.box.rows - 1, this.box.columns - 1);
+  }
+  GetOffsetRange(rows: number, columns: number): Range {
+    return this.at({ ...this.box, row: this.box.row + rows, column: this.box.column + columns });
+  }
+  GetResizedRange(rows: number, columns: number): Range {
+    return this.at({ ...this.box, rows: this.box.rows + rows, columns: this.box.columns + columns });
+  }
+  GetAbsoluteResizedRange(rows: number, columns: number): Range {
+    return this.at({ ...this.box, rows, columns });
+  }
+  GetRowsBelow(count: number | null): Range {
+    return this.at({ ...this.box, row: bottomOf(this.box) + 1, rows: count ?? 1 });
+  }
+  GetRowsAbove(count: number | null): Range {
+    return this.at({ ...this.box, row: this.box.row - (count ?? 1), rows: count ?? 1 });
+  }
+  GetEntireRow(): Range {
+    return this.at({ ...this.box, column: 0, columns: LAST_COLUMN });
+  }
+  GetEntireColumn(): Range {
+    return this.at({ ...this.box, row: 0, rows: LAST_ROW });
+  }
+  GetBoundingRect(other: Range | string): Range {
+    return this.at(boundingBox(this.box, this.other(other).box));
+  }
   GetIntersection(other: Range | string): Range {
     const shared = this.GetIntersectionOrNullObject(other);
     if (shared === NULL_OBJECT) throw itemNotFound("Range.getIntersection");
@@ -137,14 +237,18 @@ export class Range extends HostObject {
     const used = usedBox(this.sheet, this.box, valuesOnly ?? false);
     return used ? this.at(used) : NULL_OBJECT;
   }
-  GetTables(fullyContained: boolean | null): TableScopedCollection { return new TableScopedCollection(this.state, this.sheet, this.box, fullyContained ?? false); }
+  GetTables(fullyContained: boolean | null): TableScopedCollection {
+    return new TableScopedCollection(this.state, this.sheet, this.box, fullyContained ?? false);
+  }
 
   private other(range: Range | string): Range {
     return typeof range === "string" ? new Worksheet(this.state, this.sheet).GetRange(range) : range;
   }
 
   // --- actions ---
-  Clear(applyTo: string | null): null { return clearBox(this.state, this.sheet, this.box, applyTo ?? "All"); }
+  Clear(applyTo: string | null): null {
+    return clearBox(this.state, this.sheet, this.box, applyTo ?? "All");
+  }
   Select(): null {
     if (this.sheet.visibility !== "Visible") throw new HostError("InvalidOperation", "A hidden sheet can't be selected.", "Range.select");
     this.state.select(this.sheet, this.box, "add-in");
@@ -156,7 +260,9 @@ export class Range extends HostObject {
   }
   Merge(across: boolean | null): null {
     requireUnlocked(this.sheet, this.box, "Range.merge");
-    const parts = across ? Array.from({ length: this.box.rows }, (_, row) => ({ ...this.box, row: this.box.row + row, rows: 1 })) : [{ ...this.box }];
+    const parts = across
+      ? Array.from({ length: this.box.rows }, (_, row) => ({ ...this.box, row: this.box.row + row, rows: 1 }))
+      : [{ ...this.box }];
     this.sheet.merges = [...this.sheet.merges.filter((merged) => intersection(merged, this.box) === null), ...parts];
     this.state.book.tell({ kind: "layout", sheet: this.sheet });
     return null;

@@ -36,7 +36,9 @@ export class TableColumn extends HostObject {
     this.Index = index;
   }
 
-  get Id(): number { return this.Index + 1; }
+  get Id(): number {
+    return this.Index + 1;
+  }
 
   get Name(): string {
     return showCell(this.table.sheet.cell(this.table.box.row, this.table.box.column + this.Index));
@@ -46,14 +48,26 @@ export class TableColumn extends HostObject {
     writeValues(this.state, this.table.sheet, box, name, "add-in", "TableColumn.name");
   }
 
-  get Values(): unknown[][] | null { return this.GetRange().Values; }
-  set Values(given: unknown) { this.GetRange().Values = given; }
+  get Values(): unknown[][] | null {
+    return this.GetRange().Values;
+  }
+  set Values(given: unknown) {
+    this.GetRange().Values = given;
+  }
 
-  get Filter(): Filter { return new Filter(this.state, this.table, this.Index); }
+  get Filter(): Filter {
+    return new Filter(this.state, this.table, this.Index);
+  }
 
-  GetRange(): Range { return this.of({ ...this.table.box }); }
-  GetHeaderRowRange(): Range { return this.of({ ...this.table.box, rows: 1 }); }
-  GetDataBodyRange(): Range { return this.of(bodyBox(this.table)); }
+  GetRange(): Range {
+    return this.of({ ...this.table.box });
+  }
+  GetHeaderRowRange(): Range {
+    return this.of({ ...this.table.box, rows: 1 });
+  }
+  GetDataBodyRange(): Range {
+    return this.of(bodyBox(this.table));
+  }
 
   private of(box: Table["box"]): Range {
     return new Range(this.state, this.table.sheet, { ...box, column: this.table.box.column + this.Index, columns: 1 });

@@ -41,7 +41,11 @@ export class TableRowCollection extends HostCollection<TableRow> {
     if (table.sheet.protected) throw accessDenied(location);
     if (index !== null && index !== -1 && index !== end) throw notModelled(`${location} at ${String(index)}`);
     if (table.totals) throw notModelled(`${location} above a total row`);
-    const rows: unknown[] = Array.isArray(values) ? (Array.isArray(values[0]) ? values : [values]) : [Array(table.box.columns).fill(values ?? "")];
+    const rows: unknown[] = Array.isArray(values)
+      ? Array.isArray(values[0])
+        ? values
+        : [values]
+      : [Array(table.box.columns).fill(values ?? "")];
     const added: Box = { ...table.box, row: bottomOf(table.box) + 1, rows: rows.length };
     const below = { ...added, rows: 1_048_576 - added.row };
     if (usedBox(table.sheet, below, false)) throw notModelled(`${location} with cells below the table`);
@@ -64,8 +68,12 @@ class TableRow extends HostObject {
     this.Index = index;
   }
 
-  get Values(): unknown[][] | null { return this.GetRange().Values; }
-  set Values(given: unknown) { this.GetRange().Values = given; }
+  get Values(): unknown[][] | null {
+    return this.GetRange().Values;
+  }
+  set Values(given: unknown) {
+    this.GetRange().Values = given;
+  }
 
   GetRange(): Range {
     return new Range(this.state, this.table.sheet, { ...this.table.box, row: this.table.box.row + 1 + this.Index, rows: 1 });

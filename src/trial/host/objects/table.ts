@@ -18,7 +18,18 @@ import { Worksheet } from "./worksheet";
 /** A table as the client library sees it; the book's own record of it is `table`. */
 export class ExcelTable extends HostObject {
   readonly type = "Table";
-  readonly scalars = ["Id", "Name", "Style", "ShowHeaders", "ShowTotals", "ShowBandedRows", "ShowBandedColumns", "ShowFilterButton", "HighlightFirstColumn", "HighlightLastColumn"];
+  readonly scalars = [
+    "Id",
+    "Name",
+    "Style",
+    "ShowHeaders",
+    "ShowTotals",
+    "ShowBandedRows",
+    "ShowBandedColumns",
+    "ShowFilterButton",
+    "HighlightFirstColumn",
+    "HighlightLastColumn",
+  ];
   override readonly events = ["DataChanged"];
   readonly table: Table;
 
@@ -27,47 +38,104 @@ export class ExcelTable extends HostObject {
     this.table = table;
   }
 
-  get Id(): string { return this.table.id; }
+  get Id(): string {
+    return this.table.id;
+  }
 
-  get Name(): string { return this.table.name; }
+  get Name(): string {
+    return this.table.name;
+  }
   set Name(name: string) {
     const location = "Table.name";
     this.requireOpen(location);
     requireName(name, location);
     const { book } = this.state;
     const other = book.tables.some((table) => table !== this.table && sameText(table.name, name));
-    if (other || [...book.names.keys()].some((known) => sameText(known, name))) throw itemAlreadyExists(`a table or name ${name}`, location);
+    if (other || [...book.names.keys()].some((known) => sameText(known, name)))
+      throw itemAlreadyExists(`a table or name ${name}`, location);
     const old = this.table.name;
     this.table.name = name;
     changeFormulas(book, (formula) => renameTable(formula, old, name));
     this.tell();
   }
 
-  get Style(): string { return this.table.style; }
-  set Style(style: string) { this.table.style = style; this.tell(); }
-  get ShowBandedRows(): boolean { return this.table.showBanded; }
-  set ShowBandedRows(show: boolean) { this.table.showBanded = show; this.tell(); }
-  get ShowBandedColumns(): boolean { return this.table.bandedColumns ?? false; }
-  set ShowBandedColumns(show: boolean) { this.table.bandedColumns = show; this.tell(); }
-  get ShowFilterButton(): boolean { return this.table.filterButton ?? true; }
-  set ShowFilterButton(show: boolean) { this.table.filterButton = show; this.tell(); }
-  get HighlightFirstColumn(): boolean { return this.table.firstColumn ?? false; }
-  set HighlightFirstColumn(highlight: boolean) { this.table.firstColumn = highlight; this.tell(); }
-  get HighlightLastColumn(): boolean { return this.table.lastColumn ?? false; }
-  set HighlightLastColumn(highlight: boolean) { this.table.lastColumn = highlight; this.tell(); }
-  get ShowHeaders(): boolean { return true; }
-  set ShowHeaders(show: boolean) { if (!show) throw notModelled("Table.ShowHeaders false"); }
-  get ShowTotals(): boolean { return this.table.totals ?? false; }
-  set ShowTotals(show: boolean) { if (show !== this.ShowTotals) throw notModelled(`Table.ShowTotals ${String(show)}`); }
+  get Style(): string {
+    return this.table.style;
+  }
+  set Style(style: string) {
+    this.table.style = style;
+    this.tell();
+  }
+  get ShowBandedRows(): boolean {
+    return this.table.showBanded;
+  }
+  set ShowBandedRows(show: boolean) {
+    this.table.showBanded = show;
+    this.tell();
+  }
+  get ShowBandedColumns(): boolean {
+    return this.table.bandedColumns ?? false;
+  }
+  set ShowBandedColumns(show: boolean) {
+    this.table.bandedColumns = show;
+    this.tell();
+  }
+  get ShowFilterButton(): boolean {
+    return this.table.filterButton ?? true;
+  }
+  set ShowFilterButton(show: boolean) {
+    this.table.filterButton = show;
+    this.tell();
+  }
+  get HighlightFirstColumn(): boolean {
+    return this.table.firstColumn ?? false;
+  }
+  set HighlightFirstColumn(highlight: boolean) {
+    this.table.firstColumn = highlight;
+    this.tell();
+  }
+  get HighlightLastColumn(): boolean {
+    return this.table.lastColumn ?? false;
+  }
+  set HighlightLastColumn(highlight: boolean) {
+    this.table.lastColumn = highlight;
+    this.tell();
+  }
+  get ShowHeaders(): boolean {
+    return true;
+  }
+  set ShowHeaders(show: boolean) {
+    if (!show) throw notModelled("Table.ShowHeaders false");
+  }
+  get ShowTotals(): boolean {
+    return this.table.totals ?? false;
+  }
+  set ShowTotals(show: boolean) {
+    if (show !== this.ShowTotals) throw notModelled(`Table.ShowTotals ${String(show)}`);
+  }
 
-  get Worksheet(): Worksheet { return new Worksheet(this.state, this.table.sheet); }
-  get Columns(): TableColumnCollection { return new TableColumnCollection(this.state, this.table); }
-  get Rows(): TableRowCollection { return new TableRowCollection(this.state, this.table); }
-  get AutoFilter(): AutoFilter { return new AutoFilter(this.state, this.table); }
+  get Worksheet(): Worksheet {
+    return new Worksheet(this.state, this.table.sheet);
+  }
+  get Columns(): TableColumnCollection {
+    return new TableColumnCollection(this.state, this.table);
+  }
+  get Rows(): TableRowCollection {
+    return new TableRowCollection(this.state, this.table);
+  }
+  get AutoFilter(): AutoFilter {
+    return new AutoFilter(this.state, this.table);
+  }
 
-  GetRange(): Range { return new Range(this.state, this.table.sheet, this.table.box); }
-  GetHeaderRowRange(): Range { return new Range(this.state, this.table.sheet, { ...this.table.box, rows: 1 }); }
-  GetDataBodyRange(): Range { return new Range(this.state, this.table.sheet, bodyBox(this.table)); }
+  GetRange(): Range {
+    return new Range(this.state, this.table.sheet, this.table.box);
+  }
+  GetHeaderRowRange(): Range {
+    return new Range(this.state, this.table.sheet, { ...this.table.box, rows: 1 });
+  }
+  GetDataBodyRange(): Range {
+    return new Range(this.state, this.table.sheet, bodyBox(this.table));
+  }
   GetTotalRowRange(): Range {
     if (!this.table.totals) throw invalidArgument("The table has no total row.", "Table.getTotalRowRange");
     return new Range(this.state, this.table.sheet, { ...this.table.box, row: bottomOf(this.table.box), rows: 1 });
@@ -81,9 +149,12 @@ export class ExcelTable extends HostObject {
     const { table } = this;
     const headed = box !== null && box.row === table.box.row && box.rows >= 2 && intersection(box, table.box) !== null;
     if (!headed || box.rows === LAST_ROW || box.columns === LAST_COLUMN) throw invalidArgument(undefined, location);
-    const taken = this.state.book.tables.some((other) => other !== table && other.sheet === table.sheet && intersection(other.box, box) !== null);
+    const taken = this.state.book.tables.some(
+      (other) => other !== table && other.sheet === table.sheet && intersection(other.box, box) !== null,
+    );
     if (taken) throw invalidArgument("A table can't overlap another table.", location);
-    if (box.column !== table.box.column && table.filters.size > 0) throw notModelled("Table.resize to another first column of a filtered table");
+    if (box.column !== table.box.column && table.filters.size > 0)
+      throw notModelled("Table.resize to another first column of a filtered table");
     if (sameBox(box, table.box)) return null;
     const headings = box.column === table.box.column ? headingsOf(table) : [];
     table.box = { ...box };

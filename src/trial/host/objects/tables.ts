@@ -37,7 +37,7 @@ export class TableCollection extends Tables {
 
   private rangeAt(address: string): Range {
     const { sheet, address: inside } = splitSheet(address);
-    const found = sheet === null ? this.sheet ?? this.state.book.active : this.state.book.sheet(sheet);
+    const found = sheet === null ? (this.sheet ?? this.state.book.active) : this.state.book.sheet(sheet);
     if (!found || !parseBox(inside)) throw invalidArgument(undefined, "TableCollection.add");
     return new Worksheet(this.state, found).GetRange(inside);
   }
@@ -71,15 +71,21 @@ function addTable(state: HostState, sheet: Sheet, box: Box, hasHeaders: boolean)
   if (book.tables.some((other) => other.sheet === sheet && intersection(other.box, box) !== null)) {
     throw invalidArgument("A table can't overlap another table.", location);
   }
-  if (sheet.merges.some((merged) => intersection(merged, box) !== null)) throw new HostError("InvalidOperation", "A table can't hold merged cells.", location);
+  if (sheet.merges.some((merged) => intersection(merged, box) !== null))
+    throw new HostError("InvalidOperation", "A table can't hold merged cells.", location);
   const id = book.nextId();
   let number = book.tables.length + 1;
   const taken = (name: string): boolean => book.tables.some((other) => sameText(other.name, name)) || book.names.has(name);
   while (taken(`Table${String(number)}`)) number += 1;
   // A heading row alone gets an empty row to write into.
   const table: Table = {
-    id: String(id), name: `Table${String(number)}`, sheet, box: { ...box, rows: Math.max(2, box.rows) },
-    style: "TableStyleMedium2", showBanded: true, filters: new Map(),
+    id: String(id),
+    name: `Table${String(number)}`,
+    sheet,
+    box: { ...box, rows: Math.max(2, box.rows) },
+    style: "TableStyleMedium2",
+    showBanded: true,
+    filters: new Map(),
   };
   book.tables.push(table);
   const headings = headingsOf(table);

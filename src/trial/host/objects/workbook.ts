@@ -14,10 +14,18 @@ export class Workbook extends HostObject {
   readonly _Runtime = new Runtime(this.state);
   readonly Application = new Application(this.state);
 
-  get Name(): string { return this.state.book.fileName; }
-  get Worksheets(): WorksheetCollection { return new WorksheetCollection(this.state); }
-  get Tables(): TableCollection { return new TableCollection(this.state, null); }
-  get Names(): NamedItemCollection { return new NamedItemCollection(this.state); }
+  get Name(): string {
+    return this.state.book.fileName;
+  }
+  get Worksheets(): WorksheetCollection {
+    return new WorksheetCollection(this.state);
+  }
+  get Tables(): TableCollection {
+    return new TableCollection(this.state, null);
+  }
+  get Names(): NamedItemCollection {
+    return new NamedItemCollection(this.state);
+  }
 
   GetSelectedRange(): Range {
     return new Range(this.state, this.state.book.active, this.state.book.selection);
@@ -60,6 +68,10 @@ class Runtime extends HostObject {
   readonly type = "Runtime";
   readonly scalars = ["EnableEvents"];
 
-  get EnableEvents(): boolean { return this.state.eventsEnabled; }
-  set EnableEvents(enabled: boolean) { this.state.eventsEnabled = enabled; }
+  get EnableEvents(): boolean {
+    return this.state.eventsEnabled;
+  }
+  set EnableEvents(enabled: boolean) {
+    this.state.eventsEnabled = enabled;
+  }
 }

@@ -25,12 +25,20 @@ export class Worksheet extends HostObject {
     this.sheet = sheet;
   }
 
-  get Id(): string { return this.sheet.id; }
+  get Id(): string {
+    return this.sheet.id;
+  }
 
-  get Name(): string { return this.sheet.name; }
-  set Name(name: string) { renameSheetTo(this.state, this.sheet, name); }
+  get Name(): string {
+    return this.sheet.name;
+  }
+  set Name(name: string) {
+    renameSheetTo(this.state, this.sheet, name);
+  }
 
-  get Position(): number { return this.state.book.sheets.indexOf(this.sheet); }
+  get Position(): number {
+    return this.state.book.sheets.indexOf(this.sheet);
+  }
   set Position(position: number) {
     const { sheets } = this.state.book;
     if (!Number.isInteger(position) || position < 0 || position >= sheets.length) throw invalidArgument(undefined, "Worksheet.position");
@@ -39,42 +47,64 @@ export class Worksheet extends HostObject {
     this.state.book.tell({ kind: "sheets" });
   }
 
-  get Visibility(): Sheet["visibility"] { return this.sheet.visibility; }
+  get Visibility(): Sheet["visibility"] {
+    return this.sheet.visibility;
+  }
   set Visibility(given: string) {
     const visibility = (["Visible", "Hidden", "VeryHidden"] as const).find((known) => known === given);
     if (!visibility) throw invalidArgument(undefined, "Worksheet.visibility");
     const others = this.state.book.sheets.filter((other) => other !== this.sheet && other.visibility === "Visible");
-    if (visibility !== "Visible" && others.length === 0) throw new HostError("InvalidOperation", "A workbook needs a visible sheet.", "Worksheet.visibility");
+    if (visibility !== "Visible" && others.length === 0)
+      throw new HostError("InvalidOperation", "A workbook needs a visible sheet.", "Worksheet.visibility");
     this.sheet.visibility = visibility;
     const next = others[0];
     if (visibility !== "Visible" && this.state.book.active === this.sheet && next) new Worksheet(this.state, next).Activate();
     this.state.book.tell({ kind: "sheets" });
   }
 
-  get TabColor(): string { return this.sheet.tabColor; }
+  get TabColor(): string {
+    return this.sheet.tabColor;
+  }
   set TabColor(given: unknown) {
     this.sheet.tabColor = given === "" ? "" : colorOf(given, "Worksheet.tabColor");
     this.state.book.tell({ kind: "sheets" });
   }
 
-  get ShowGridlines(): boolean { return this.sheet.showGridlines; }
+  get ShowGridlines(): boolean {
+    return this.sheet.showGridlines;
+  }
   set ShowGridlines(show: boolean) {
     this.sheet.showGridlines = show;
     this.state.book.tell({ kind: "layout", sheet: this.sheet });
   }
 
   /** The library reads `ShowGridlines` and writes `Gridlines`. */
-  get Gridlines(): boolean { return this.ShowGridlines; }
-  set Gridlines(show: boolean) { this.ShowGridlines = show; }
+  get Gridlines(): boolean {
+    return this.ShowGridlines;
+  }
+  set Gridlines(show: boolean) {
+    this.ShowGridlines = show;
+  }
 
-  get Tables(): TableCollection { return new TableCollection(this.state, this.sheet); }
-  get Protection(): WorksheetProtection { return new WorksheetProtection(this.state, this.sheet); }
-  get FreezePanes(): FreezePanes { return new FreezePanes(this.state, this.sheet); }
-  get PageLayout(): PageLayout { return new PageLayout(this.state, this.sheet); }
-  get AutoFilter(): AutoFilter { return new AutoFilter(this.state, null); }
+  get Tables(): TableCollection {
+    return new TableCollection(this.state, this.sheet);
+  }
+  get Protection(): WorksheetProtection {
+    return new WorksheetProtection(this.state, this.sheet);
+  }
+  get FreezePanes(): FreezePanes {
+    return new FreezePanes(this.state, this.sheet);
+  }
+  get PageLayout(): PageLayout {
+    return new PageLayout(this.state, this.sheet);
+  }
+  get AutoFilter(): AutoFilter {
+    return new AutoFilter(this.state, null);
+  }
 
   Activate(): null {
-    if (this.sheet.visibility !== "Visible") throw new HostError("InvalidOperation", "A hidden sheet can't be activated.", "Worksheet.activate");
+    if (this.sheet.visibility !== "Visible")
+      throw new HostError("InvalidOperation", "A hidden sheet can't be activated.", "Worksheet.activate");
     this.state.select(this.sheet, this.state.selections.get(this.sheet) ?? { row: 0, column: 0, rows: 1, columns: 1 }, "add-in");
     return null;
   }
@@ -93,7 +123,8 @@ export class Worksheet extends HostObject {
   GetRange(address: string | null): Range {
     if (address === null || address === "") return new Range(this.state, this.sheet, WHOLE_SHEET);
     const { sheet, address: inside } = splitSheet(address);
-    if (sheet !== null && sheet.toLowerCase() !== this.sheet.name.toLowerCase()) throw invalidArgument(`${address} lies on another sheet.`, "Worksheet.getRange");
+    if (sheet !== null && sheet.toLowerCase() !== this.sheet.name.toLowerCase())
+      throw invalidArgument(`${address} lies on another sheet.`, "Worksheet.getRange");
     const box = parseBox(inside);
     if (box) return new Range(this.state, this.sheet, box);
     const named = rangeNamed(this.state, inside);
@@ -101,12 +132,18 @@ export class Worksheet extends HostObject {
     throw invalidArgument(undefined, "Worksheet.getRange");
   }
 
-  GetCell(row: number, column: number): Range { return new Range(this.state, this.sheet, { row, column, rows: 1, columns: 1 }); }
+  GetCell(row: number, column: number): Range {
+    return new Range(this.state, this.sheet, { row, column, rows: 1, columns: 1 });
+  }
   GetRangeByIndexes(row: number, column: number, rows: number, columns: number): Range {
     return new Range(this.state, this.sheet, { row, column, rows, columns });
   }
   GetUsedRange(valuesOnly: boolean | null): Range {
-    return new Range(this.state, this.sheet, usedBox(this.sheet, WHOLE_SHEET, valuesOnly ?? false) ?? { row: 0, column: 0, rows: 1, columns: 1 });
+    return new Range(
+      this.state,
+      this.sheet,
+      usedBox(this.sheet, WHOLE_SHEET, valuesOnly ?? false) ?? { row: 0, column: 0, rows: 1, columns: 1 },
+    );
   }
   GetUsedRangeOrNullObject(valuesOnly: boolean | null): Found<Range> {
     const used = usedBox(this.sheet, WHOLE_SHEET, valuesOnly ?? false);

@@ -58,7 +58,8 @@ class Batch {
       case ACTION.setProperty:
         return setMember(object, action.Name, this.args(action.ArgumentInfo)[0]);
       case ACTION.update:
-        for (const [name, value] of Object.entries(action.ObjectState ?? {})) setMember(object, name.charAt(0).toUpperCase() + name.slice(1), value);
+        for (const [name, value] of Object.entries(action.ObjectState ?? {}))
+          setMember(object, name.charAt(0).toUpperCase() + name.slice(1), value);
         return null;
       default:
         throw notModelled(`action type ${String(action.ActionType)} (${action.Name})`);

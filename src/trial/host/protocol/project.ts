@@ -20,14 +20,19 @@ export function project(object: Found<HostObject>, query: QueryInfo): Answered |
 }
 function answer(object: Found<HostObject>, wanted: readonly string[], top?: number, skip?: number): Answered | null {
   if (object === NULL_OBJECT) return null;
-  return object instanceof HostCollection ? answerCollection(object as HostCollection<HostObject>, wanted, top, skip) : answerObject(object, wanted);
+  return object instanceof HostCollection
+    ? answerCollection(object as HostCollection<HostObject>, wanted, top, skip)
+    : answerObject(object, wanted);
 }
 function answerCollection(collection: HostCollection<HostObject>, wanted: readonly string[], top = 0, skip = 0): Answered {
   const all = collection.list();
   const chosen = all.slice(skip, top > 0 ? skip + top : undefined);
   const found: Answered = { ...describe(collection) };
   if (wanted.some((path) => path.toLowerCase() === "count")) found["Count"] = all.length;
-  const ofItems = wanted.filter((path) => path.toLowerCase() !== "count").map((path) => path.replace(/^items\/?/i, "")).map((path) => (path === "" ? "*" : path));
+  const ofItems = wanted
+    .filter((path) => path.toLowerCase() !== "count")
+    .map((path) => path.replace(/^items\/?/i, ""))
+    .map((path) => (path === "" ? "*" : path));
   if (ofItems.length > 0) found["_Items"] = chosen.map((item) => answerObject(item, ofItems));
   return found;
 }

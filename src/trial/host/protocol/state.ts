@@ -26,7 +26,9 @@ export class HostState {
     this.book = book;
     this.calculator = calculator;
     this.year = year;
-    this.close = book.listen((change) => { this.notice(change); });
+    this.close = book.listen((change) => {
+      this.notice(change);
+    });
   }
 
   next(prefix: string): string {

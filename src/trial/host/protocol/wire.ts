@@ -1,4 +1,3 @@
-
 /** The messages between the client library and the workbook: what a batch and its answer look like. */
 
 export const PATH = { root: 1, service: 2, method: 3, property: 4, indexer: 5, reference: 6, nullObject: 7 } as const;

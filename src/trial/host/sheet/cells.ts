@@ -45,7 +45,10 @@ export function isFormatted(cell: Cell): boolean {
 }
 /** The part of `box` in use: with a value or a formula, or, unless `valuesOnly`, with a format. */
 export function usedBox(sheet: Sheet, box: Box, valuesOnly: boolean): Box | null {
-  let top = Infinity, left = Infinity, bottom = -1, right = -1;
+  let top = Infinity,
+    left = Infinity,
+    bottom = -1,
+    right = -1;
   forEachCell(sheet, box, (cell, row, column) => {
     if (isBlank(cell) && (valuesOnly || !isFormatted(cell))) return;
     top = Math.min(top, row);
@@ -58,7 +61,11 @@ export function usedBox(sheet: Sheet, box: Box, valuesOnly: boolean): Box | null
 export function requireUnlocked(sheet: Sheet, box: Box, location: string): void {
   if (!sheet.protected) return;
   if (cellCount(box) > MOST_CELLS) throw accessDenied(location);
-  const locked = gridOf(sheet, box, (cell, _row, column) => (cell?.style?.locked ?? sheet.columnDefaults.get(column)?.style?.locked) !== false);
+  const locked = gridOf(
+    sheet,
+    box,
+    (cell, _row, column) => (cell?.style?.locked ?? sheet.columnDefaults.get(column)?.style?.locked) !== false,
+  );
   if (locked?.some((row) => row.includes(true))) throw accessDenied(location);
 }
 /** Brings an argument to rows and columns: one value stands for every cell. */
@@ -77,7 +84,8 @@ export function spread(given: unknown, box: Box, location: string): unknown[][] 
 /** One value for a whole box can't hold an address that would have to move from cell to cell. */
 export function requireMovable(given: unknown, box: Box, location: string): void {
   const scalarFormula = typeof given === "string" && given.startsWith("=") && cellCount(box) > 1;
-  if (scalarFormula && hasRelativeReference(given)) throw notModelled(`${location} with one formula that holds relative addresses (${given})`);
+  if (scalarFormula && hasRelativeReference(given))
+    throw notModelled(`${location} with one formula that holds relative addresses (${given})`);
 }
 /** Throws when `value` is nothing that a cell takes. */
 export function requireCellValue(value: unknown, location: string): void {
@@ -102,7 +110,8 @@ export function enter(cell: Cell, value: unknown, year: number): void {
   emptyCell(cell);
   if (value === "") return;
   if (typeof value !== "string") {
-    if (typeof value !== "number" && typeof value !== "boolean") throw new HostError("GeneralException", `A cell can't hold ${typeof value}.`);
+    if (typeof value !== "number" && typeof value !== "boolean")
+      throw new HostError("GeneralException", `A cell can't hold ${typeof value}.`);
     cell.value = isTextFormat(cell.format) ? String(value).toUpperCase() : value;
     return;
   }
@@ -135,7 +144,10 @@ export function forFormat(sheet: Sheet, box: Box, location: string, change: (tar
 /** A box for listeners: whole columns and rows are cut down to the cells that exist. */
 export function tellable(sheet: Sheet, box: Box): Box {
   if (cellCount(box) <= MOST_CELLS) return box;
-  let top = Infinity, left = Infinity, bottom = -1, right = -1;
+  let top = Infinity,
+    left = Infinity,
+    bottom = -1,
+    right = -1;
   forEachCell(sheet, box, (_cell, row, column) => {
     top = Math.min(top, row);
     bottom = Math.max(bottom, row);

@@ -11,23 +11,32 @@ export function clearBox(state: HostState, sheet: Sheet, box: Box, applyTo: stri
   const location = "Range.clear";
   const { book } = state;
   if (!["All", "Contents", "Formats", "Hyperlinks"].includes(applyTo)) {
-    throw applyTo === "RemoveHyperlinks" || applyTo === "ResetContents" ? notModelled(`${location}(${applyTo})`) : invalidArgument(undefined, location);
+    throw applyTo === "RemoveHyperlinks" || applyTo === "ResetContents"
+      ? notModelled(`${location}(${applyTo})`)
+      : invalidArgument(undefined, location);
   }
   requireUnlocked(sheet, box, location);
   const told = tellable(sheet, box);
   if (applyTo === "All") removeTables(state, sheet, box);
   if (applyTo === "All" || applyTo === "Contents") {
-    const headed = book.tables.filter((table) => table.sheet === sheet && intersection({ ...table.box, rows: 1 }, box)).map((table) => ({ table, headings: headingsOf(table) }));
+    const headed = book.tables
+      .filter((table) => table.sheet === sheet && intersection({ ...table.box, rows: 1 }, box))
+      .map((table) => ({ table, headings: headingsOf(table) }));
     forEachCell(sheet, box, emptyCell);
     for (const { table, headings } of headed) mendHeadings(state, table, headings);
     state.tellCells(sheet, told, "add-in");
   }
   if (applyTo === "All" || applyTo === "Formats") clearFormats(state, sheet, box, told);
   if (applyTo === "All") {
-    sheet.validations = sheet.validations.flatMap((validation) => without(validation.box, box).map((part) => ({ ...validation, box: part })));
+    sheet.validations = sheet.validations.flatMap((validation) =>
+      without(validation.box, box).map((part) => ({ ...validation, box: part })),
+    );
     book.tell({ kind: "validations", sheet });
   }
-  if (applyTo === "All" || applyTo === "Hyperlinks") forEachCell(sheet, box, (cell) => { delete cell.link; });
+  if (applyTo === "All" || applyTo === "Hyperlinks")
+    forEachCell(sheet, box, (cell) => {
+      delete cell.link;
+    });
   return null;
 }
 function clearFormats(state: HostState, sheet: Sheet, box: Box, told: Box): void {
@@ -43,7 +52,9 @@ function clearFormats(state: HostState, sheet: Sheet, box: Box, told: Box): void
 function removeTables(state: HostState, sheet: Sheet, box: Box): void {
   const inside = state.book.tables.filter((table) => {
     const shared = table.sheet === sheet ? intersection(table.box, box) : null;
-    return shared !== null && shared.row === table.box.row && bottomOf(shared) === bottomOf(table.box) && shared.columns === table.box.columns;
+    return (
+      shared !== null && shared.row === table.box.row && bottomOf(shared) === bottomOf(table.box) && shared.columns === table.box.columns
+    );
   });
   for (const table of inside) state.book.tables.splice(state.book.tables.indexOf(table), 1);
   if (inside.length > 0) state.book.tell({ kind: "tables", sheet });

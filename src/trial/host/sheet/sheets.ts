@@ -25,7 +25,13 @@ export function renameSheetTo(state: HostState, sheet: Sheet, name: string): voi
   state.book.tell({ kind: "sheets" });
 }
 function requireSheetName(state: HostState, name: unknown, own: Sheet | null, location: string): void {
-  const fits = typeof name === "string" && name !== "" && name.length <= 31 && !/[:\\/?*[\]]/.test(name) && !/^'|'$/.test(name) && name.toLowerCase() !== "history";
+  const fits =
+    typeof name === "string" &&
+    name !== "" &&
+    name.length <= 31 &&
+    !/[:\\/?*[\]]/.test(name) &&
+    !/^'|'$/.test(name) &&
+    name.toLowerCase() !== "history";
   if (!fits) throw invalidArgument(`${String(name)} can't be the name of a sheet.`, location);
   const other = state.book.sheet(name);
   if (other && other !== own) throw itemAlreadyExists(`a sheet named ${name}`, location);

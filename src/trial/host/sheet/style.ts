@@ -15,11 +15,14 @@ export function sharedStyle<T>(sheet: Sheet, box: Box, read: Read<T>): T | null 
   });
   if (cells < cellCount(box)) {
     // Cells that were never touched look as their column says.
-    const columns = isWholeColumns(box) || sheet.columnDefaults.size > 0 ? Array.from({ length: Math.min(box.columns, 16_384) }, (_, at) => box.column + at) : [];
+    const columns =
+      isWholeColumns(box) || sheet.columnDefaults.size > 0
+        ? Array.from({ length: Math.min(box.columns, 16_384) }, (_, at) => box.column + at)
+        : [];
     if (columns.length === 0) found.add(read(undefined));
     for (const column of columns) if (untouchedIn(sheet, box, column)) found.add(read(sheet.columnDefaults.get(column)?.style));
   }
-  return found.size === 1 ? [...found][0] ?? null : null;
+  return found.size === 1 ? ([...found][0] ?? null) : null;
 }
 function untouchedIn(sheet: Sheet, box: Box, column: number): boolean {
   if (box.rows > sheet.rows.size) return true;

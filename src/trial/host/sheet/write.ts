@@ -7,7 +7,14 @@ import { growTables } from "./grow";
 import { headingsOf, mendHeadings } from "./headings";
 
 /** Writes `given`, one value or rows of values, into a box. */
-export function writeValues(state: HostState, sheet: Sheet, box: Box, given: unknown, by: "user" | "coauthor" | "add-in", location: string): void {
+export function writeValues(
+  state: HostState,
+  sheet: Sheet,
+  box: Box,
+  given: unknown,
+  by: "user" | "coauthor" | "add-in",
+  location: string,
+): void {
   if (given === null) return;
   requireMovable(given, box, location);
   const rows = spread(given, box, location);
