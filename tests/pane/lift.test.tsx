@@ -246,7 +246,17 @@ describe("before the lift", () => {
   it("reads bare rated loads in the unit of their heading", async () => {
     const headings: readonly HeadingMatch[] = [
       ...HEADINGS,
-      { column: 4, heading: "WLL (kg)", field: "ratedLoad", also: null, unit: null, chosen: false },
+      {
+        column: 4,
+        heading: "WLL (kg)",
+        field: "ratedLoad",
+        also: null,
+        unit: null,
+        chosen: false,
+        state: "read",
+        proposal: null,
+        earlier: null,
+      },
     ];
     book.log = { place: LOG_PLACE, report: report([rated(1, 2000, { id: "HK-1" })], { headings }) };
     await open();
@@ -299,7 +309,17 @@ describe("before the lift", () => {
     const made = report(GEAR);
     const headings: readonly HeadingMatch[] = [
       ...made.headings.filter((one) => one.field !== "ratedLoad"),
-      { column: 90, heading: "Basket WLL", field: "ratedLoad", also: null, unit: null, chosen: false },
+      {
+        column: 90,
+        heading: "Basket WLL",
+        field: "ratedLoad",
+        also: null,
+        unit: null,
+        chosen: false,
+        state: "read",
+        proposal: null,
+        earlier: null,
+      },
     ];
     book.log = { place: LOG_PLACE, report: { ...made, headings } };
     await open();

@@ -12,7 +12,17 @@ import { FakeWorkbook, HEADINGS, item, ITEMS, LOG_PLACE, report } from "./sample
 const user = userEvent.setup();
 const DATED: readonly HeadingMatch[] = [
   ...HEADINGS,
-  { column: 4, heading: "Last insp.", field: "inspected", also: null, unit: null, chosen: false },
+  {
+    column: 4,
+    heading: "Last insp.",
+    field: "inspected",
+    also: null,
+    unit: null,
+    chosen: false,
+    state: "read",
+    proposal: null,
+    earlier: null,
+  },
 ];
 let book: FakeWorkbook;
 
@@ -100,7 +110,23 @@ describe("the headings", () => {
   });
 
   it.each([
-    ["two are read as the same", [...DATED, { column: 9, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }]],
+    [
+      "two are read as the same",
+      [
+        ...DATED,
+        {
+          column: 9,
+          heading: "Gap",
+          field: null,
+          also: "throatNow",
+          unit: null,
+          chosen: false,
+          state: "read",
+          proposal: null,
+          earlier: null,
+        },
+      ],
+    ],
     ["none is the date of the last inspection", HEADINGS],
     ["none is the id", DATED.filter(({ field }) => field !== "id")],
     ["none is read", DATED.map((heading) => ({ ...heading, field: null }))],

@@ -139,7 +139,20 @@ describe("the log", () => {
     book.log = {
       place: LOG_PLACE,
       report: report(ITEMS, {
-        headings: [...HEADINGS, { column: 8, heading: "Gap", field: null, also: "throatNow", unit: null, chosen: false }],
+        headings: [
+          ...HEADINGS,
+          {
+            column: 8,
+            heading: "Gap",
+            field: null,
+            also: "throatNow",
+            unit: null,
+            chosen: false,
+            state: "read",
+            proposal: null,
+            earlier: null,
+          },
+        ],
       }),
     };
     await open();

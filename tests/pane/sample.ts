@@ -90,10 +90,30 @@ export function item(row: number, sketch: ItemSketch): ItemResult {
 }
 
 export const HEADINGS: readonly HeadingMatch[] = [
-  { column: 0, heading: "Gear No", field: "id", also: null, unit: null, chosen: false },
-  { column: 1, heading: "Type", field: "gear", also: null, unit: null, chosen: false },
-  { column: 2, heading: "Throat now (in)", field: "throatNow", also: null, unit: "in", chosen: false },
-  { column: 3, heading: "Paint", field: null, also: null, unit: null, chosen: false },
+  { column: 0, heading: "Gear No", field: "id", also: null, unit: null, chosen: false, state: "read", proposal: null, earlier: null },
+  { column: 1, heading: "Type", field: "gear", also: null, unit: null, chosen: false, state: "read", proposal: null, earlier: null },
+  {
+    column: 2,
+    heading: "Throat now (in)",
+    field: "throatNow",
+    also: null,
+    unit: "in",
+    chosen: false,
+    state: "read",
+    proposal: null,
+    earlier: null,
+  },
+  {
+    column: 3,
+    heading: "Paint",
+    field: null,
+    also: null,
+    unit: null,
+    chosen: false,
+    state: "not about condition",
+    proposal: null,
+    earlier: null,
+  },
 ];
 
 export const ITEMS: readonly ItemResult[] = [

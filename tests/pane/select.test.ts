@@ -112,7 +112,20 @@ describe("rows and headings", () => {
     expect(
       doubled(
         report(ITEMS, {
-          headings: [...HEADINGS, { column: 9, heading: "Throat", field: null, also: "throatNow", unit: null, chosen: false }],
+          headings: [
+            ...HEADINGS,
+            {
+              column: 9,
+              heading: "Throat",
+              field: null,
+              also: "throatNow",
+              unit: null,
+              chosen: false,
+              state: "read",
+              proposal: null,
+              earlier: null,
+            },
+          ],
         }),
       ),
     ).toEqual(["throatNow"]);

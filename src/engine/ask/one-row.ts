@@ -6,7 +6,7 @@ import { cellsOf } from "../log/cells";
 import { findLog, type FoundLog } from "../log/find-log";
 import type { Grid } from "../log/grid";
 import { type Headings, matchHeadings } from "../log/match-headings";
-import { rowCells } from "../log/merge-columns";
+import { besidesOf, rowCells } from "../log/merge-columns";
 import type { CellValue } from "../reading/cell-value";
 import { judgeItems } from "../report/judge-items";
 
@@ -56,7 +56,11 @@ export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdic
   if (headings.problems.length > 0) return unjudged(headings.problems.join(" "));
   if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
   const values = rowCells(line, headings);
-  return judgeItem(values.get("gear"), cellsOf(values, headings), { basis: choice.ids, house: choice.house, asOf: null });
+  return judgeItem(values.get("gear"), cellsOf(values, headings, undefined, besidesOf(line, headings, values)), {
+    basis: choice.ids,
+    house: choice.house,
+    asOf: null,
+  });
 }
 /** Verdicts of many rows, assemblies taken into account; one for each row given, blank rows included. */
 export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly ItemVerdict[] {

@@ -16,7 +16,7 @@ import type { HouseLimits } from "../rules/house-limits";
 import { type BasisId, inForce } from "../rules/rule-sets";
 import { ahead, later } from "./day";
 import { withPublishedSizes } from "./published-sizes";
-import { saidFinding } from "./remarks";
+import { wordFindings } from "./remarks";
 import { tagState, type TagState } from "./tag";
 import { strayFindings, UNKNOWN } from "./unread-damage";
 import { readVariant } from "./variant";
@@ -148,16 +148,10 @@ function judgeKind(
   const findings = [
     ...results.flatMap((r) => r.findings),
     ...strays,
-    ...[
-      tagFinding,
-      sizeFinding,
-      gaugeFinding,
-      variantFinding,
-      overload,
-      dateFinding(cells, asOf),
-      saidFinding(cells),
-      ruleFinding(situation),
-    ].filter((f) => f !== null),
+    ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), ruleFinding(situation)].filter(
+      (f) => f !== null,
+    ),
+    ...wordFindings(cells),
     ...houseFindings(kind, basis, house),
   ];
   const notes = results.flatMap((r) => r.notes);

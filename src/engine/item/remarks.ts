@@ -1,5 +1,6 @@
 /** What a log says in words of the whole item: a result or a remark against its use, and KEEP, cannot both be right. */
 import type { Finding } from "../check/finding";
+import type { OpenCell } from "../log/besides";
 import type { Cells } from "../log/cells";
 import { SPEAKS_AGAINST } from "../log/merge-columns";
 import { DENIED, readText } from "../reading/text";
@@ -12,8 +13,21 @@ const AGAINST =
 /** Words beside it in a remark that date it, put it right or speak of another part. */
 const OVER = /\b(was|were|been|returned|released|previous(ly)?|last|old|earlier|formerly|replaced|repaired|renewed|passed|if)\b/i;
 const NO_RESULT = /^(no|f|ng|n\/g|bad|not ok)$/i;
+/** What the words of a row say of the whole item, and the cells that nobody understands. */
+export function wordFindings(cells: Cells): readonly Finding[] {
+  const said = saidFinding(cells);
+  const open = (cells.besides?.open ?? []).map((cell) => openFinding(cell));
+  return said === null ? open : [said, ...open];
+}
+/** A filled cell under a heading that is not understood: it may condemn the item, so it asks. */
+function openFinding({ heading, text }: OpenCell): Finding {
+  return noVerdict(
+    "column not understood",
+    `"${text}" stands in the column "${heading}", which is not understood: answer in Log what it is, rename it, leave it out of the range, or put "Not judged:" before its heading.`,
+  );
+}
 /** Against its use, said in the column of results; a remark counts only where it says so plainly. */
-export function saidFinding(cells: Cells): Finding | null {
+function saidFinding(cells: Cells): Finding | null {
   const result = readText(cells.value("result"));
   if (
     result.startsWith(SPEAKS_AGAINST) ||
@@ -27,8 +41,14 @@ export function saidFinding(cells: Cells): Finding | null {
 }
 function against(text: string, heading: string): Finding {
   const said = text.replace(`${SPEAKS_AGAINST}: `, "");
+  return noVerdict(
+    "what the log says",
+    `"${said}" in "${heading}" speaks against its use: settle it, and clear or reword it when it no longer holds.`,
+  );
+}
+function noVerdict(check: string, sentence: string): Finding {
   return {
-    check: "what the log says",
+    check,
     part: "",
     criterion: null,
     decision: "NO VERDICT",
@@ -40,6 +60,6 @@ function against(text: string, heading: string): Finding {
     basis: null,
     source: null,
     overload: false,
-    sentence: `"${said}" in "${heading}" speaks against its use: settle it, and clear or reword it when it no longer holds.`,
+    sentence,
   };
 }

@@ -2,6 +2,7 @@ import { field, type FieldId } from "../columns";
 import type { Exact } from "../numbers/exact";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
+import type { Besides } from "./besides";
 import type { Headings } from "./match-headings";
 import { rowUnitOf } from "./merge-columns";
 
@@ -14,11 +15,18 @@ export interface Cells {
   heading(id: FieldId): string;
   /** Part that the section columns stand for, when the sheet names one. */
   readonly part?: string;
+  /** What else stands in the row; nothing when left out. */
+  readonly besides?: Besides;
   /** What bare numbers are multiplied with to be in their unit, such as 10 for centimetres; 1 when left out. */
   readonly times?: Exact;
 }
 /** Cells of one row as the engine reads them: units from the heading, else from the row's Unit column. */
-export function cellsOf(values: ReadonlyMap<FieldId, CellValue>, headings: Pick<Headings, "units" | "names">, part?: string): Cells {
+export function cellsOf(
+  values: ReadonlyMap<FieldId, CellValue>,
+  headings: Pick<Headings, "units" | "names">,
+  part?: string,
+  besides?: Besides,
+): Cells {
   const rowUnit = rowUnitOf(values.get("unit"));
   const zeros = zerosAreBlank(values);
   return {
@@ -29,6 +37,7 @@ export function cellsOf(values: ReadonlyMap<FieldId, CellValue>, headings: Pick<
     unit: (id) => headings.units.get(id) ?? rowUnit,
     heading: (id) => headings.names.get(id) ?? field(id).heading,
     ...(part === undefined ? {} : { part }),
+    ...(besides === undefined ? {} : { besides }),
   };
 }
 /** Lengths of which 0 is a reading: nothing there. */

@@ -4,9 +4,10 @@ import { matchKind } from "../names/gear-name";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
 import { readText } from "../reading/text";
+import type { Besides } from "./besides";
 import { type Grid, isBlank } from "./grid";
 import { type Headings, matchHeadings, unitOfHeading } from "./match-headings";
-import { rowCells, withUnit } from "./merge-columns";
+import { besidesOf, rowCells, withUnit } from "./merge-columns";
 
 export interface FoundLog {
   readonly headings: Headings;
@@ -68,6 +69,7 @@ function looksLikeHeadings(row: readonly CellValue[]): boolean {
 export interface ItemRow {
   readonly row: number;
   readonly cells: ReadonlyMap<FieldId, CellValue>;
+  readonly besides: Besides;
 }
 export interface Rows {
   readonly items: readonly ItemRow[];
@@ -88,14 +90,12 @@ export function itemRows(grid: Grid, found: FoundLog): Rows {
     if (again) units = otherUnits(line, found.headings);
     const why = again ? "the headings again" : notAnItem(line, filled, found);
     if (why !== null) passedOver.push({ row, why });
-    else
-      items.push({
-        row,
-        cells: rowCells(
-          units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)),
-          found.headings,
-        ),
-      });
+    else {
+      const own =
+        units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell));
+      const cells = rowCells(own, found.headings);
+      items.push({ row, cells, besides: besidesOf(own, found.headings, cells) });
+    }
   }
   return { items, passedOver };
 }

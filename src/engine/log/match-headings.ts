@@ -17,7 +17,17 @@ export interface HeadingMatch {
   readonly unit: Unit | null;
   /** True when the user chose it. */
   readonly chosen: boolean;
+  readonly state: ColumnState;
+  /** Field that a heading which is not understood may mean: a question for the user, never a reading by itself. */
+  readonly proposal: FieldId | null;
+  /** Field of which the column holds an older reading, such as last year's; null where it holds none. */
+  readonly earlier: FieldId | null;
 }
+/**
+ * What is done with a column. "read": every word of its heading is known for that reading. "not about condition": it
+ * holds no finding (a price, a purchase date). "set aside": by the user. "not understood": asks before anything is kept.
+ */
+export type ColumnState = "read" | "not about condition" | "set aside" | "not understood";
 /** Words that say "as it was when new" and "as it is now". */
 const NEW = [
   "new",
@@ -481,6 +491,9 @@ function assemble(
     also: further.get(column)?.field ?? null,
     unit: unitOfHeading(heading),
     chosen: chosen(choices, heading) !== undefined,
+    state: byColumn.has(column) || further.has(column) ? "read" : chosen(choices, heading) === null ? "set aside" : "not about condition",
+    proposal: null,
+    earlier: null,
   }));
   const units = new Map<FieldId, Unit>();
   const names = new Map<FieldId, string>();

@@ -12,6 +12,7 @@ import { readCount, readDegrees, readPlain } from "../reading/number";
 import { readSeen } from "../reading/observation";
 import type { Read } from "../reading/read";
 import { readText, recordedText } from "../reading/text";
+import { type Besides, NOTHING_BESIDES } from "./besides";
 import { type AlsoColumn, asksWhether, type Headings, spoken, turned } from "./match-headings";
 
 type Line = readonly CellValue[];
@@ -49,6 +50,15 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   for (const family of plan.families) measure(family, line, cells, headings);
   return cells;
+}
+/** What stands in a row beside the cells that `rowCells` made of it. */
+export function besidesOf(line: Line, headings: Headings, _cells: ReadonlyMap<FieldId, CellValue>): Besides {
+  const open = headings.matches.flatMap((match) => {
+    if (match.state !== "not understood") return [];
+    const text = readText(line[match.column]);
+    return text === "" ? [] : [{ column: match.column, heading: match.heading, text, proposal: match.proposal }];
+  });
+  return open.length === 0 ? NOTHING_BESIDES : { open, earlier: [] };
 }
 const asItIs: Reader = (cell) => cell;
 function planFor(headings: Headings): Plan {

@@ -66,7 +66,11 @@ function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Fi
   };
 }
 /** What each rule set alone says of an item, read by the headings of its log. */
-export function compareBases(item: Pick<ItemResult, "cells" | "verdict">, headings: readonly HeadingMatch[], asOf: number): Comparison {
+export function compareBases(
+  item: Pick<ItemResult, "cells" | "besides" | "verdict">,
+  headings: readonly HeadingMatch[],
+  asOf: number,
+): Comparison {
   const cells = cellsOfItem(item, headings);
   const alone = BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
   const always = heldAlways(
@@ -76,9 +80,9 @@ export function compareBases(item: Pick<ItemResult, "cells" | "verdict">, headin
   return { always, sets: alone.map(({ basis, verdict }) => compared(basis, verdict, always)) };
 }
 /** The cells of an item as its log's headings read them. */
-export function cellsOfItem(item: Pick<ItemResult, "cells">, headings: readonly HeadingMatch[]): Cells {
+export function cellsOfItem(item: Pick<ItemResult, "cells" | "besides">, headings: readonly HeadingMatch[]): Cells {
   const read = headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
   const units = new Map<FieldId, Unit>(read.flatMap((h) => (h.unit === null ? [] : [[h.field, h.unit] as const])));
   const names = new Map(read.map((h) => [h.field, h.heading]));
-  return cellsOf(item.cells, { units, names });
+  return cellsOf(item.cells, { units, names }, undefined, item.besides);
 }

@@ -29,7 +29,7 @@ export function judgeItems(
 }
 /** Verdict of one row on its own, without the rest of its assembly. */
 function verdictOfRow(row: ItemRow, found: Pick<FoundLog, "headings">, judging: Judging): ItemVerdict {
-  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings), judging);
+  return judgeItem(row.cells.get("gear"), cellsOf(row.cells, found.headings, undefined, row.besides), judging);
 }
 /**
  * A part found stretched means that its whole assembly was overloaded. For each other part of that assembly: the day on
@@ -55,7 +55,7 @@ function overloadDates(rows: readonly ItemRow[], found: FoundLog, request: LogJu
 }
 function judgeRow(row: ItemRow, found: FoundLog, request: LogJudging, overload: number | null): ItemResult {
   const values: ReadonlyMap<FieldId, CellValue> = overload === null ? row.cells : new Map(row.cells).set("overload", { serial: overload });
-  const cells = cellsOf(values, found.headings);
+  const cells = cellsOf(values, found.headings, undefined, row.besides);
   const gearText = readText(row.cells.get("gear"));
   const match = matchKind(gearText);
   const due = match.ok ? dueOf(row.cells, request.asOf) : { day: null, note: "the gear kind is not known" };
@@ -72,5 +72,6 @@ function judgeRow(row: ItemRow, found: FoundLog, request: LogJudging, overload: 
     dueState: dueState(due.day, request.asOf),
     dueNote: due.note,
     cells: row.cells,
+    besides: row.besides,
   };
 }

@@ -3,6 +3,7 @@ import type { FieldId } from "../columns";
 import type { Decision } from "../decision";
 import type { DueState } from "../due/intervals";
 import type { ItemVerdict } from "../item/verdict";
+import type { Besides } from "../log/besides";
 import type { HeadingMatch } from "../log/match-headings";
 import type { CellValue } from "../reading/cell-value";
 import type { BasisId } from "../rules/rule-sets";
@@ -26,6 +27,8 @@ export interface ItemResult {
   readonly dueNote: string;
   /** Cells by field as they stood in the log. */
   readonly cells: ReadonlyMap<FieldId, CellValue>;
+  /** What else stands in its row of the log. */
+  readonly besides?: Besides;
   /** Decision that the register's own verdict cell shows, where it differs from this one. */
   readonly cellSays?: string;
 }
