@@ -1,4 +1,5 @@
 /** One item from its cells, and tables of cases that must cover every criterion of a gear kind. */
+import { sentenceOf } from "../../src/engine/check/sentences";
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS, type BasisId } from "../../src/engine/rules/rule-sets";
 import { readBasis } from "../../src/engine/house/rules-in-force";
@@ -381,7 +382,7 @@ export function kindTests(
           it(`${criterion}, ${side}: ${decision} (${source})`, () => {
             const verdict = judged({ ...item, ...cells }, basisOf(criterion, kind), part);
             const finding = byCriterion(verdict, criterion);
-            expect(finding.decision, finding.sentence).toBe(decision);
+            expect(finding.decision, sentenceOf(finding)).toBe(decision);
             expect(finding.measured).not.toBeNull();
             if (outOfUse(decision)) expect(outOfUse(verdict.decision)).toBe(true);
             if (decision === "REMOVE") expect(verdict.decision).toBe("REMOVE");

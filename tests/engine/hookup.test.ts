@@ -1,3 +1,4 @@
+import { unjudged } from "../../src/engine/item/verdict";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { exact, toNumber } from "../../src/engine/numbers/exact";
@@ -31,17 +32,7 @@ function gear(id: string, kind: string, ratedLoad: CellValue, more: Partial<Item
     dueState: "CURRENT",
     dueNote: "",
     cells,
-    verdict: {
-      decision: "KEEP",
-      reason: "Sound.",
-      findings: [],
-      deciding: null,
-      share: null,
-      comesOut: "",
-      source: "",
-      missing: [],
-      notes: [],
-    },
+    verdict: { ...unjudged("Sound."), decision: "KEEP" },
     ...more,
   };
 }

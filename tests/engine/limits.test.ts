@@ -2,6 +2,7 @@
  * Readings exactly on a limit. The oracle is whole-number arithmetic in BigInt, written without the engine's fractions:
  * sizes and readings are whole multiples of 1/100,000,000 of the unit, and "used x 100 against size x percent" decides.
  */
+import { sentenceOf } from "../../src/engine/check/sentences";
 import { describe, expect, it } from "vitest";
 import { evaluate } from "../../src/engine/check/run-check";
 import { type Cells } from "../../src/engine/log/cells";
@@ -96,7 +97,7 @@ function findingOf(
   const cells: Cells = { value: (id) => values[id], unit: () => unit, heading: (id) => id, ...(part === undefined ? {} : { part }) };
   const { findings } = evaluate(check, cells, { kind, bases: new Set([criterion.basis]), gauge: null, variant: null });
   const finding = findings.find((f) => f.criterion === criterion.id);
-  if (!finding) throw new Error(`No finding by ${criterion.id}: ${findings.map((f) => f.sentence).join(" ")}`);
+  if (!finding) throw new Error(`No finding by ${criterion.id}: ${findings.map(sentenceOf).join(" ")}`);
   return finding;
 }
 
@@ -117,7 +118,7 @@ function expectSides(subject: Subject, size: bigint, step: bigint, unit: Unit, a
     const told = finding.decision === subject.criterion.beyond ? "out" : "in";
     if (told !== expected)
       expect.fail(
-        `${subject.criterion.id}: size ${decimal(size)} ${unit}, used ${decimal(used)}: expected ${expected}, got ${finding.decision}. ${finding.sentence}`,
+        `${subject.criterion.id}: size ${decimal(size)} ${unit}, used ${decimal(used)}: expected ${expected}, got ${finding.decision}. ${sentenceOf(finding)}`,
       );
   }
 }
@@ -198,7 +199,7 @@ describe("a limit on the area of a round section falls on the side that its word
           for (const left of [least - 1n, least, least + 1n, least + 2n]) {
             const finding = findingOf({ kind, criterion }, size, size - left, unit, true);
             if ((finding.decision === "REMOVE") !== areaOut(size, left))
-              expect.fail(`${criterion.id}: ${decimal(size)} to ${decimal(left)} ${unit}: ${finding.sentence}`);
+              expect.fail(`${criterion.id}: ${decimal(size)} to ${decimal(left)} ${unit}: ${sentenceOf(finding)}`);
           }
         }
       });

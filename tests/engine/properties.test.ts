@@ -1,4 +1,5 @@
 /** What must hold for every gear kind, every rule set and any reading. Seeded, so that a failure can be repeated. */
+import { sentenceOf } from "../../src/engine/check/sentences";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { BASIS_IDS, DEFAULT_BASIS, inForce } from "../../src/engine/rules/rule-sets";
@@ -454,7 +455,7 @@ const alsoReadBy = (kind: GearKind, check: Check): boolean =>
 function ofCheck(verdict: ItemVerdict, kind: GearKind, check: Check): Pick<ItemVerdict, "decision" | "reason"> {
   if (!alsoReadBy(kind, check)) return verdict;
   const own = verdict.findings.filter((f) => f.check === check.name);
-  return { decision: worstOf(own.map((f) => f.decision)), reason: own.map((f) => f.sentence).join(" ") };
+  return { decision: worstOf(own.map((f) => f.decision)), reason: own.map(sentenceOf).join(" ") };
 }
 
 describe("a worse reading", () => {

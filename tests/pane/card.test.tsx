@@ -1,4 +1,5 @@
 /** What the item card says first, and that it says each thing once. */
+import { sentenceOf } from "../../src/engine/check/sentences";
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { describe, expect, it } from "vitest";
@@ -81,7 +82,7 @@ describe("the item card", () => {
     const shown = await card(row(0.8, { cracks: "yes" }));
     const text = shown.textContent.slice(0, shown.textContent.indexOf("Under each rule set alone"));
     const { verdict } = judged(row(0.8, { cracks: "yes" })).items[0]!;
-    const groups = new Map(verdict.findings.map((finding) => [finding.check, finding.sentence] as const).reverse());
+    const groups = new Map(verdict.findings.map((finding) => [finding.check, sentenceOf(finding)] as const).reverse());
     expect(groups.size).toBeGreaterThan(4);
     for (const sentence of groups.values()) expect([sentence, times(text, sentence)]).toEqual([sentence, 1]);
   });

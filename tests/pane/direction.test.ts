@@ -12,8 +12,8 @@ const read = (unit: string | null, cells: readonly CellValue[]): { report: Repor
 };
 /** The lines of wear as the card tells them apart. */
 const told = (unit: string | null, cells: readonly CellValue[]): string[] => {
-  const { report, item } = read(unit, cells);
-  const across = acrossIn(item, report.headings);
+  const { item } = read(unit, cells);
+  const across = acrossIn(item.verdict);
   return item.verdict.findings
     .filter((f) => f.check === "bow wear")
     .map((f) => `${across.has(f) ? "across " : ""}${f.measured ?? ""}, ${limitWords(f, item.gear)}`)

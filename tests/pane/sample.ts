@@ -25,6 +25,7 @@ export const TODAY = 46082;
 
 export function finding(more: Partial<Finding> = {}): Finding {
   return {
+    why: "limit",
     check: "throat opening",
     part: "throat",
     criterion: "hook.throat-opening.standard",
@@ -37,7 +38,6 @@ export function finding(more: Partial<Finding> = {}): Finding {
     comesOut: "above 2.1 in",
     basis: "standard",
     source: "WAC 296-155-55800",
-    sentence: "Throat opening 2.05 in is inside the limit.",
     overload: false,
     ...more,
   };
@@ -79,6 +79,13 @@ export function item(row: number, sketch: ItemSketch): ItemResult {
       share: sketch.share === undefined ? 0.5 : sketch.share,
       comesOut: "above 2.1 in",
       source: "WAC 296-155-55800",
+      short: sketch.reason ?? `${sketch.id} is ${decision}`,
+      parts: { lead: findings[0] ?? null, others: [], overload: false, ungauged: false, notes: sketch.notes ?? [] },
+      overload: false,
+      kind: sketch.gear === undefined ? "hook" : sketch.gear,
+      tagged: sketch.tagged ?? false,
+      needed: [],
+      lacking: [],
       missing: sketch.missing ?? [],
       notes: sketch.notes ?? [],
     },

@@ -1,7 +1,7 @@
 /** Rows handed over by a worksheet function: headings once, then one item or many. */
 import { readBasis } from "../house/rules-in-force";
 import { judgeItem } from "../item/judge-item";
-import type { ItemVerdict } from "../item/verdict";
+import { type ItemVerdict, unjudged } from "../item/verdict";
 import { cellsOf } from "../log/cells";
 import { findLog, type FoundLog } from "../log/find-log";
 import type { Grid } from "../log/grid";
@@ -30,19 +30,6 @@ function pairOf(headers: Grid): string[] {
   if (found) return found.headings.matches.map((m) => m.heading);
   const last = headers[headers.length - 1] ?? [];
   return last.map((cell) => (typeof cell === "string" ? cell : ""));
-}
-export function unjudged(why: string): ItemVerdict {
-  return {
-    decision: "NO VERDICT",
-    reason: why,
-    findings: [],
-    deciding: null,
-    share: null,
-    comesOut: "",
-    source: "",
-    missing: [],
-    notes: [],
-  };
 }
 const widths = (headings: Headings, row: readonly CellValue[]): string =>
   `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;

@@ -28,6 +28,8 @@ export interface Figure {
   readonly show: (value: Exact) => string;
   readonly measured: string;
   readonly original: string | null;
+  /** Read at right angles to the first direction. */
+  readonly direction?: "across";
   /** What the base is, in words, where it is not the size as new. */
   readonly from?: string;
   readonly blur: Exact;

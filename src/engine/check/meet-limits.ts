@@ -7,12 +7,13 @@ import type { Criterion } from "../rules/criterion";
 import { cite } from "../rules/documents";
 import { type Allowance, allowanceOf, comesOutText, type Figure } from "./allowance";
 import { judge, judgeArea } from "./compare";
-import type { Finding } from "./finding";
+import { finding, type Finding } from "./finding";
 import type { CheckResult } from "./in-force";
-import { plain } from "./read-sizes";
-import { tell, tellUncertain, tellWatched, type Told } from "./sentences";
 import { capital } from "../words";
 
+/** Why a figure is not judged, and what to do, where no rule set in force has a limit for it. */
+export const NO_LIMIT = "the rules in force hold no limit for it";
+export const CHOOSE_BASIS = "choose a basis that has one";
 /** Every criterion in force against one figure. */
 export function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
   const notes: string[] = [];
@@ -23,7 +24,8 @@ export function against(check: Check, figure: Figure, criteria: readonly Criteri
       if (allowed.passOver) notes.push(capital(allowed.none));
       else
         findings.push(
-          plain(check, "NO VERDICT", `${capital(check.name)}: ${allowed.none} [${criterion.basis}: ${cite(criterion.source)}].`, {
+          finding("not in table", "NO VERDICT", check, {
+            because: allowed.none,
             basis: criterion.basis,
             source: cite(criterion.source),
             criterion: criterion.id,
@@ -36,13 +38,15 @@ export function against(check: Check, figure: Figure, criteria: readonly Criteri
   }
   if (findings.length === 0) {
     // Nothing used is inside any limit; something used without a limit settles nothing.
-    const why = notes.length > 0 ? notes.join("; ") : "the rules in force hold no limit for it";
+    const why = notes.length > 0 ? notes.join("; ") : NO_LIMIT;
     const used = judge(figure.used, ZERO, "above").beyond;
-    const sentence = used
-      ? `${capital(check.name)} ${figure.measured} cannot be judged: ${why}; choose a basis that has one.`
-      : `${capital(check.name)} ${figure.measured} shows no change; ${why}.`;
+    const { measured, original } = figure;
     return {
-      findings: [plain(check, used ? "NO VERDICT" : "KEEP", sentence, { measured: figure.measured, original: figure.original })],
+      findings: [
+        used
+          ? finding("no limit", "NO VERDICT", check, { because: why, type: CHOOSE_BASIS, measured, original })
+          : finding("no change", "KEEP", check, { because: why, measured, original }),
+      ],
       notes,
     };
   }
@@ -56,17 +60,6 @@ export function meet(check: Check, figure: Figure, criterion: Criterion, allowed
   const comesOut = comesOutText(figure, allowed);
   const source = cite(criterion.source);
   const from = figure.from ?? (figure.original === null ? null : `as new ${figure.original}`);
-  const told: Told = {
-    label: labelOf(check),
-    measured: figure.measured,
-    from,
-    comesOut,
-    rule: allowed.rule,
-    share: met.share,
-    source,
-    basis: criterion.basis,
-    beyond: criterion.beyond,
-  };
   const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
   const decision: Decision = met.uncertain
     ? criterion.beyond === "WATCH"
@@ -78,28 +71,26 @@ export function meet(check: Check, figure: Figure, criterion: Criterion, allowed
         ? "WATCH"
         : (criterion.inside ?? "KEEP");
   const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
-  const look = criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond;
-  const sentence =
-    met.uncertain && decision === "EXAMINE"
-      ? tellUncertain(told, figure.gauge, settledBy)
-      : look
-        ? tellWatched(told)
-        : tell(decision, told);
+  const gauge = met.uncertain && decision === "EXAMINE";
   return {
+    why: gauge ? "gauge" : "limit",
     check: check.name,
+    label: labelOf(check),
     part: check.part,
+    ...(figure.direction && { direction: figure.direction }),
     criterion: criterion.id,
     decision,
     measured: figure.measured,
     original: figure.original,
     ...(from === null ? {} : { countsFrom: from }),
     beyond: criterion.beyond,
+    ...(criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond && { watched: true }),
+    ...(gauge && { gauge: { reads: figure.gauge, settledBy } }),
     limit: allowed.rule,
     share: met.share,
     comesOut,
     basis: criterion.basis,
     source,
-    sentence,
     overload: check.overload === true && (met.beyond || met.past),
   };
 }

@@ -1,6 +1,5 @@
 /** What a check's cells say: readings with their unit, pairs that fit, and the findings where they do not. */
-import type { FieldId } from "../columns";
-import type { Decision } from "../decision";
+import { field, type FieldId, type FieldType } from "../columns";
 import type { Check } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { type Exact, ZERO } from "../numbers/exact";
@@ -8,35 +7,33 @@ import { convert, showLength, type Unit } from "../numbers/lengths";
 import { type Length, readLength } from "../reading/length";
 import type { Read } from "../reading/read";
 import { fitOf } from "./compare";
-import type { Finding } from "./finding";
+import { finding, type Finding } from "./finding";
 import type { Situation } from "./in-force";
-import { tellMissing, tellRefused } from "./sentences";
 import { capital } from "../words";
 
-export function plain(check: Check, decision: Decision, sentence: string, more: Partial<Finding> = {}): Finding {
-  return {
-    check: check.name,
-    part: check.part,
-    criterion: null,
-    decision,
-    measured: null,
-    original: null,
-    limit: null,
-    share: null,
-    comesOut: null,
-    basis: null,
-    source: null,
-    overload: false,
-    sentence,
-    ...more,
-  };
+/** What a person types where a reading is missing. */
+const TO_TYPE: Readonly<Record<FieldType, string>> = {
+  text: "type it",
+  choice: "choose it from the list",
+  length: "type the size, such as 1 7/8 in or 47.6 mm",
+  count: "type a whole number; 0 where there is none",
+  angle: "type degrees; 0 where there is none",
+  torque: "type the torque, such as 65 lb-ft",
+  date: "type the date, such as 2026-03-31",
+  sound: "type yes or no",
+  fault: "type none or found",
+};
+export function missingFinding(check: Named, cells: Cells, id: FieldId): Finding {
+  return finding("missing", "NO VERDICT", check, { ...columnOf(cells, id), type: TO_TYPE[field(id).type] });
 }
-export function missingFinding(check: Check, cells: Cells, id: FieldId): Finding {
-  return plain(check, "NO VERDICT", tellMissing(check.name, cells.heading(id)));
+export function refusedFinding(check: Named, cells: Cells, id: FieldId, read: { readonly text: string; readonly why: string }): Finding {
+  return finding("unreadable", "NO VERDICT", check, { ...columnOf(cells, id), typed: read.text, because: read.why });
 }
-export function refusedFinding(check: Check, cells: Cells, id: FieldId, read: { readonly text: string; readonly why: string }): Finding {
-  return plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), read.text, read.why));
-}
+type Named = Pick<Check, "name" | "part">;
+export const columnOf = (cells: Cells, id: FieldId): { readonly field: FieldId; readonly heading: string } => ({
+  field: id,
+  heading: cells.heading(id),
+});
 /** The check as it is named for the second direction. */
 export const across = (check: Check): Check => ({ ...check, name: `${check.name} across` });
 export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> =>
@@ -94,29 +91,11 @@ export function changeOf(
   const now = inUnit(measured, unit);
   const fit = fitOf(original.size, now, way === "loss" ? "larger" : "smaller");
   const pair = `${texts[1]} against ${texts[0]} as new`;
-  const heading = cells.heading(measuredId);
+  const refused = (why: string): Finding => refusedFinding(check, cells, measuredId, { text: texts[1], why });
   if (fit === "inch in a millimetre column" || fit === "swapped units")
-    return plain(
-      check,
-      "NO VERDICT",
-      tellRefused(
-        check.name,
-        heading,
-        texts[1],
-        `${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`,
-      ),
-    );
+    return refused(`${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`);
   if (fit === "implausible")
-    return plain(
-      check,
-      "NO VERDICT",
-      tellRefused(
-        check.name,
-        heading,
-        texts[1],
-        `${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`,
-      ),
-    );
+    return refused(`${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`);
   const difference = way === "loss" ? original.size.sub(now) : now.sub(original.size);
   return {
     used: fit === "noise" ? ZERO : difference,

@@ -1,9 +1,9 @@
 /** One check of one item: readings from cells, every criterion in force, one finding for each. */
-import { field } from "../columns";
 import { outOfUse, worstOf } from "../decision";
 import type { Check } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { readText } from "../reading/text";
+import { finding } from "./finding";
 import { type CheckResult, dependsOnVariant, inUse, isFor, NOTHING, type Situation } from "./in-force";
 import { enough, ratio } from "./kinds/against-size";
 import { growth } from "./kinds/growth";
@@ -13,7 +13,7 @@ import { nick } from "./kinds/nick";
 import { seenCheck } from "./kinds/observation";
 import { category } from "./kinds/rope-category";
 import { single } from "./kinds/single-figure";
-import { plain } from "./read-sizes";
+import { columnOf } from "./read-sizes";
 import { capital } from "../words";
 
 /** Every finding of one check, and what else should be said. */
@@ -39,17 +39,9 @@ function underEveryVariant(
   if (strictest === undefined) return NOTHING;
   if (agreed) return strictest.result;
   const measured = strictest.result.findings[0]?.measured ?? null;
-  const heading = cells.heading(column);
   const each = results.map((r) => `${r.decision} as ${r.variant}`).join(", ");
   return {
-    findings: [
-      plain(
-        check,
-        "NO VERDICT",
-        `${capital(check.name)}${measured === null ? "" : ` ${measured}`} depends on the ${field(column).heading.toLowerCase()}, which is not recorded: ${each}; fill "${heading}".`,
-        { measured },
-      ),
-    ],
+    findings: [finding("variant", "NO VERDICT", check, { ...columnOf(cells, column), because: each, measured })],
     notes: [],
   };
 }

@@ -1,71 +1,166 @@
-/** The words of a finding: one template for each decision, always with reading, limit, unit and source. */
+/** The words of a finding and of a verdict, made last and only here: one template for each reason, from its facts. */
+import { field } from "../columns";
 import type { Decision } from "../decision";
 import { capital, percent } from "../words";
+import type { Finding, Why } from "./finding";
 
-export interface Told {
-  /** "Throat opening" */
-  readonly label: string;
-  /** "2.05 in" */
-  readonly measured: string;
-  /** What the limit counts from: "as new 2 in"; null where it counts from nothing. */
-  readonly from: string | null;
-  /** "above 2.1 in" */
-  readonly comesOut: string;
-  /** "5 % of as-new, at most 1/4 in" */
-  readonly rule: string;
-  readonly share: number | null;
-  readonly source: string;
-  readonly basis: string;
-  /** What the limit leads to: removal, a closer look, or a shorter interval. */
-  readonly beyond: Decision;
+/** The sentence of a finding: reading, limit, unit and source, or what stands in the way and what to type. */
+export function sentenceOf(finding: Finding): string {
+  return SENTENCES[finding.why](finding);
+}
+/** A few words that fit a line: "Throat 2.125 in, out above 2.1 in", "Latch: not recorded". */
+export function shortOf(finding: Finding): string {
+  return SHORT[finding.why](finding);
+}
+/** What leads a verdict, what else counts, and what holds of the item as a whole. */
+export interface Parts {
+  /** The finding that decides; of an item that is kept the reading nearest to its limit. Null where nothing could be read. */
+  readonly lead: Finding | null;
+  /** One finding for each other check that speaks against the item, worst first. */
+  readonly others: readonly Finding[];
+  /** A finding that takes the item out of use is a sign of overload. */
+  readonly overload: boolean;
+  /** Two sizes were compared and no gauge is recorded. */
+  readonly ungauged: boolean;
+  /** Clauses without a full stop. */
+  readonly notes: readonly string[];
+}
+/** The whole reason: what decides, then what else counts. */
+export function reasonOf(decision: Decision, parts: Parts): string {
+  let reason = leadSentence(decision, parts.lead);
+  for (const other of parts.others) reason += ` ${sentenceOf(other)}`;
+  reason += generalOf(parts);
+  for (const note of parts.notes) reason += ` ${note}.`;
+  return reason;
+}
+/** What decides and what holds of the whole item, where the other findings and the notes stand below it. */
+export function leadOf(decision: Decision, parts: Parts): string {
+  return leadSentence(decision, parts.lead) + generalOf(parts);
+}
+/** The short reason of an item. */
+export function shortReason(decision: Decision, lead: Finding | null): string {
+  if (lead === null) return "Nothing could be read";
+  return decision === "KEEP" && lead.share === null ? "In order" : shortOf(lead);
+}
+function leadSentence(decision: Decision, lead: Finding | null): string {
+  if (lead === null) return NOTHING_READ;
+  if (decision !== "KEEP") return sentenceOf(lead);
+  return `${IN_ORDER} ${lead.share !== null && lead.share !== 0 ? nearest(lead) : sentenceOf(lead)}`;
+}
+const generalOf = ({ overload, ungauged }: Parts): string => (overload ? ` ${SIGN}` : "") + (ungauged ? ` ${UNGAUGED}` : "");
+const IN_ORDER = "Every required check is in order.";
+const NOTHING_READ = "Nothing could be read.";
+const SIGN = "This is a sign of overload: look at every part that was used with it.";
+const UNGAUGED = "No gauge resolution is recorded: the readings are taken as they stand.";
+
+/** A bare count is set off from its label: "Broken wires in a lay: 11". */
+const BARE = /^\d+$/;
+const named = (f: Finding): string => capital(f.label ?? f.check);
+function reading(f: Finding): string {
+  const measured = f.measured ?? "";
+  return `${named(f)}${BARE.test(measured) ? ":" : ""} ${measured}${f.countsFrom === undefined ? "" : `, ${f.countsFrom},`}`;
 }
 /** What happens at the limit. */
-const leadsTo = (told: Told): string =>
-  told.beyond === "WATCH" ? "it is looked at more often" : told.beyond === "EXAMINE" ? "it is examined" : "it comes out";
-/** A bare count is set off from its label: "Broken wires in a lay: 11". */
-const reading = (told: Told): string =>
-  `${capital(told.label)}${/^\d+$/.test(told.measured) ? ":" : ""} ${told.measured}${told.from === null ? "" : `, ${told.from},`}`;
-const limit = (told: Told): string =>
-  told.comesOut.includes(told.rule) ? `${leadsTo(told)} ${told.comesOut}` : `${leadsTo(told)} ${told.comesOut} (${told.rule})`;
-const cited = (told: Told): string => `[${told.basis}: ${told.source}]`;
-const used = (told: Told): string => (told.share === null || told.share === 0 ? "" : `, ${percent(told.share)} of the allowance used`);
-const INSIDE = "is inside the limit";
-const TEMPLATES: Record<Decision, (told: Told) => string> = {
-  REMOVE: (told) => `${reading(told)} ${told.share === 1 ? "has reached" : "is beyond"} the limit: ${limit(told)} ${cited(told)}.`,
-  EXAMINE: (told) => `${reading(told)} calls for a closer look: ${limit(told)} ${cited(told)}.`,
-  "NO VERDICT": (told) => `${reading(told)} cannot be judged: ${told.rule}.`,
-  DRESS: (told) => `${reading(told)} can be ground out lengthwise along the contour${used(told)}: ${limit(told)} ${cited(told)}.`,
-  WATCH: (told) => `${reading(told)} ${INSIDE} but near it${used(told)}: ${limit(told)} ${cited(told)}.`,
-  KEEP: (told) => `${reading(told)} ${INSIDE}${used(told)}: ${limit(told)} ${cited(told)}.`,
+const leadsTo = (f: Finding): string =>
+  f.beyond === "WATCH" ? "it is looked at more often" : f.beyond === "EXAMINE" ? "it is examined" : "it comes out";
+function limit(f: Finding): string {
+  const comesOut = f.comesOut ?? "";
+  const rule = f.limit ?? "";
+  return comesOut.includes(rule) ? `${leadsTo(f)} ${comesOut}` : `${leadsTo(f)} ${comesOut} (${rule})`;
+}
+const cited = (f: Finding): string => `[${f.basis ?? ""}: ${f.source ?? ""}]`;
+const used = (f: Finding): string => (f.share === null || f.share === 0 ? "" : `, ${percent(f.share)} of the allowance used`);
+/** The reading that is nearest to its limit, where all others are in order as well. */
+const nearest = (f: Finding): string => (f.why === "limit" && f.decision === "KEEP" ? met(f, "is nearest to its limit") : sentenceOf(f));
+const met = (f: Finding, how: string): string => `${reading(f)} ${how}${used(f)}: ${limit(f)} ${cited(f)}.`;
+const LIMITS: Record<Decision, (f: Finding) => string> = {
+  REMOVE: (f) => `${reading(f)} ${f.share === 1 ? "has reached" : "is beyond"} the limit: ${limit(f)} ${cited(f)}.`,
+  EXAMINE: (f) => `${reading(f)} calls for a closer look: ${limit(f)} ${cited(f)}.`,
+  "NO VERDICT": (f) => `${reading(f)} cannot be judged: ${f.limit ?? ""}.`,
+  DRESS: (f) => met(f, "can be ground out lengthwise along the contour"),
+  WATCH: (f) =>
+    f.watched === true
+      ? `${reading(f)} is beyond the figure at which it is looked at more often: ${f.comesOut ?? ""} ${cited(f)}.`
+      : met(f, "is inside the limit but near it"),
+  KEEP: (f) => met(f, "is inside the limit"),
 };
-export function tell(decision: Decision, told: Told): string {
-  return TEMPLATES[decision](told);
-}
-/** The sentence of the reading that is nearest to its limit, where all others are in order as well. */
-export const tellNearest = (sentence: string): string => sentence.replace(INSIDE, "is nearest to its limit");
-/** Beyond a figure from which a part is only watched. */
-export function tellWatched(told: Told): string {
-  return `${reading(told)} is beyond the figure at which it is looked at more often: ${told.comesOut} ${cited(told)}.`;
-}
-export function tellUncertain(told: Told, gauge: string, settledBy: string | null): string {
-  const next =
-    settledBy === null
-      ? "the reading lies on the limit, so no gauge can settle it; have it examined"
-      : `measure again with a gauge that reads finer than ${settledBy}`;
-  return `${reading(told)} cannot be told from the limit with a gauge that reads to ${gauge}: ${limit(told)}; ${next} ${cited(told)}.`;
-}
-export function tellSeen(label: string, said: string, source: string, basis: string): string {
-  return `${capital(label)}: "${said}" takes the item out of service [${basis}: ${source}].`;
-}
-export function tellSound(label: string, said: string, source: string | null, basis: string | null): string {
-  return `${capital(label)}: "${said}" is in order${source === null || basis === null ? "" : ` [${basis}: ${source}]`}.`;
-}
-export function tellUnruled(label: string, said: string): string {
-  return `${capital(label)}: "${said}" was found and no rule in force names it; a competent person decides.`;
-}
-export function tellMissing(label: string, heading: string): string {
-  return `${capital(label)}: nothing is recorded; fill "${heading}".`;
-}
-export function tellRefused(label: string, heading: string, text: string, why: string): string {
-  return `${capital(label)}: "${text}" in "${heading}" cannot be used: ${why}.`;
-}
+const because = (f: Finding): string => f.because ?? "";
+const next = (f: Finding): string => (f.type === undefined ? "" : `; ${f.type}`);
+const quoted = (f: Finding): string => `"${f.typed ?? ""}" in "${f.heading ?? ""}"`;
+const spaced = (text: string | null): string => (text === null ? "" : ` ${text}`);
+const SENTENCES: Record<Why, (f: Finding) => string> = {
+  limit: (f) => LIMITS[f.decision](f),
+  gauge: (f) => {
+    const settled = f.gauge?.settledBy ?? null;
+    const then =
+      settled === null
+        ? "the reading lies on the limit, so no gauge can settle it; have it examined"
+        : `measure again with a gauge that reads finer than ${settled}`;
+    return `${reading(f)} cannot be told from the limit with a gauge that reads to ${f.gauge?.reads ?? ""}: ${limit(f)}; ${then} ${cited(f)}.`;
+  },
+  "no limit": (f) => `${capital(f.check)}${spaced(f.measured)} cannot be judged: ${because(f)}${next(f)}.`,
+  "not in table": (f) =>
+    f.basis === null
+      ? `${capital(f.check)}${spaced(f.measured)} cannot be judged: ${because(f)}.`
+      : `${capital(f.check)}: ${because(f)} ${cited(f)}.`,
+  "no change": (f) => `${capital(f.check)}${spaced(f.measured)} shows no change; ${because(f)}.`,
+  seen: (f) =>
+    f.decision === "KEEP"
+      ? `${named(f)}: "${f.measured ?? ""}" is in order${f.basis === null ? "" : ` ${cited(f)}`}.`
+      : `${named(f)}: "${f.measured ?? ""}" takes the item out of service ${cited(f)}.`,
+  "no rule": (f) => `${named(f)}: "${f.measured ?? ""}" was found and no rule in force names it; a competent person decides.`,
+  missing: (f) => `${capital(f.check)}: nothing is recorded; fill "${f.heading ?? ""}".`,
+  unreadable: (f) => `${capital(f.check)}: ${quoted(f)} cannot be used: ${because(f)}.`,
+  contradiction: (f) => `${capital(f.check)}: ${quoted(f)} ${because(f)}${next(f)}.`,
+  variant: (f) =>
+    `${capital(f.check)}${spaced(f.measured)} depends on the ${f.field === undefined ? "make" : field(f.field).heading.toLowerCase()}, which is not recorded: ${because(f)}; fill "${f.heading ?? ""}".`,
+  "no section": (f) => `${because(f)}${next(f)}.`,
+  "not read": (f) => `${capital(f.check)}: "${f.measured ?? ""}" stands in "${f.heading ?? ""}", and ${because(f)}${next(f)}.`,
+  "not understood": (f) => `"${f.typed ?? ""}" stands in the column "${f.heading ?? ""}", which is not understood: ${f.type ?? ""}.`,
+  tag: (f) => `${named(f)}: ${because(f)}${next(f)}.`,
+  overload: (f) =>
+    `Another part of this assembly was found stretched or opened up${f.typed === undefined ? "" : ` on ${f.typed}`}: the whole assembly was overloaded, and this part has not been looked at since${next(f)}.`,
+  date: (f) => `The inspection date ${quotedDate(f)} is ${because(f)}${next(f)}.`,
+  record: (f) => `${quoted(f)} speaks against its use: settle it, and clear or reword it when it no longer holds.`,
+  rules: (f) => `No rule set in force (${because(f)}) says anything about a ${f.label ?? "gear"}${next(f)}.`,
+  "house limits": (f) => because(f),
+  "as-new size": (f) => `As-new sizes: ${because(f)}${next(f)}.`,
+  gear: (f) => `Gear: ${because(f)}.`,
+};
+const quotedDate = (f: Finding): string => `${f.typed ?? ""} in "${f.heading ?? ""}"`;
+
+/** Room for what a clerk typed in a line that has to fit. */
+const ROOM = 40;
+const cut = (text: string): string => (text.length > ROOM ? `${text.slice(0, ROOM - 1).trimEnd()}…` : text);
+const shortName = (f: Finding): string => named(f).replace(/ opening$/, "");
+const shortReading = (f: Finding): string => {
+  const measured = f.measured ?? "";
+  return measured === "" ? shortName(f) : `${shortName(f)}${BARE.test(measured) ? ":" : ""} ${cut(measured)}`;
+};
+const shortLimit = (f: Finding): string =>
+  `${shortReading(f)}, ${f.beyond === "WATCH" ? "watched" : f.beyond === "EXAMINE" ? "examined" : "out"} ${f.comesOut ?? ""}`;
+const shortSeen = (f: Finding): string => `${named(f)}: ${cut(f.measured ?? "")}`;
+const SHORT: Record<Why, (f: Finding) => string> = {
+  limit: shortLimit,
+  gauge: (f) => `${shortLimit(f)}: gauge too coarse`,
+  "no limit": (f) => `${shortReading(f)}: no limit in force`,
+  "not in table": (f) => `${shortReading(f)}: size not in the table`,
+  "no change": (f) => `${shortReading(f)}: no change`,
+  seen: shortSeen,
+  "no rule": shortSeen,
+  missing: (f) => `${shortName(f)}: not recorded`,
+  unreadable: (f) => `${shortName(f)}: "${cut(f.typed ?? "")}" cannot be used`,
+  contradiction: (f) => `${shortName(f)}: "${cut(f.typed ?? "")}" does not fit`,
+  variant: (f) => `${shortReading(f)}: ${f.field === undefined ? "make" : field(f.field).heading.toLowerCase()} not recorded`,
+  "no section": (f) => `${shortReading(f)}: section there not recorded`,
+  "not read": shortSeen,
+  "not understood": (f) => `"${cut(f.heading ?? "")}" not understood: ${cut(f.typed ?? "")}`,
+  tag: named,
+  overload: (f) => `Assembly overloaded${f.typed === undefined ? "" : ` on ${f.typed}`}: not inspected since`,
+  date: (f) => `Inspected ${f.typed ?? ""}: after the day of judging`,
+  record: (f) => `The log says: ${cut(f.typed ?? "")}`,
+  rules: (f) => `No rule set in force for a ${f.label ?? "gear"}`,
+  "house limits": () => "House limits cannot be applied",
+  "as-new size": () => "As-new sizes not given",
+  gear: (f) => (f.typed === undefined || f.typed === "" ? "Gear: not recorded" : `Gear: "${cut(f.typed)}" not known`),
+};

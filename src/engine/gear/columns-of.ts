@@ -25,3 +25,8 @@ export function fieldsOf(check: Check): readonly FieldId[] {
       return [check.measured];
   }
 }
+/** The columns without which a check has no reading: one direction of a section is enough, lay and layers may be taken as the worse. */
+export function neededFieldsOf(check: Check): readonly FieldId[] {
+  if (check.kind === "loss") return [check.original, check.measured];
+  return check.kind === "category" ? [check.measured, check.category] : fieldsOf(check);
+}

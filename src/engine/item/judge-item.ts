@@ -1,9 +1,11 @@
 /** One item: its cells, the checks of its gear kind, one verdict. */
 import { comesOutWords } from "../check/comes-out-at";
-import type { Finding } from "../check/finding";
-import type { Situation } from "../check/in-force";
+import { type Finding, ofItem } from "../check/finding";
+import { inUse, isFor, type Situation } from "../check/in-force";
+import { columnOf, refusedFinding } from "../check/read-sizes";
 import { evaluate } from "../check/run-check";
-import { field } from "../columns";
+import { field, type FieldId } from "../columns";
+import { neededFieldsOf } from "../gear/columns-of";
 import type { GearKind } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { matchKind } from "../names/gear-name";
@@ -18,45 +20,25 @@ import { ahead, later } from "./day";
 import { withPublishedSizes } from "./published-sizes";
 import { wordFindings } from "./remarks";
 import { tagState, type TagState } from "./tag";
-import { strayFindings, UNKNOWN } from "./unread-damage";
+import { unreadDamage, UNKNOWN } from "./unread-damage";
 import { readVariant } from "./variant";
 import { conclude, type ItemVerdict, missingOf } from "./verdict";
 
-function note(decision: Finding["decision"], check: string, sentence: string): Finding {
-  return {
-    check,
-    part: "",
-    criterion: null,
-    decision,
-    measured: null,
-    original: null,
-    limit: null,
-    share: null,
-    comesOut: null,
-    basis: null,
-    source: null,
-    sentence,
-    overload: false,
-  };
-}
 /** An inspection that has not been yet: the record is wrong, and nothing that rests on it holds. */
 function dateFinding(cells: Cells, asOf: number | null): Finding | null {
   const inspected = readDate(cells.value("inspected"));
   if (inspected.kind !== "value" || !later(inspected.value, asOf)) return null;
-  return note(
-    "NO VERDICT",
-    "date",
-    `The inspection date ${inspected.text} in "${cells.heading("inspected")}" is ${ahead(asOf)}; put the date right.`,
-  );
+  return ofItem("date", "NO VERDICT", "date", {
+    ...columnOf(cells, "inspected"),
+    typed: inspected.text,
+    because: ahead(asOf),
+    type: "put the date right",
+  });
 }
 /** Rule sets that have no limit at all for the kind pass nothing. */
 function ruleFinding({ kind, bases, house }: Situation): Finding | null {
   if (kind.criteria.some((c) => c.status !== "unconfirmed" && bases.has(c.basis)) || house?.criteria.has(kind.id) === true) return null;
-  return note(
-    "NO VERDICT",
-    "rules",
-    `No rule set in force (${[...bases].join(", ")}) says anything about a ${kind.id}; choose one that does.`,
-  );
+  return ofItem("rules", "NO VERDICT", "rules", { label: kind.id, because: [...bases].join(", "), type: "choose one that does" });
 }
 /** Another part of the assembly was found stretched: out of use until this one has been looked at after that day. */
 function overloadFinding(cells: Cells, asOf: number | null): Finding | null {
@@ -65,12 +47,10 @@ function overloadFinding(cells: Cells, asOf: number | null): Finding | null {
   const inspected = readDate(cells.value("inspected"));
   if (overload.kind === "value" && inspected.kind === "value" && inspected.value > overload.value && !later(inspected.value, asOf))
     return null;
-  const when = overload.kind === "value" ? ` on ${showDate(overload.value)}` : "";
-  return note(
-    "EXAMINE",
-    "assembly",
-    `Another part of this assembly was found stretched or opened up${when}: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.`,
-  );
+  return ofItem("overload", "EXAMINE", "assembly", {
+    ...(overload.kind === "value" && { typed: showDate(overload.value) }),
+    type: "inspect it and date the inspection after that day",
+  });
 }
 function gaugeOf(cells: Cells): { readonly gauge: Length | null; readonly finding: Finding | null } {
   const read = readLength(cells.value("gauge"), { assume: cells.unit("gauge") });
@@ -78,7 +58,7 @@ function gaugeOf(cells: Cells): { readonly gauge: Length | null; readonly findin
   if (read.kind === "missing") return { gauge: null, finding: null };
   return {
     gauge: null,
-    finding: note("NO VERDICT", "gauge", `Gauge: "${read.text}" in "${cells.heading("gauge")}" cannot be used: ${read.why}.`),
+    finding: refusedFinding({ name: "gauge", part: "" }, cells, "gauge", read),
   };
 }
 /** By which rules an item is judged, and on which day. */
@@ -93,18 +73,18 @@ export interface Judging {
 export function judgeItem(gear: CellValue, cells: Cells, judging: Judging): ItemVerdict {
   const match = matchKind(readText(gear));
   const tag = tagState(cells, judging.asOf);
-  const tagFinding = tag.out ? note("REMOVE", "tag out", tag.sentence) : null;
+  const tagFinding = tag.out
+    ? ofItem("tag", "REMOVE", "tag out", { label: tag.label, because: tag.because, ...(tag.type !== null && { type: tag.type }) })
+    : null;
   if (!match.ok) {
-    const strays = strayFindings(UNKNOWN, cells, { bases: inForce(judging.basis), gauge: null }, null);
+    const unread = unreadDamage(UNKNOWN, cells, { bases: inForce(judging.basis), gauge: null }, null);
     return conclude(
       [
-        note("NO VERDICT", "gear", `Gear: ${match.why}.`),
+        ofItem("gear", "NO VERDICT", "gear", { typed: readText(gear), because: match.why }),
         ...(tagFinding ? [tagFinding] : []),
-        ...strays.map((f) => ({ ...f, decision: "NO VERDICT" as const })),
+        ...unread.map((f) => ({ ...f, decision: "NO VERDICT" as const })),
       ],
-      [],
-      [],
-      true,
+      { kind: null, tagged: tag.out, needed: [], missing: [], notes: [], comesOut: null, gauged: true },
     );
   }
   return judgeKind(match.kind, cells, judging, tagFinding, tag);
@@ -114,15 +94,13 @@ function houseFindings(kind: GearKind, basis: readonly BasisId[], house: HouseLi
   if (!basis.includes("house")) return [];
   if (house === undefined)
     return [
-      note(
-        "NO VERDICT",
-        "house limits",
-        "The house limits are in force and were not handed over; give the range of their sheet as the basis.",
-      ),
+      ofItem("house limits", "NO VERDICT", "house limits", {
+        because: "The house limits are in force and were not handed over; give the range of their sheet as the basis.",
+      }),
     ];
   return house.refused
     .filter((row) => row.kind === null || row.kind === kind.id)
-    .map((row) => note("NO VERDICT", "house limits", row.sentence));
+    .map((row) => ofItem("house limits", "NO VERDICT", "house limits", { because: row.sentence }));
 }
 function judgeKind(
   kind: GearKind,
@@ -133,21 +111,21 @@ function judgeKind(
 ): ItemVerdict {
   const published = withPublishedSizes(kind, asGiven);
   const { cells } = published;
-  const sizeFinding = "refused" in published ? note("NO VERDICT", "as-new size", published.refused) : null;
+  const sizeFinding = "refused" in published ? ofItem("as-new size", "NO VERDICT", "as-new size", published.refused) : null;
   const { gauge, finding: gaugeFinding } = gaugeOf(cells);
   const told = kind.variants === undefined ? null : readVariant(kind.variants, cells, readText(cells.value("gear")));
   const variant = told?.kind === "known" ? told.variant : null;
   const variantFinding =
     told?.kind === "refused"
-      ? note("NO VERDICT", field(kind.variants?.field ?? "construction").heading.toLowerCase(), told.sentence)
+      ? ofItem(told.why, "NO VERDICT", field(told.field).heading.toLowerCase(), { ...columnOf(cells, told.field), ...told.facts })
       : null;
   const situation: Situation = { kind, bases: inForce(basis), gauge, variant, house: basis.includes("house") ? house : undefined };
   const results = kind.checks.map((check) => evaluate(check, cells, situation));
   const overload = overloadFinding(cells, asOf);
-  const strays = strayFindings(kind, cells, situation, variant);
+  const unread = unreadDamage(kind, cells, situation, variant);
   const findings = [
     ...results.flatMap((r) => r.findings),
-    ...strays,
+    ...unread,
     ...[tagFinding, sizeFinding, gaugeFinding, variantFinding, overload, dateFinding(cells, asOf), ruleFinding(situation)].filter(
       (f) => f !== null,
     ),
@@ -160,7 +138,20 @@ function judgeKind(
   const inspected = readDate(cells.value("inspected"));
   if (inspected.kind === "refused")
     notes.push(`The date "${inspected.text}" in "${cells.heading("inspected")}" cannot be used: ${inspected.why}`);
-  if (!tag.out && tag.sentence !== "") notes.push(tag.sentence.replace(/\.$/, ""));
+  if (!tag.out && tag.note !== null) notes.push(tag.note);
   const comesOut = kind.checks.map((check) => comesOutWords(check, cells, situation)).filter((words) => words !== null);
-  return { ...conclude(findings, notes, missingOf(kind, cells, findings), gauge !== null), comesOut: comesOut.join("; ") };
+  return conclude(findings, {
+    kind: kind.id,
+    tagged: tag.out,
+    needed: neededBy(kind, situation),
+    missing: missingOf(kind, cells, findings),
+    notes,
+    comesOut: comesOut.join("; "),
+    gauged: gauge !== null,
+  });
+}
+/** Columns of the readings without which nothing of the kind can be kept. */
+function neededBy(kind: GearKind, { bases, variant }: Situation): readonly FieldId[] {
+  const checks = kind.checks.filter((check) => check.required && inUse(check, bases) && isFor(check, variant));
+  return [...new Set(checks.flatMap((check) => neededFieldsOf(check)))];
 }

@@ -11,7 +11,9 @@ import { cite } from "../rules/documents";
 import { newShackle, SHACKLE_PATTERNS } from "../tables/shackle";
 
 const DOCUMENT = { document: "Marine code", clause: "Tables 8.5.1 and 8.5.2" } as const;
-export type AsNew = { readonly cells: Cells; readonly note: string | null } | { readonly cells: Cells; readonly refused: string };
+export type AsNew =
+  | { readonly cells: Cells; readonly note: string | null }
+  | { readonly cells: Cells; readonly refused: { readonly because: string; readonly type?: string } };
 /** The row with its missing as-new sizes filled from the table that it names. */
 export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   const { asNew } = kind;
@@ -25,23 +27,33 @@ export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   if (pattern === undefined)
     return {
       cells,
-      refused: `As-new sizes: "${named}" in "${heading}" names no table; choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes.`,
+      refused: {
+        because: `"${named}" in "${heading}" names no table`,
+        type: `choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes`,
+      },
     };
   const gear = readText(cells.value("gear"));
   if (pattern.startsWith("dee") ? /\b(bow|anchor)\b/i.test(gear) : /\b(dee|chain|d)\b/i.test(gear))
-    return { cells, refused: `As-new sizes: "${gear}" is not made to the ${pattern}, which has other sizes; type the as-new sizes.` };
+    return {
+      cells,
+      refused: { because: `"${gear}" is not made to the ${pattern}, which has other sizes`, type: "type the as-new sizes" },
+    };
   const loadHeading = cells.heading("ratedLoad");
   const load = readLoad(cells.value("ratedLoad"), loadUnitOfHeading(loadHeading));
   if (load.kind !== "value")
     return {
       cells,
-      refused: `As-new sizes: the ${pattern} needs the rated load; ${load.kind === "missing" ? `fill "${loadHeading}", such as 4 t` : `"${load.text}" in "${loadHeading}" cannot be used: ${load.why}`}.`,
+      refused: {
+        because: `the ${pattern} needs the rated load`,
+        type:
+          load.kind === "missing" ? `fill "${loadHeading}", such as 4 t` : `"${load.text}" in "${loadHeading}" cannot be used: ${load.why}`,
+      },
     };
   const sizes = newShackle(pattern, inKg(load.value).div(1000));
   if (sizes === null)
     return {
       cells,
-      refused: `As-new sizes: ${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes.`,
+      refused: { because: `${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes` },
     };
   const values = new Map<FieldId, string>(filled.map(({ column, part }) => [column, `${String(sizes[part])} mm`]));
   const told = [...values].map(([id, size]) => `${field(id).heading} ${size}`).join(", ");

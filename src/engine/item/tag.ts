@@ -4,11 +4,16 @@ import { readDate } from "../reading/date";
 import { DENIED, DOUBT, readText } from "../reading/text";
 import { ahead, later } from "./day";
 
-export interface TagState {
-  /** Tagged out and not released. */
-  readonly out: boolean;
-  readonly sentence: string;
-}
+/** Tagged out and not released, and why; or in service, with a note where a tag was lifted. */
+export type TagState =
+  | {
+      readonly out: true;
+      /** "Tagged out on 2026-01-05" */
+      readonly label: string;
+      readonly because: string;
+      readonly type: string | null;
+    }
+  | { readonly out: false; readonly note: string | null };
 /** Words in "Released by" that name nobody: an answer or a mark where the name should be. */
 const NO_NAME =
   /^((yes|y|ok|okay|done|true|released?|cleared|approved|accepted|passed|signed|signature|initials|same|ditto|as above|nil|open|date|name|someone|anyone|by|on|and|(a |the )?(qualified|competent) person)\b[ .,;:-]*)+$/i;
@@ -29,29 +34,29 @@ export function tagState(cells: Cells, asOf: number | null): TagState {
   const tagged = cells.value("tagged");
   const text = readText(tagged);
   if (text === "" || /^(no\.?|n|none|nil|false|0|[-—–]+|not (tagged( out)?|applicable)|in service|n\/?a)$/i.test(text))
-    return { out: false, sentence: "" };
+    return { out: false, note: null };
   const taggedOn = readDate(tagged);
   const by = readText(cells.value("releasedBy"));
   const on = readDate(cells.value("releasedOn"));
   const since = taggedOn.kind === "value" ? ` on ${showDate(taggedOn.value)}` : "";
+  const stays = (because: string, type: string | null = null): TagState => ({ out: true, label: `Tagged out${since}`, because, type });
   if (taggedOn.kind === "refused" && text !== "1" && PART_OF_DATE.test(text))
-    return {
-      out: true,
-      sentence: `Tagged out: "${text}" in "${cells.heading("tagged")}" cannot be read as a date (${taggedOn.why}), so no release can be told to be later.`,
-    };
+    return stays(
+      `"${text}" in "${cells.heading("tagged")}" cannot be read as a date (${taggedOn.why}), so no release can be told to be later`,
+    );
   if (!names(by))
-    return {
-      out: true,
-      sentence: `Tagged out${since}: ${by === "" ? "no release by a named qualified person is recorded" : `"${by}" in "${cells.heading("releasedBy")}" is no release by a named qualified person`}; fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release.`,
-    };
-  if (on.kind !== "value")
-    return { out: true, sentence: `Tagged out${since}: the release by ${by} has no date; fill "${cells.heading("releasedOn")}".` };
-  if (taggedOn.kind === "value" && on.value < taggedOn.value)
-    return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, before the tag.` };
-  if (later(on.value, asOf))
-    return { out: true, sentence: `Tagged out${since}: the release by ${by} is dated ${showDate(on.value)}, which is ${ahead(asOf)}.` };
+    return stays(
+      by === ""
+        ? "no release by a named qualified person is recorded"
+        : `"${by}" in "${cells.heading("releasedBy")}" is no release by a named qualified person`,
+      `fill "${cells.heading("releasedBy")}" and "${cells.heading("releasedOn")}" only after that release`,
+    );
+  if (on.kind !== "value") return stays(`the release by ${by} has no date`, `fill "${cells.heading("releasedOn")}"`);
+  const released = `the release by ${by} is dated ${showDate(on.value)}`;
+  if (taggedOn.kind === "value" && on.value < taggedOn.value) return stays(`${released}, before the tag`);
+  if (later(on.value, asOf)) return stays(`${released}, which is ${ahead(asOf)}`);
   return {
     out: false,
-    sentence: `Was tagged out${taggedOn.kind === "value" ? since : " (the tag has no date)"}; released by ${by} on ${showDate(on.value)}.`,
+    note: `Was tagged out${taggedOn.kind === "value" ? since : " (the tag has no date)"}; released by ${by} on ${showDate(on.value)}`,
   };
 }

@@ -2,9 +2,9 @@
  * Readings that stand in a row and that no check of its gear kind reads: broken wires at the end of a web sling, a bent
  * beam. They are never silent: what shows damage is EXAMINE, what cannot be told is NO VERDICT.
  */
-import type { Finding } from "../check/finding";
+import { finding, type Finding } from "../check/finding";
 import { inUse, isFor, type Situation } from "../check/in-force";
-import { plain } from "../check/read-sizes";
+import { columnOf } from "../check/read-sizes";
 import { evaluate } from "../check/run-check";
 import { field, type FieldId } from "../columns";
 import { fieldsOf } from "../gear/columns-of";
@@ -38,20 +38,20 @@ function loosened(check: Check): Check {
 }
 /** One size without the other shows nothing. */
 const PAIRS: ReadonlySet<Check["kind"]> = new Set<Check["kind"]>(["loss", "growth", "least"]);
-const STRAYS = new WeakMap<GearKind, Map<string, readonly Check[]>>();
+const UNREAD = new WeakMap<GearKind, Map<string, readonly Check[]>>();
 /** Checks of columns that no check of the kind reads under these rule sets and for this variant. */
-function straysOf(kind: GearKind, { bases, variant }: Pick<Situation, "bases" | "variant">): readonly Check[] {
-  const byCase = STRAYS.get(kind) ?? new Map<string, readonly Check[]>();
-  STRAYS.set(kind, byCase);
+function unreadBy(kind: GearKind, { bases, variant }: Pick<Situation, "bases" | "variant">): readonly Check[] {
+  const byCase = UNREAD.get(kind) ?? new Map<string, readonly Check[]>();
+  UNREAD.set(kind, byCase);
   const id = `${variant ?? ""}|${[...bases].join(",")}`;
-  let strays = byCase.get(id);
-  if (!strays) {
+  let unread = byCase.get(id);
+  if (!unread) {
     const read = new Set(kind.checks.filter((check) => inUse(check, bases) && isFor(check, variant)).flatMap((check) => fieldsOf(check)));
-    byCase.set(id, (strays = [...ALL].filter(([column]) => !read.has(column)).map(([, check]) => check)));
+    byCase.set(id, (unread = [...ALL].filter(([column]) => !read.has(column)).map(([, check]) => check)));
   }
-  return strays;
+  return unread;
 }
-/** A kind that is not in the catalogue: every column is a stray. */
+/** A kind that is not in the catalogue: no column is read. */
 export const UNKNOWN: GearKind = {
   id: "gear of unknown kind",
   plural: "gear of unknown kinds",
@@ -68,14 +68,14 @@ function situationFor(check: Check, kind: GearKind, situation: Omit<Situation, "
   if (check.kind !== "loss") return { ...situation, kind: bare, variant: null, house: undefined };
   return {
     ...situation,
-    kind: { ...bare, parts: { [check.part]: "moderate" }, criteria: practiceWear("stray", [check.name], ["most"]) },
+    kind: { ...bare, parts: { [check.part]: "moderate" }, criteria: practiceWear("unread", [check.name], ["most"]) },
     bases: new Set(["practice"]),
     variant: null,
     house: undefined,
   };
 }
 /** What a row records beside the checks of its kind, as far as it speaks against the item. */
-export function strayFindings(
+export function unreadDamage(
   kind: GearKind,
   cells: Cells,
   situation: Omit<Situation, "kind" | "variant">,
@@ -90,19 +90,19 @@ export function strayFindings(
     (field(shows(check)).type === "sound" && HAS_NONE.test(text(shows(check)))) ||
     cells.value(shows(check)) === 0 ||
     /^0+([.,]0+)?$/.test(text(shows(check)));
-  const strays = straysOf(kind, { bases: situation.bases, variant });
+  const unread = unreadBy(kind, { bases: situation.bases, variant });
   // A word of damage in the place of a size needs no other size.
-  const told = strays
+  const named = unread
     .filter((check) => PAIRS.has(check.kind) && isFault(cells.value(shows(check))))
-    .map((check) => asStray(plain(check, "EXAMINE", "", { measured: text(shows(check)) }), check, kind, cells));
-  const judged = strays
+    .map((check) => asUnread(finding("not read", "EXAMINE", check, { measured: text(shows(check)) }), check, kind, cells));
+  const judged = unread
     .filter((check) => !nothing(check))
     .flatMap((check) =>
       evaluate(check, cells, situationFor(check, kind, situation))
         .findings.filter((f) => tells(f, check))
-        .map((f) => asStray(f, check, kind, cells)),
+        .map((f) => asUnread(f, check, kind, cells)),
     );
-  return [...told, ...judged];
+  return [...named, ...judged];
 }
 function isFault(cell: CellValue): boolean {
   const read = typeof cell === "string" ? readSeen(cell, "fault") : null;
@@ -113,15 +113,17 @@ function tells(finding: Finding, check: Check): boolean {
   if (finding.decision === "KEEP" || finding.decision === "WATCH" || finding.share === 0) return false;
   return finding.measured !== null || !PAIRS.has(check.kind);
 }
-function asStray(finding: Finding, check: Check, kind: GearKind, cells: Cells): Finding {
-  const heading = cells.heading(shows(check));
-  if (finding.measured === null) return finding;
+function asUnread(found: Finding, check: Check, kind: GearKind, cells: Cells): Finding {
+  if (found.measured === null) return found;
   // "no" under a heading such as Threads sound may also say that there are none.
   const sound = field(shows(check)).type === "sound";
   const next = sound ? "type n/a where there is none, else have it examined" : "have it examined by a competent person";
   return {
-    ...finding,
+    ...found,
+    ...columnOf(cells, shows(check)),
+    why: "not read",
     decision: sound ? "NO VERDICT" : "EXAMINE",
-    sentence: `${check.name.charAt(0).toUpperCase()}${check.name.slice(1)}: "${finding.measured}" stands in "${heading}", and no check of ${kind.plural} reads that column; ${next}.`,
+    because: `no check of ${kind.plural} reads that column`,
+    type: next,
   };
 }

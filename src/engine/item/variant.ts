@@ -1,4 +1,5 @@
-import { field } from "../columns";
+import type { Finding } from "../check/finding";
+import { field, type FieldId } from "../columns";
 import type { Variants } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { matchVariant, names, unsure, wordsOf } from "../names/variant-name";
@@ -8,14 +9,23 @@ import { recordedText, tidy } from "../reading/text";
 export type VariantRead =
   | { readonly kind: "known"; readonly variant: string; readonly assumed: string | null }
   | { readonly kind: "open" }
-  | { readonly kind: "refused"; readonly sentence: string };
+  | {
+      readonly kind: "refused";
+      readonly why: "unreadable" | "contradiction";
+      readonly field: FieldId;
+      readonly facts: Pick<Finding, "typed" | "because" | "type">;
+    };
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
   const { names: known, blank, another } = variants;
   const text = recordedText(cells.value(variants.field));
   const { heading } = field(variants.field);
-  const typed = `${heading}: "${text}" in "${cells.heading(variants.field)}"`;
-  if (another?.words.test(text) === true)
-    return { kind: "refused", sentence: `${typed} is a ${another.kind}; name the gear "${another.kind}".` };
+  const contradiction = (because: string, type: string): VariantRead => ({
+    kind: "refused",
+    why: "contradiction",
+    field: variants.field,
+    facts: { typed: text, because, type },
+  });
+  if (another?.words.test(text) === true) return contradiction(`is a ${another.kind}`, `name the gear "${another.kind}"`);
   if (Object.keys(known).length === 0) return { kind: "open" };
   const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
   const silent = text !== "" && wordsOf(tidy(text)).every((word) => variants.beside?.test(word) === true);
@@ -30,8 +40,14 @@ export function readVariant(variants: Variants, cells: Cells, gear: string): Var
   }
   const variant = matchVariant(known, text);
   if (variant !== null && told !== undefined && told.variant !== variant)
-    return { kind: "refused", sentence: `${typed} does not go with "${gear}", which is ${told.variant}; put the one that is wrong right.` };
-  if (variant === null) return { kind: "refused", sentence: `${typed} cannot be used: type ${Object.keys(known).join(", ")}.` };
+    return contradiction(`does not go with "${gear}", which is ${told.variant}`, "put the one that is wrong right");
+  if (variant === null)
+    return {
+      kind: "refused",
+      why: "unreadable",
+      field: variants.field,
+      facts: { typed: text, because: `type ${Object.keys(known).join(", ")}` },
+    };
   const inWords = (known[variant] ?? []).concat(variant).some((name) => typeof name === "string" && names(name, wordsOf(tidy(text))));
   return {
     kind: "known",

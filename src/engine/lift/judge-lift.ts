@@ -1,5 +1,6 @@
 /** Before the lift: can the gear of one hook-up carry the load? Every figure that is missing refuses; nothing is guessed. */
 import { judge } from "../check/compare";
+import { sentenceOf } from "../check/sentences";
 import { field } from "../columns";
 import { outOfUse } from "../decision";
 import { dueState } from "../due/intervals";
@@ -238,8 +239,9 @@ function outBecause(item: ItemResult, asOf: number): string | null {
   if (item.id === "") return `${nameOf(item)} has no id; give it one, so that it can be told apart.`;
   if (item.tagged) return `${nameOf(item)} is tagged out and stays out of use until its release by a qualified person is recorded.`;
   const { decision, deciding, reason } = item.verdict;
-  if (decision === "DRESS") return `${nameOf(item)} is to be dressed and measured again before it is used: ${deciding?.sentence ?? reason}`;
-  if (outOfUse(decision)) return `${nameOf(item)} is out of use, ${decision}: ${deciding?.sentence ?? reason}`;
+  if (decision === "DRESS")
+    return `${nameOf(item)} is to be dressed and measured again before it is used: ${deciding === null ? reason : sentenceOf(deciding)}`;
+  if (outOfUse(decision)) return `${nameOf(item)} is out of use, ${decision}: ${deciding === null ? reason : sentenceOf(deciding)}`;
   const due = dueState(item.nextDue, asOf);
   // Due on the day itself is due: a day later it would be overdue.
   if (due !== "OVERDUE" && dueState(item.nextDue, asOf + 1) === "OVERDUE")

@@ -65,7 +65,7 @@ export function readFigure(text: string, decimalComma: boolean | undefined): Fig
 export function readCount(cell: CellValue): Read<Exact> {
   const plain = readPlain(cell);
   if (plain.kind !== "value") return plain;
-  if (!plain.value.mod(1).equals(0)) return refused(plain.text, "a count is a whole number");
+  if (!plain.value.isWhole()) return refused(plain.text, "a count is a whole number");
   return plain;
 }
 /** An angle in degrees from 0. */

@@ -1,5 +1,6 @@
 /** One item under every rule set by itself: where sources disagree, this shows which says what. */
 import type { Finding } from "../check/finding";
+import { sentenceOf } from "../check/sentences";
 import type { FieldId } from "../columns";
 import { type Decision, outOfUse, rank, worstOf } from "../decision";
 import { judgeItem } from "../item/judge-item";
@@ -29,28 +30,26 @@ export interface Comparison {
   readonly sets: readonly Compared[];
 }
 /** No rule of the set holds a limit for this reading or this kind; nothing is wrong with the reading. */
-function wantsLimit({ check, criterion, decision, sentence }: Finding): boolean {
-  if (criterion !== null || decision !== "NO VERDICT") return false;
-  return (
-    check === "rules" || sentence.includes("the rules in force hold no limit for it") || sentence.endsWith("; choose a basis that has one.")
+const wantsLimit = ({ why }: Finding): boolean => why === "no limit" || why === "rules";
+/** The same said twice: every fact that a sentence is made from agrees. */
+function sameFacts(a: Finding, b: Finding): boolean {
+  return (["why", "check", "decision", "field", "typed", "because", "type", "measured", "criterion"] as const).every(
+    (fact) => a[fact] === b[fact],
   );
 }
 /** The overload of an assembly is known from its other rows, so it stands in the item's verdict and in none of a row alone. */
 function heldAlways(item: Pick<ItemResult, "verdict">, alone: readonly ItemVerdict[]): readonly Finding[] {
-  const assembly = item.verdict.findings.filter((f) => f.check === "assembly" && f.criterion === null);
+  const assembly = item.verdict.findings.filter((f) => f.why === "overload");
   const [first, ...rest] = alone.map((verdict) => verdict.findings);
   const shared = (first ?? []).filter(
     (f) =>
-      f.criterion === null &&
-      outOfUse(f.decision) &&
-      !wantsLimit(f) &&
-      rest.every((findings) => findings.some(({ sentence }) => sentence === f.sentence)),
+      f.criterion === null && outOfUse(f.decision) && !wantsLimit(f) && rest.every((findings) => findings.some((g) => sameFacts(f, g))),
   );
-  const once = new Map([...shared, ...assembly].map((f) => [f.sentence, f]));
-  return [...once.values()].sort((a, b) => rank(a.decision) - rank(b.decision));
+  const once = [...shared, ...assembly].filter((f, at, all) => all.findIndex((g) => sameFacts(f, g)) === at);
+  return once.sort((a, b) => rank(a.decision) - rank(b.decision));
 }
 function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Finding[]): Compared {
-  const own = findings.filter((f) => !always.some(({ sentence }) => sentence === f.sentence));
+  const own = findings.filter((f) => !always.some((g) => sameFacts(f, g)));
   const decision = worstOf([...always, ...own].map((f) => f.decision));
   const unlimited = own.filter(wantsLimit);
   const told = own.find((f) => f.decision === decision && !wantsLimit(f));
@@ -62,7 +61,7 @@ function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Fi
     silent,
     asFar: silent && limited.length > 0 ? worstOf(limited) : null,
     unlimited: silent ? [...new Set(unlimited.map((f) => f.check))] : [],
-    sentence: told?.sentence ?? "",
+    sentence: told === undefined ? "" : sentenceOf(told),
   };
 }
 /** What each rule set alone says of an item, read by the headings of its log. */

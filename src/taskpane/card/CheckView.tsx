@@ -1,6 +1,7 @@
 /** One check of the item card: decision, bar, sentence, source, and the other limits it was held against. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { Finding } from "../../engine/check/finding";
+import { sentenceOf } from "../../engine/check/sentences";
 import { BASES } from "../../engine/rules/rule-sets";
 import { capital } from "../../engine/words";
 import { DecisionChip } from "../shared/Chip";
@@ -51,7 +52,7 @@ export function CheckView({ group, number, gear, across, told }: Props) {
         <DecisionChip decision={first.decision} />
       </div>
       <CheckBar finding={first} />
-      {!told && <p className={styles.text}>{first.sentence}</p>}
+      {!told && <p className={styles.text}>{sentenceOf(first)}</p>}
       {lines.size > 0 && (
         <ul className={styles.others} aria-label={`Other limits for ${group.check}`}>
           {[...lines].map((line) => (
@@ -64,7 +65,7 @@ export function CheckView({ group, number, gear, across, told }: Props) {
 }
 /** A further limit in one line; a finding without a limit keeps its sentence. */
 function otherLine(finding: Finding, gear: string | null, across: boolean): string {
-  if (finding.share === null || finding.comesOut === null) return finding.sentence;
+  if (finding.share === null || finding.comesOut === null) return sentenceOf(finding);
   const basis = finding.basis === null ? "" : `${BASES[finding.basis].name}: `;
   const source = finding.source === null ? "" : `, ${finding.source}`;
   const words = limitWords(finding, gear);

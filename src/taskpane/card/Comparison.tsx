@@ -1,6 +1,7 @@
 /** The item under each rule set by itself: where the sources disagree, this shows which says what. */
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { useMemo } from "react";
+import { sentenceOf } from "../../engine/check/sentences";
 import type { HeadingMatch } from "../../engine/log/match-headings";
 import { compareBases } from "../../engine/report/compare-rules";
 import type { ItemResult } from "../../engine/report/model";
@@ -38,13 +39,13 @@ export function Comparison({ item, headings, asOf }: Props) {
   const { always, sets } = useMemo(() => compareBases(item, headings, asOf), [item, headings, asOf]);
   return (
     <Folded title="Under each rule set alone">
-      {always.map(({ decision, sentence }) => (
-        <div key={sentence}>
+      {always.map((finding) => (
+        <div key={sentenceOf(finding)}>
           <div className={styles.line}>
             <span>Under any rules</span>
-            <DecisionChip decision={decision} />
+            <DecisionChip decision={finding.decision} />
           </div>
-          <p className={styles.why}>{sentence}</p>
+          <p className={styles.why}>{sentenceOf(finding)}</p>
         </div>
       ))}
       <ul className={styles.list} aria-label="What each rule set says">

@@ -2,6 +2,7 @@
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { ArrowLeft16Regular } from "@fluentui/react-icons/svg/arrow-left";
 import { Fragment, type KeyboardEvent, useEffect, useMemo, useRef } from "react";
+import { leadOf } from "../../engine/check/sentences";
 import { outOfUse } from "../../engine/decision";
 import { actionOf } from "../../engine/report/fit-for-use";
 import type { ItemResult, Report } from "../../engine/report/model";
@@ -14,7 +15,7 @@ import { CheckView } from "./CheckView";
 import { Comparison } from "./Comparison";
 import { acrossIn } from "./direction";
 import { factsOf } from "./facts";
-import { groupChecks, leadOf, numberParts } from "./group-checks";
+import { groupChecks, numberParts } from "./group-checks";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -65,8 +66,8 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
   const { headings, asOf } = report;
   const parts = numberParts(verdict);
   const groups = groupChecks(verdict);
-  const { lead, told } = leadOf(verdict, groups);
-  const across = useMemo(() => acrossIn(item, headings), [item, headings]);
+  const lead = leadOf(verdict.decision, verdict.parts);
+  const across = useMemo(() => acrossIn(verdict), [verdict]);
   const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
   useEffect(() => {
     title.current?.focus();
@@ -126,7 +127,7 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
               number={parts.find((part) => part.part === group.part)?.number}
               gear={item.gear}
               across={across}
-              told={group.first === told}
+              told={group.first === verdict.parts.lead}
             />
           ))}
         </ul>

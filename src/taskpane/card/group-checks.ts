@@ -1,6 +1,5 @@
 /** The findings of an item put together by check, and the parts that they name. Pure. */
 import type { Finding } from "../../engine/check/finding";
-import { tellNearest } from "../../engine/check/sentences";
 import { type Decision, worse } from "../../engine/decision";
 import type { ItemVerdict } from "../../engine/item/verdict";
 
@@ -28,25 +27,6 @@ export function groupChecks(verdict: ItemVerdict): CheckGroup[] {
     else groups.set(key, { first: finding, others: [] });
   }
   return [...groups].map(([key, { first, others }]) => ({ key, check: first.check, part: first.part, first, others }));
-}
-/** The reason without what the checks and notes below it say, and the finding whose sentence it has said. */
-export function leadOf(
-  { reason, notes }: ItemVerdict,
-  groups: readonly CheckGroup[],
-): { readonly lead: string; readonly told: Finding | null } {
-  const told =
-    groups.find(
-      ({ first }) =>
-        reason.includes(tellNearest(first.sentence)) && (reason.startsWith(first.sentence) || !reason.includes(first.sentence)),
-    )?.first ?? null;
-  const below = [
-    ...groups
-      .map(({ first }) => first)
-      .filter((finding) => finding !== told)
-      .map(({ sentence }) => sentence),
-    ...notes.map((note) => `${note}.`),
-  ];
-  return { lead: below.reduce((text, sentence) => text.replace(` ${sentence}`, ""), reason), told };
 }
 /** Parts in the order of the findings, so that the worst part has number 1. */
 export function numberParts(verdict: ItemVerdict): NumberedPart[] {

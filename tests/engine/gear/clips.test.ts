@@ -1,3 +1,4 @@
+import { sentenceOf } from "../../../src/engine/check/sentences";
 import { describe, expect, it } from "vitest";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../../fixtures/clips";
 import { good, judged, kindTests, onEveryFitting, onSight, PRACTICE } from "../helpers";
@@ -150,7 +151,7 @@ describe("clips of other material than drop forged", () => {
     // 3/4 in: 4 drop forged, 5 of other material.
     const count = (n: number) => judged({ ...clips, clipType: "", clips: n }).findings.find((f) => f.check === "clip count");
     expect([5, 4, 3].map((n) => count(n)?.decision)).toEqual(["KEEP", "NO VERDICT", "REMOVE"]);
-    expect(count(4)?.sentence).toBe(
+    expect(sentenceOf(count(4)!)).toBe(
       'Clip count 4 depends on the clip type, which is not recorded: KEEP as drop forged U-bolt, KEEP as drop forged fist grip, REMOVE as other material; fill "Clip type".',
     );
   });

@@ -13,10 +13,10 @@ import type { Limit } from "../../rules/criterion";
 import { cite } from "../../rules/documents";
 import { leastNumber, tableName } from "../../tables/look-up";
 import { type Figure, literal } from "../allowance";
-import type { Finding } from "../finding";
+import { finding, type Finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against, meet } from "../meet-limits";
-import { blurOf, type InTheWay, inUnit, length, lengthShow, missingFinding, plain, refusedFinding, typed, unread } from "../read-sizes";
+import { against, CHOOSE_BASIS, meet, NO_LIMIT } from "../meet-limits";
+import { blurOf, type InTheWay, inUnit, length, lengthShow, missingFinding, refusedFinding, typed, unread } from "../read-sizes";
 import { capital } from "../../words";
 
 /** The size that a measure is held against, or the findings that stand in the way. */
@@ -114,12 +114,13 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
     }
     if (needed === null) {
       findings.push(
-        plain(
-          check,
-          "NO VERDICT",
-          `${capital(check.name)}: size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used [${criterion.basis}: ${cite(criterion.source)}].`,
-          { basis: criterion.basis, source: cite(criterion.source), criterion: criterion.id, measured },
-        ),
+        finding("not in table", "NO VERDICT", check, {
+          because: `size ${named} is not in ${"table" in limit ? tableName(limit.table) : "the rule"}; a neighbouring row is never used`,
+          basis: criterion.basis,
+          source: cite(criterion.source),
+          criterion: criterion.id,
+          measured,
+        }),
       );
       continue;
     }
@@ -137,16 +138,7 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
   }
   if (findings.length === 0 && notes.length > 0) return { findings: [], notes };
   if (findings.length === 0)
-    return {
-      findings: [
-        plain(
-          check,
-          "NO VERDICT",
-          `${capital(check.name)} ${measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`,
-        ),
-      ],
-      notes: [],
-    };
+    return { findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured })], notes: [] };
   return { findings, notes };
 }
 /** What a size asks for, in the unit of the reading; null where the table has no row for the size. */

@@ -9,11 +9,10 @@ import { metricOf } from "../../tables/chain";
 import { mostOf } from "../../tables/look-up";
 import { type Figure, literal } from "../allowance";
 import { fitOf, judge } from "../compare";
+import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against } from "../meet-limits";
-import { blurOf, inUnit, length, lengthShow, plain, typed, unread } from "../read-sizes";
-import { tellRefused } from "../sentences";
-import { capital } from "../../words";
+import { against, NO_LIMIT } from "../meet-limits";
+import { blurOf, inUnit, length, lengthShow, refusedFinding, typed, unread } from "../read-sizes";
 
 /** A forged or welded link may be somewhat thicker than its nominal size; a groove may be cut up to 10 % over the rope. */
 const LINK_EXCESS = exact("1.1");
@@ -61,16 +60,10 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
   if (fit !== "as it is" && fit !== "noise")
     return {
       findings: [
-        plain(
-          check,
-          "NO VERDICT",
-          tellRefused(
-            check.name,
-            cells.heading(check.measured),
-            texts[1],
-            `${texts[1]} does not fit size ${texts[0]}; check size and unit`,
-          ),
-        ),
+        refusedFinding(check, cells, check.measured, {
+          text: texts[1],
+          why: `${texts[1]} does not fit size ${texts[0]}; check size and unit`,
+        }),
       ],
       notes: [],
     };
@@ -90,15 +83,15 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
   };
   const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);
+  const [passedOver] = result.notes;
   return unjudged
     ? {
         findings: [
-          plain(
-            check,
-            "NO VERDICT",
-            `${capital(check.name)} ${texts[1]} cannot be judged: ${result.notes[0] ?? "the rules in force hold no limit for it"}.`,
-            { measured: texts[1], ...(judge(used, ZERO, "above").beyond ? {} : { share: 0 }) },
-          ),
+          finding(passedOver === undefined ? "no limit" : "not in table", "NO VERDICT", check, {
+            because: passedOver ?? NO_LIMIT,
+            measured: texts[1],
+            ...(judge(used, ZERO, "above").beyond ? {} : { share: 0 }),
+          }),
         ],
         notes: result.notes,
       }

@@ -40,25 +40,25 @@ function sections(check: LossCheck, asGiven: Cells, situation: Situation): Secti
   const named = cells.part === undefined || check.original !== "sectionNew" ? null : matchPart(situation.kind, cells.part);
   const part = named ?? { part: check.part, stress: situation.kind.parts[check.part] ?? "high" };
   const at: Check = { ...check, part: part.part };
-  const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId }[] = [
+  const pairs: { readonly read: Pair | InTheWay | null; readonly measured: FieldId; readonly direction?: "across" }[] = [
     { read: readPair(at, cells, check.original, check.measured, check.required), measured: check.measured },
   ];
   // Wear both ways halves the allowance, so one size of the second direction without the other cannot be passed over.
   if (acrossOriginal && acrossMeasured && [acrossOriginal, acrossMeasured].some((id) => length(cells, id).kind !== "missing"))
-    pairs.push({ read: readPair(across(at), cells, acrossOriginal, acrossMeasured, true), measured: acrossMeasured });
+    pairs.push({ read: readPair(across(at), cells, acrossOriginal, acrossMeasured, true), measured: acrossMeasured, direction: "across" });
 
   const findings: Finding[] = [];
   const notes: string[] = [];
   const figures: Figure[] = [];
-  for (const { read, measured } of pairs) {
+  for (const { read, measured, direction } of pairs) {
     if (read === null) continue;
     if ("inTheWay" in read) {
-      findings.push(...read.inTheWay);
+      findings.push(...(direction ? read.inTheWay.map((f) => ({ ...f, direction })) : read.inTheWay));
       continue;
     }
     const change = changeOf(at, cells, read.original, read.measured, read.texts, "loss", measured);
     if (!("used" in change)) {
-      findings.push(change);
+      findings.push(direction ? { ...change, direction } : change);
       continue;
     }
     const { used, unit, base, note } = change;
@@ -73,6 +73,7 @@ function sections(check: LossCheck, asGiven: Cells, situation: Situation): Secti
       show,
       measured: now,
       original,
+      ...(direction && { direction }),
       ...blurOf(situation, unit, 2),
     });
   }

@@ -11,10 +11,10 @@ import { recordedText } from "../../reading/text";
 import type { Criterion, StressClass } from "../../rules/criterion";
 import { type Figure, literal } from "../allowance";
 import { judge } from "../compare";
+import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { against } from "../meet-limits";
-import { blurOf, changeOf, inUnit, length, lengthShow, missingFinding, plain, readPair, refusedFinding, typed } from "../read-sizes";
-import { tellRefused, tellSound, tellUnruled } from "../sentences";
+import { blurOf, changeOf, inUnit, length, lengthShow, missingFinding, readPair, refusedFinding, typed } from "../read-sizes";
 
 /** The wear check of a part, else the one whose limits hold at parts without their own. A hook's load pin is told at its body and is no measure of the body. */
 export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "loss" }) | undefined {
@@ -67,23 +67,16 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   if (depth.kind === "missing")
     return thinner || placeNamed(check, cells) ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const gone = !judge(depth.value.size, ZERO, "above").beyond;
-  if (gone && !thinner)
-    return { findings: [plain(check, "KEEP", tellSound("nicks", depth.text, null, null), { measured: depth.text })], notes: [] };
+  if (gone && !thinner) return { findings: [finding("seen", "KEEP", check, { label: "nicks", measured: depth.text })], notes: [] };
   const text = recordedText(cells.value(check.at));
   const part = text === "" ? null : matchPart(situation.kind, text);
   if (text !== "" && part === null)
     return {
       findings: [
-        plain(
-          check,
-          "NO VERDICT",
-          tellRefused(
-            check.name,
-            cells.heading(check.at),
-            text,
-            `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`,
-          ),
-        ),
+        refusedFinding(check, cells, check.at, {
+          text,
+          why: `it is no part of a ${situation.kind.id}; the parts are ${Object.keys(situation.kind.parts).join(", ")}`,
+        }),
       ],
       notes: [],
     };
@@ -93,12 +86,11 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   if (section === "not measured")
     return {
       findings: [
-        plain(
-          check,
-          "EXAMINE",
-          `Nick ${typed(depth)} deep at the ${part?.part ?? ""}: the section there is not recorded, so what grinding would leave cannot be told; fill "${cells.heading(check.sectionNew)}" and "${cells.heading(check.sectionNow)}".`,
-          { measured: depth.text },
-        ),
+        finding("no section", "EXAMINE", check, {
+          measured: depth.text,
+          because: `Nick ${typed(depth)} deep at the ${part?.part ?? ""}: the section there is not recorded, so what grinding would leave cannot be told`,
+          type: `fill "${cells.heading(check.sectionNew)}" and "${cells.heading(check.sectionNow)}"`,
+        }),
       ],
       notes: [],
     };
@@ -135,7 +127,7 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
     : { findings: result.findings, notes: [...result.notes, ...note] };
 }
 const nickWithoutSection = (check: Check, depth: { readonly text: string }): CheckResult => ({
-  findings: [plain(check, "EXAMINE", tellUnruled("nick", depth.text), { measured: depth.text })],
+  findings: [finding("no rule", "EXAMINE", check, { measured: depth.text })],
   notes: [],
 });
 /** Depth that may still be ground off: the least that the criteria in force leave, or null when none sets an allowance. */

@@ -4,9 +4,9 @@ import type { Check } from "../../gear/kind";
 import type { Cells } from "../../log/cells";
 import { readSeen } from "../../reading/observation";
 import { cite } from "../../rules/documents";
+import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { missingFinding, plain, refusedFinding } from "../read-sizes";
-import { tellSeen, tellSound, tellUnruled } from "../sentences";
+import { missingFinding, refusedFinding } from "../read-sizes";
 
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
   const { type, soundWords = [] } = field(check.measured);
@@ -18,29 +18,17 @@ export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situati
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const criteria = criteriaFor(check, situation, "high", false);
   const [first] = criteria;
+  const measured = read.text;
   if (read.value === "sound")
     return {
-      findings: [
-        plain(check, "KEEP", tellSound(check.name, read.text, first ? cite(first.source) : null, first?.basis ?? null), {
-          measured: read.text,
-        }),
-      ],
+      findings: [finding("seen", "KEEP", check, { measured, ...(first && { basis: first.basis, source: cite(first.source) }) })],
       notes: [],
     };
-  if (!first)
-    return {
-      findings: [plain(check, "EXAMINE", tellUnruled(check.name, read.text), { measured: read.text, overload: check.overload === true })],
-      notes: [],
-    };
+  const overload = check.overload === true;
+  if (!first) return { findings: [finding("no rule", "EXAMINE", check, { measured, overload })], notes: [] };
   return {
     findings: criteria.map((c) =>
-      plain(check, c.beyond, tellSeen(check.name, read.text, cite(c.source), c.basis), {
-        criterion: c.id,
-        measured: read.text,
-        basis: c.basis,
-        source: cite(c.source),
-        overload: check.overload === true,
-      }),
+      finding("seen", c.beyond, check, { criterion: c.id, measured, basis: c.basis, source: cite(c.source), overload }),
     ),
     notes: [],
   };

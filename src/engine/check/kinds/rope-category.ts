@@ -8,12 +8,10 @@ import { recordedText } from "../../reading/text";
 import { cite } from "../../rules/documents";
 import { brokenWiresFrom, type Spooling } from "../../tables/rope";
 import type { Figure } from "../allowance";
-import type { Finding } from "../finding";
+import { finding, type Finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { meet } from "../meet-limits";
-import { missingFinding, plain, refusedFinding } from "../read-sizes";
-import { tellRefused } from "../sentences";
-import { capital } from "../../words";
+import { CHOOSE_BASIS, meet, NO_LIMIT } from "../meet-limits";
+import { missingFinding, refusedFinding } from "../read-sizes";
 
 type CategoryCheck = Check & { kind: "category" };
 interface Rope {
@@ -29,9 +27,7 @@ const SINGLE = /^(single|1|one)([- ]layer)?$/i;
 const MULTI = /^(multi|multiple|several|two|three|[2-9])([- ]?layers?)?$/i;
 /** Category, lay and layers of a rope, or the findings that stand in the way. */
 function readRope(check: CategoryCheck, cells: Cells): Rope | readonly Finding[] {
-  const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [
-    plain(check, "NO VERDICT", tellRefused(check.name, cells.heading(id), text, why)),
-  ];
+  const refuse = (id: typeof check.lay, text: string, why: string): readonly Finding[] => [refusedFinding(check, cells, id, { text, why })];
   const category = recordedText(cells.value(check.category));
   if (category === "") return [missingFinding(check, cells, check.category)];
   const digits = /^(?:rcn ?)?0*(\d{1,2})$/i.exec(category)?.[1];
@@ -83,14 +79,7 @@ export function category(check: CategoryCheck, cells: Cells, situation: Situatio
   const criteria = criteriaFor(check, situation, "high", false);
   if (least === null || criteria.length === 0)
     return {
-      findings: [
-        plain(
-          check,
-          "NO VERDICT",
-          `${capital(check.name)} ${figure.measured} cannot be judged: the rules in force hold no limit for it; choose a basis that has one.`,
-          { measured: figure.measured },
-        ),
-      ],
+      findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured: figure.measured })],
       notes: [],
     };
   const findings = criteria.map((criterion) => {
