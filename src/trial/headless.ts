@@ -1,122 +1,116 @@
 /** The pane's work on a file: find the log, judge it, write the register into a copy, print what came out. */
-import { readFile, writeFile } from "node:fs/promises";
-import { resolve } from "node:path";
-import { parseArgs } from "node:util";
-import { DECISIONS } from "../engine/decision";
+import { readFile } from "node:fs/promises";
+import { key } from "../engine/log/match-headings";
 import { readBasis } from "../engine/house/rules-in-force";
-import { readDateText, showDate } from "../engine/numbers/calendar";
-import { beforeUse, serviceNote } from "../engine/report/fit-for-use";
-import type { ItemResult } from "../engine/report/model";
-import { CAUTION, HOUSE_SHEET } from "../excel/kit/sheets";
+import { HOUSE_SHEET } from "../excel/kit/sheets";
 import { WorkbookError } from "../excel/kit/workbook-error";
-import type { ReadLog } from "../excel/port";
+import type { ReadLog, WorkbookPort } from "../excel/port";
+import type { Book, Calculator } from "./book/book";
 import { loadBuiltFunctions } from "./calculation/built-functions";
-import { UniverCalculator } from "./calculation/calculator";
 import { connect, loadClientLibrary } from "./carriers/node";
+import { type Options, readOptions } from "./command/arguments";
+import { faultWords, outFile, writeOut } from "./command/out-file";
+import { Output } from "./command/output";
+import { printJson, printLines } from "./command/print";
+import { Refusal } from "./command/refusal";
 import { readXlsx, writeXlsx } from "./file/xlsx";
 import { Host } from "./host/host";
 
-/** Exit status and one sentence. */
-class Refusal extends Error {
-  readonly status: 1 | 2;
-
-  constructor(status: 1 | 2, message: string) {
-    super(message);
-    this.status = status;
-  }
+interface Printed {
+  /** Standard output: what was asked for. */
+  readonly out: Output;
+  /** Standard error: what has to be said besides. */
+  readonly besides: Output;
 }
-const USAGE = "Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--sheet NAME] [--basis ids] [--as-of YYYY-MM-DD] [--json]";
-interface Options {
-  readonly input: string;
-  readonly out: string | null;
-  readonly sheet: string | null;
-  readonly basis: string | undefined;
-  readonly asOf: number;
-  readonly json: boolean;
+/** Runs the command in the caller's `folder`; resolves to its exit status when all it printed has arrived. `today` is a serial day. */
+export async function main(args: string[], dist: string, today: number, folder = process.cwd()): Promise<number> {
+  const printed = { out: new Output(process.stdout), besides: new Output(process.stderr) };
+  const status = await run(args, dist, today, folder, printed);
+  await printed.besides.drained().catch(() => undefined);
+  return status;
 }
-function readOptions(args: string[], today: number): Options {
-  let parsed;
+async function run(args: string[], dist: string, today: number, folder: string, printed: Printed): Promise<number> {
   try {
-    parsed = parseArgs({
-      args,
-      allowPositionals: true,
-      options: {
-        out: { type: "string" },
-        sheet: { type: "string" },
-        basis: { type: "string" },
-        "as-of": { type: "string" },
-        json: { type: "boolean", default: false },
-      },
-    });
+    await judge(readOptions(args, today, folder), dist, printed);
+    await printed.out.drained();
+    return 0;
   } catch (fault) {
-    throw new Refusal(2, `${fault instanceof Error ? fault.message : String(fault)} ${USAGE}`);
-  }
-  const { values, positionals } = parsed;
-  const [input, more] = positionals;
-  if (input === undefined || more !== undefined) throw new Refusal(2, `Name one workbook. ${USAGE}`);
-  const day = values["as-of"];
-  const asOf = day === undefined ? today : readDateText(day);
-  if (typeof asOf !== "number" || (day !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(day)))
-    throw new Refusal(2, `--as-of takes a day such as 2026-03-31. ${USAGE}`);
-  if (values.out !== undefined && resolve(values.out) === resolve(input))
-    throw new Refusal(2, "--out must be another file than the input, which is never changed.");
-  return { input, out: values.out ?? null, sheet: values.sheet ?? null, basis: values.basis, asOf, json: values.json };
-}
-async function fileBytes(path: string): Promise<Uint8Array> {
-  try {
-    return await readFile(path);
-  } catch {
-    throw new Refusal(1, `The file ${path} cannot be read; check the name.`);
+    await printed.out.drained().catch(() => undefined);
+    printed.besides.line(fault instanceof Error ? fault.message : String(fault));
+    return fault instanceof Refusal ? fault.status : 1;
   }
 }
-function line(item: ItemResult, firstRow: number): string {
-  const due = item.nextDue === null ? "no date" : `${item.dueState.toLowerCase()} ${showDate(item.nextDue)}`;
-  const first = beforeUse(item);
-  return `${String(firstRow + item.row).padStart(5)}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${due.padEnd(20)}  ${item.gearText}: ${first === "" ? "" : `${first} `}${item.verdict.reason}`;
-}
-/** One-based sheet row of the first row of a place such as A4:R96. */
-const rowOf = (address: string): number => Number(/\d+/.exec(address)?.[0] ?? 1);
-async function run(options: Options, dist: string): Promise<void> {
+async function judge(options: Options, dist: string, { out, besides }: Printed): Promise<void> {
   const basis = readBasis(options.basis);
   if (!basis.ok) throw new Refusal(2, `${basis.why} With a sheet "${HOUSE_SHEET}" in the workbook there is house, too.`);
-  const book = await readXlsx(await fileBytes(options.input)).catch((fault: unknown) => {
-    throw new Refusal(1, fault instanceof Error ? fault.message : String(fault));
-  });
+  const target = options.out === null ? null : await outFile(options.inputPath, options.outPath, options.out, options.force);
+  const book = await openBook(options);
   if (basis.ids.includes("house") && !book.sheet(HOUSE_SHEET)?.used())
     throw new Refusal(
       2,
       `The basis house needs limits, and ${options.input} has no sheet "${HOUSE_SHEET}" that holds any; make it with the pane, or leave house out.`,
     );
-  const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
-  // The verdicts do not wait for the formulas: those are worked out once, when the register is written.
-  const calculator = new UniverCalculator({ functions, shapes, today: () => options.asOf });
-  const host = new Host(book, options.out === null ? {} : { calculator });
+  if (target !== null) tellDropped(options, book, besides);
+  const host = new Host(book, target === null ? {} : { calculator: await calculatorFor(dist, options.asOf) });
   loadClientLibrary();
   connect(host);
   const { excelPort } = await import("../excel/workbook");
-  if (options.sheet !== null && book.sheet(options.sheet) === undefined)
-    throw new Refusal(1, `There is no sheet "${options.sheet}"; the sheets are ${book.sheets.map((s) => s.name).join(", ")}.`);
-  const from = options.sheet === null ? "auto" : await placeOf(host, options.sheet);
-  const log = await excelPort.read({ from, basis: basis.ids, asOf: options.asOf, choices: {} }).catch((fault: unknown) => {
+  const log = await readLog(options, host, excelPort, basis.ids);
+  if (options.json) printJson(out, log);
+  else printLines(out, log);
+  if (target === null) return;
+  const result = await excelPort.build(log, () => undefined, new AbortController().signal);
+  await writeOut(target, await writeXlsx(book));
+  if (options.json) return;
+  for (const sentence of result.sentences) out.line(sentence);
+  out.line(`Register of ${String(result.items)} items written to ${options.out ?? ""}; ${options.input} is unchanged.`);
+}
+/** Works the register's formulas out. The verdicts do not wait for it, so it is loaded only where a register is written. */
+async function calculatorFor(dist: string, today: number): Promise<Calculator> {
+  const { UniverCalculator } = await import("./calculation/calculator");
+  const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
+  return new UniverCalculator({ functions, shapes, today: () => today });
+}
+async function openBook({ input, inputPath }: Options): Promise<Book> {
+  const bytes = await readFile(inputPath).catch((fault: unknown) => {
+    if ((fault as NodeJS.ErrnoException).code === "ENOENT") throw new Refusal(1, `The file ${input} cannot be read; check the name.`);
+    throw new Refusal(1, `The file ${input} cannot be read: ${faultWords(fault)}.`);
+  });
+  return readXlsx(bytes).catch((fault: unknown) => {
+    throw new Refusal(1, fault instanceof Error ? fault.message : String(fault));
+  });
+}
+/** What the copy would lack is said before anything is written, and has to be wanted. */
+function tellDropped({ input, drop }: Options, { notKept }: Book, besides: Output): void {
+  if (notKept.length === 0) return;
+  if (!drop) throw new Refusal(2, `The copy can't hold everything of ${input}: ${notKept.join(", ")}. Add --drop to write it without.`);
+  besides.line(`Not in the copy: ${notKept.join(", ")}.`);
+}
+async function readLog(
+  options: Options,
+  host: Host,
+  port: WorkbookPort,
+  basis: readonly ReadLog["report"]["basis"][number][],
+): Promise<ReadLog> {
+  const { sheet, asOf, choices, input } = options;
+  if (sheet !== null && host.book.sheet(sheet) === undefined)
+    throw new Refusal(1, `There is no sheet "${sheet}"; the sheets are ${host.book.sheets.map((s) => s.name).join(", ")}.`);
+  const from = sheet === null ? "auto" : await placeOf(host, sheet);
+  const log = await port.read({ from, basis, asOf, choices }).catch((fault: unknown) => {
     // What the workbook side says here tells people what to press in the pane.
     if (!(fault instanceof WorkbookError && fault.kind === "no log")) throw fault;
     throw new Refusal(
       1,
-      options.sheet === null
-        ? `No gear log was found in ${options.input}; name its sheet with --sheet.`
+      sheet === null
+        ? `No gear log was found in ${input}; name its sheet with --sheet.`
         : "No gear log was found on that sheet; name another with --sheet.",
     );
   });
   if (log.report.items.length === 0) throw new Refusal(1, `The log on ${log.place.sheet} has headings and no items under them.`);
-  if (options.json) printJson(log);
-  else printLines(log);
-  if (options.out === null) return;
-  const result = await excelPort.build(log, () => undefined, new AbortController().signal);
-  await writeFile(options.out, await writeXlsx(book));
-  if (!options.json) {
-    for (const sentence of result.sentences) console.log(sentence);
-    console.log(`Register of ${String(result.items)} items written to ${options.out}; ${options.input} is unchanged.`);
-  }
+  const headings = new Set(log.report.headings.map(({ heading }) => key(heading)));
+  for (const heading of Object.keys(choices))
+    if (!headings.has(heading)) throw new Refusal(2, `The log on ${log.place.sheet} has no heading "${heading}", which --column names.`);
+  return log;
 }
 async function placeOf(host: Host, name: string): Promise<ReadLog["place"]> {
   const sheet = host.book.sheet(name);
@@ -124,46 +118,4 @@ async function placeOf(host: Host, name: string): Promise<ReadLog["place"]> {
   if (!sheet || !used) throw new Refusal(1, `The sheet "${name}" is empty.`);
   const { areaAddress } = await import("../excel/kit/addresses");
   return { sheet: sheet.name, address: areaAddress(used.row, used.column, used.rows, used.columns), how: "selection", table: "" };
-}
-function printJson({ place, report }: ReadLog): void {
-  const first = rowOf(place.address);
-  const items = report.items.map((item) => ({
-    row: first + item.row,
-    id: item.id,
-    gear: item.gear ?? item.gearText,
-    decision: item.verdict.decision,
-    reason: item.verdict.reason,
-    nextDue: item.nextDue === null ? null : showDate(item.nextDue),
-    dueState: item.dueState,
-    tagged: item.tagged,
-  }));
-  process.stdout.write(`${JSON.stringify(items)}\n`);
-}
-function printLines({ place, report, refusedLimits = [] }: ReadLog): void {
-  console.log(
-    `${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`,
-  );
-  for (const item of report.items) console.log(line(item, rowOf(place.address)));
-  for (const { row, why } of report.passedOver) console.log(`Row ${String(rowOf(place.address) + row)} passed over: ${why}.`);
-  for (const words of report.missingChecks) console.log(words);
-  for (const words of [...report.problems, ...refusedLimits]) console.log(words);
-  console.log(DECISIONS.map((d) => `${d} ${String(report.counts[d])}`).join(", "));
-  console.log(
-    Object.entries(report.due)
-      .map(([state, count]) => `${state} ${String(count)}`)
-      .join(", "),
-  );
-  const service = serviceNote(report.items);
-  if (service !== "") console.log(service);
-  console.log(CAUTION);
-}
-/** Runs the command; resolves to its exit status. */
-export async function main(args: string[], dist: string, today: number): Promise<number> {
-  try {
-    await run(readOptions(args, today), dist);
-    return 0;
-  } catch (fault) {
-    console.error(fault instanceof Error ? fault.message : String(fault));
-    return fault instanceof Refusal ? fault.status : 1;
-  }
 }

@@ -1,0 +1,49 @@
+/** What came out, in lines for people or as JSON for programs. */
+import { DECISIONS } from "../../engine/decision";
+import { showDate } from "../../engine/numbers/calendar";
+import { beforeUse, serviceNote } from "../../engine/report/fit-for-use";
+import type { ItemResult } from "../../engine/report/model";
+import { CAUTION } from "../../excel/kit/sheets";
+import type { ReadLog } from "../../excel/port";
+import { type Output, shownJson } from "./output";
+
+/** One-based sheet row of the first row of a place such as A4:R96. */
+const rowOf = (address: string): number => Number(/\d+/.exec(address)?.[0] ?? 1);
+export function printJson(output: Output, { place, report }: ReadLog): void {
+  const first = rowOf(place.address);
+  const items = report.items.map((item) => ({
+    row: first + item.row,
+    id: item.id,
+    gear: item.gear ?? item.gearText,
+    decision: item.verdict.decision,
+    reason: item.verdict.reason,
+    nextDue: item.nextDue === null ? null : showDate(item.nextDue),
+    dueState: item.dueState,
+    tagged: item.tagged,
+  }));
+  output.whole(shownJson(items));
+}
+export function printLines(output: Output, { place, report, refusedLimits = [] }: ReadLog): void {
+  const first = rowOf(place.address);
+  output.line(
+    `${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`,
+  );
+  for (const item of report.items) output.line(itemLine(item, first));
+  for (const { row, why } of report.passedOver) output.line(`Row ${String(first + row)} passed over: ${why}.`);
+  for (const words of [...report.missingChecks, ...report.problems, ...refusedLimits]) output.line(words);
+  output.line(DECISIONS.map((decision) => `${decision} ${String(report.counts[decision])}`).join(", "));
+  output.line(
+    Object.entries(report.due)
+      .map(([state, count]) => `${state} ${String(count)}`)
+      .join(", "),
+  );
+  const service = serviceNote(report.items);
+  if (service !== "") output.line(service);
+  output.line(CAUTION);
+}
+function itemLine(item: ItemResult, firstRow: number): string {
+  const due = item.nextDue === null ? "no date" : `${item.dueState.toLowerCase()} ${showDate(item.nextDue)}`;
+  const first = beforeUse(item);
+  const row = String(firstRow + item.row).padStart(5);
+  return `${row}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${due.padEnd(20)}  ${item.gearText}: ${first === "" ? "" : `${first} `}${item.verdict.reason}`;
+}
