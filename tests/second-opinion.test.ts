@@ -71,7 +71,7 @@ describe("rows worked out by a spreadsheet program", () => {
     expect(agree("EXAMINE", "REMOVE")).toBe(false);
   });
 
-  it("are decided by the add-in as by the formulas, but for the differences listed, each of which occurs", () => {
+  it("are decided by the add-in as by the formulas, but for the differences listed, each of which occurs", { timeout: 240_000 }, () => {
     const differences: Difference[] = kinds.flatMap(({ kind, rows }) =>
       Object.keys(BASES).flatMap((basis) => {
         const sheet = Array.from(results[kind.kind]?.[basis] ?? "", (letter) => WORDS[letter] ?? letter);

@@ -160,9 +160,12 @@ if (options.renew) {
   console.log(`Stored the decisions of ${each * KINDS.length} rows.`);
 }
 
-const groups = Map.groupBy
-  ? Map.groupBy(differences, groupOf)
-  : differences.reduce((all, d) => all.set(groupOf(d), [...(all.get(groupOf(d)) ?? []), d]), new Map());
+const groups = new Map();
+for (const difference of differences) {
+  const group = groupOf(difference);
+  if (!groups.has(group)) groups.set(group, []);
+  groups.get(group).push(difference);
+}
 function groupOf({ kind, basis, sheet, engine, cause, known }) {
   return `${kind}, ${basis}: sheet ${sheet}, add-in ${engine} (${known ? `known: ${known.why}` : "NOT EXPLAINED"}). ${cause}`;
 }
