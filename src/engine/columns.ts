@@ -15,6 +15,8 @@ export interface Field {
   readonly words: readonly string[];
   /** Words that are in order in this column of observations and not in others, in small letters. */
   readonly soundWords?: readonly string[];
+  /** Words that are at fault in this column of observations and not in others. */
+  readonly faultWords?: readonly string[];
 }
 const length = (heading: string, words: readonly string[]): Field => ({ heading, type: "length", words });
 const fault = (heading: string, words: readonly string[]): Field => ({ heading, type: "fault", words });
@@ -26,7 +28,7 @@ export const FIELDS = {
     words: [
       "id",
       "id no|number",
-      "sling|hook|shackle|link|swivel|block|chain id|no|number",
+      "sling|hook|shackle|link|swivel|block|chain|rope|ring|beam|clamp|eyebolt|sheave|clip id|no|number",
       "gear|asset|item|equipment|tag|serial|unit|rigging id|no|number|ref|mark",
       "serial",
       "mark",
@@ -320,25 +322,30 @@ export const FIELDS = {
   indicator: sound("Indicator works", ["indicator", "indicator works|ok|light", "gauge indicator works"]),
   wiring: sound("Conductors and battery sound", ["conductors", "conductors battery", "battery", "wiring battery", "cables battery"]),
   strandBroken: fault("Parted strand", ["parted strand", "broken strand", "strand parted|broken", "core protrusion|protruding"]),
-  meshBroken: fault("Broken weld or wire", ["broken weld", "broken weld wires", "broken mesh"]),
+  meshBroken: fault("Broken weld or wire", ["broken weld", "broken weld|welds wires", "broken welds", "broken mesh"]),
   powder: fault("Abnormal wear or powder", ["powder", "abnormal wear", "powder strands"]),
   unevenStrands: fault("Uneven strands", ["uneven strands", "strands uneven|roundness", "strand roundness", "roundness"]),
   cracks: fault("Cracks", ["cracks", "crack", "cracked", "cracks visible|found|seen", "visible cracks"]),
-  deformed: fault("Bent or stretched", [
-    "bent|stretched|deformed|deformation|distorted|distortion|elongated|elongation|stretch",
-    "bent stretched",
-    "bent stretched links",
-    "stretched bent links",
-    "stretched links",
-    "deformed bent",
-    "bent twisted",
-  ]),
+  deformed: {
+    ...fault("Bent or stretched", [
+      "bent|stretched|deformed|deformation|distorted|distortion|elongated|elongation|stretch",
+      "bent stretched",
+      "bent stretched links",
+      "stretched bent links",
+      "stretched links",
+      "deformed bent",
+      "bent twisted",
+    ]),
+    soundWords: ["straight", "true", "straight and true", "not bent or stretched"],
+  },
   latch: sound("Latch works", ["latch", "latch ok|works|fitted|present|condition|closes", "safety latch|catch", "catch"]),
   tag: sound("Identification legible", [
     "identification",
     "identification legible|ok|present|tag",
     "tag",
     "tag legible|ok|present|readable|fitted",
+    "label",
+    "label legible|ok|present|readable|fitted",
     "marking|markings",
     "marking|markings legible",
     "id legible|tag|plate|readable",
@@ -346,24 +353,31 @@ export const FIELDS = {
     "nameplate",
     "swl|wll legible|marked",
   ]),
-  pinSeated: sound("Pin fully seated", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
+  pinSeated: {
+    ...sound("Pin fully seated", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
+    soundWords: ["tight", "hand tight", "screwed home"],
+  },
   turnsFreely: {
     ...sound("Turns freely", ["turns|rotates freely|free", "free rotation|turning", "turns", "rotates", "rotation", "swivels freely"]),
-    soundWords: ["free", "freely", "turns", "turns free", "turns freely", "rotates freely", "swivels freely"],
+    soundWords: ["free", "freely", "turns", "turns free", "turns freely", "rotates freely", "swivels freely", "spins freely"],
+    faultWords: ["tight", "too tight", "binds", "rough", "does not turn"],
   },
   sheaveTrue: {
     ...sound("Sheave turns true", ["sheave", "sheave true|turns|ok|condition|wobble", "sheave turns true", "sheaves"]),
     soundWords: ["turns true", "runs true"],
   },
-  fasteners: sound("Fasteners in place", [
-    "fasteners",
-    "fasteners ok|tight|place",
-    "cotters|nuts|bolts",
-    "retaining devices|device",
-    "keepers",
-    "fasteners retaining devices",
-    "bolts nuts",
-  ]),
+  fasteners: {
+    ...sound("Fasteners in place", [
+      "fasteners",
+      "fasteners ok|tight|place",
+      "cotters|nuts|bolts",
+      "retaining devices|device",
+      "keepers",
+      "fasteners retaining devices",
+      "bolts nuts",
+    ]),
+    soundWords: ["tight", "all tight", "fitted and tight", "secure and tight"],
+  },
   endFittings: sound("End fittings sound", [
     "end fittings|fitting|connections|connection|attachments",
     "fittings",

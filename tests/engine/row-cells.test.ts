@@ -1,7 +1,7 @@
 /** Several columns that say the same, headings that say the opposite: nothing that stands in a row may be silent. */
 import { describe, expect, it } from "vitest";
 import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
-import { turned } from "../../src/engine/log/match-headings";
+import { polarity } from "../../src/engine/log/polarity";
 import { type CellValue } from "../../src/engine/reading/cell-value";
 import { type ItemResult } from "../../src/engine/report/model";
 import { reportOn } from "../../src/engine/report/report";
@@ -296,7 +296,7 @@ describe("headings that say the opposite", () => {
       ["Cracks not ok", "cracks", false],
       ["No cracks", "cracks", true],
     ] as const)
-      expect([heading, turned(heading, id)]).toEqual([heading, is]);
+      expect([heading, polarity(heading, id)]).toEqual([heading, is ? "turned" : "straight"]);
   });
   it("leave numbers and names alone", () => {
     const report = reportOn(
@@ -311,31 +311,58 @@ describe("headings that say the opposite", () => {
 });
 
 describe("what the log says of the whole item", () => {
-  it("against its use and KEEP cannot both stand", () => {
+  it("a plain rejection is REMOVE: the log itself says so", () => {
     for (const [heading, text] of [
       ["Result", "FAIL"],
-      ["Status", "TAGGED OUT"],
       ["Visual inspection", "FAIL"],
       ["OK to use", "NO"],
       ["Action required", "Destroy"],
-      ["Defects", "ears spread 6 mm"],
       ["Rejected", "yes"],
-      ["In service", "No"],
-      ["Condition", "BENT - reject"],
-      ["Remarks", "Scrap, do not use"],
-      ["Comments", "condemned"],
       ["Result", "F"],
-      ["Remarks", "Do not use until a new pin is fitted"],
-      ["Remarks", "do not use unless inspected"],
+      ["Condition", "BENT - reject"],
+    ] as const) {
+      const item = judged({ ...SHACKLE, [heading]: text });
+      expect([heading, text, item.verdict.decision]).toEqual([heading, text, "REMOVE"]);
+      expect(item.verdict.reason).toContain("the log itself says so");
+    }
+  });
+  it("a word of tagging tags", () => {
+    for (const text of ["TAGGED OUT", "quarantined", "Red tagged", "out of service"])
+      expect([text, judged({ ...SHACKLE, Status: text }).tagged, decision({ ...SHACKLE, Status: text })]).toEqual([text, true, "REMOVE"]);
+  });
+  it("against its use and KEEP cannot both stand: any word that is not good is asked about", () => {
+    for (const [heading, text] of [
+      ["Defects", "ears spread 6 mm"],
+      ["In service", "No"],
       ["Result", "Failed, old pin"],
       ["Result", "rejected at the last round"],
-      ["Remarks", "quarantined, spare in bay 2"],
-      ["Remarks", "do not use; failed at the last inspection"],
-      ["Remarks", "not safe"],
+      ["Status", "on hold"],
+      ["Result", "not inspected"],
+      ["Result", "see report"],
     ] as const) {
       const item = judged({ ...SHACKLE, [heading]: text });
       expect([heading, text, item.verdict.decision]).toEqual([heading, text, "NO VERDICT"]);
-      expect(item.verdict.reason).toMatch(/speaks against its use/);
+      expect(item.verdict.reason).toMatch(/speaks? against its use/);
+    }
+  });
+  it("a remark of damage or against its use is EXAMINE: read it and record it in its column", () => {
+    for (const [heading, text] of [
+      ["Remarks", "Scrap, do not use"],
+      ["Comments", "condemned"],
+      ["Remarks", "Do not use until a new pin is fitted"],
+      ["Remarks", "do not use unless inspected"],
+      ["Remarks", "quarantined, spare in bay 2"],
+      ["Remarks", "do not use; failed at the last inspection"],
+      ["Remarks", "not safe"],
+      ["Remarks", "hairline crack at the ear"],
+      ["Remarks", "latch replaced; pin cracked"],
+      ["Remarks", "to be replaced"],
+      ["Remarks", "cracked, not repaired"],
+      ["Inspector remarks", "cannot be used"],
+    ] as const) {
+      const item = judged({ ...SHACKLE, [heading]: text });
+      expect([heading, text, item.verdict.decision]).toEqual([heading, text, "EXAMINE"]);
+      expect(item.verdict.reason).toContain("read the remark and record it in its column");
     }
   });
   it("for its use, or of what was, changes nothing", () => {
@@ -354,6 +381,10 @@ describe("what the log says of the whole item", () => {
       ["Remarks", "stored under the bench"],
       ["Remarks", "not used since the move"],
       ["Remarks", "not rejected"],
+      ["Remarks", "no cracks, no damage"],
+      ["Remarks", "bent pin replaced"],
+      ["Remarks", "slightly worn paint"],
+      ["Remarks", "marked 3/4, like its size"],
       ["Result", ""],
       ["Defects", ""],
     ] as const)

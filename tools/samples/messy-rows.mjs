@@ -34,7 +34,11 @@ const gantry = [
   hook(130, "Swivel hook", "1 1/2", 128, 96, { ...FALL, remarks: "main fall" }),
   swivel(131, "Swivel", "1", 64, FALL),
   shackle(132, "Bow shackle", "1", 64, 28, FALL),
-  hook(133, "Swivel hook", "1 1/4", 112, 80, { throatNew: "1 3/4", throatNow: { error: "#REF!" }, remarks: "sheet moved, link broken" }),
+  hook(133, "Swivel hook", "1 1/4", 112, 80, {
+    throatNew: "1 3/4",
+    throatNow: { error: "#REF!" },
+    remarks: "sheet moved, formula lost its cell",
+  }),
   hook(134, "hook", "1", 88, 64, { throatNew: "1,375", throatNow: "1,380", remarks: "comma or point?" }),
   hook("3/4", "Eye hook", "3/4", 72, 48, { remarks: "marked 3/4, like its size" }),
   hook("1-2", "Eye hook", "3/4", 72, 48, { latch: "missing" }),

@@ -38,10 +38,16 @@ export const lengthWith = (value: CellValue, named: NamedUnit): Read<Length> =>
 /** A size in the unit argument's own multiple. */
 export const inNamed = (size: Exact, from: Unit, named: NamedUnit): number => toNumber(convert(size, from, named.unit).div(named.times));
 const INCHES: NamedUnit = { unit: "in", times: exact(1) };
-/** Readings of a pair are in one unit, or each carries its own: a bare one beside one with a unit is refused. */
+/**
+ * Readings of a pair are in one unit, or each carries its own: a bare one is in the unit that the others carry, and where
+ * those differ it is refused. Null where nothing bare has to be assumed, or nothing can be.
+ */
 export function pairUnit(...readings: readonly CellValue[]): NamedUnit | null {
-  const bare = readings.filter((r) => readText(r) !== "" && readLength(r, { assume: null }).kind === "refused");
-  return bare.length === readings.filter((r) => readText(r) !== "").length ? INCHES : null;
+  const read = readings.filter((r) => readText(r) !== "").map((r) => readLength(r, { assume: null }));
+  const carried = new Set(read.flatMap((r) => (r.kind === "value" ? [r.value.unit] : [])));
+  const [unit, other] = carried;
+  if (unit === undefined) return INCHES;
+  return other === undefined && read.some((r) => r.kind === "refused") ? { unit, times: exact(1) } : null;
 }
 /** Unit that a reading carries in its text, for the gauge beside it. */
 export function ownUnit(reading: CellValue): NamedUnit | null {

@@ -18,6 +18,7 @@ import type { Cells } from "../log/cells";
 import { matchKind, matchPart } from "../names/gear-name";
 import { matchVariant } from "../names/variant-name";
 import type { NamedUnit } from "../numbers/lengths";
+import { good } from "../reading/answer";
 import type { CellValue } from "../reading/cell-value";
 import { readLength } from "../reading/length";
 import { readText } from "../reading/text";
@@ -104,7 +105,9 @@ export function wearVerdict(q: WearQuestion): Decision {
   });
 }
 export function throatVerdict(original: CellValue, measured: CellValue, unit: CellValue, gauge: CellValue, basis: unknown): Decision {
-  const named = unitOf(unit);
+  // Without the argument, readings that carry their unit need none.
+  const carried = readText(unit) === "" ? (ownUnit(original) ?? ownUnit(measured)) : null;
+  const named = carried === null ? unitOf(unit) : good(carried);
   if (!named.ok) return "NO VERDICT";
   return decide({
     kind: hook,

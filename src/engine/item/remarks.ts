@@ -1,46 +1,67 @@
-/** What a log says in words of the whole item: a result or a remark against its use, and KEEP, cannot both be right. */
+/** What a row says in words of the whole item, and what stands in it beside the cells that are read. */
 import { type Finding, ofItem } from "../check/finding";
 import { columnOf } from "../check/read-sizes";
-import type { OpenCell } from "../log/besides";
+import { field } from "../columns";
+import type { OpenCell, UnreadCell } from "../log/besides";
 import type { Cells } from "../log/cells";
-import { SPEAKS_AGAINST } from "../log/merge-columns";
-import { DENIED, readText } from "../reading/text";
+import { saidAgainst } from "../reading/remark";
+import { readResult } from "../reading/result";
+import { readText } from "../reading/text";
+import { earlierFindings } from "./earlier";
 
-/** Said of today whatever stands beside it. */
-const DO_NOT = /\b(do not|don'?t) use\b/i;
-const NOT_FOR_USE = /\bnot (to be used|(fit|safe|ok|acceptable|serviceable))\b/i;
-const AGAINST =
-  /\b(out of (service|use)|taken out|reject(ed)?|condemn(ed)?|quarantined?|unsafe|unfit|unserviceable|u\/s|scrap(ped)?|destroy(ed)?|discard(ed)?|removed? from (service|use)|tag(ged)?[- ]?out|withdrawn|fail(ed|s|ure)?|replace (now|soon|at once|immediately|before))\b/i;
-/** Words beside it in a remark that date it, put it right or speak of another part. */
-const OVER = /\b(was|were|been|returned|released|previous(ly)?|last|old|earlier|formerly|replaced|repaired|renewed|passed|if)\b/i;
-const NO_RESULT = /^(no|f|ng|n\/g|bad|not ok)$/i;
-/** What the words of a row say of the whole item, and the cells that nobody understands. */
+/** Findings on a result or a remark against the item's use, on older readings that were worse, and on cells that nobody understands. */
 export function wordFindings(cells: Cells): readonly Finding[] {
-  const record = recordFinding(cells);
-  const open = (cells.besides?.open ?? []).map((cell) => openFinding(cell));
-  return record === null ? open : [record, ...open];
+  const { besides } = cells;
+  const of = [resultFinding(cells), remarkFinding(cells)].filter((found) => found !== null);
+  if (besides === undefined) return of;
+  return [...of, ...besides.open.map(openFinding), ...besides.unread.map(unreadFinding), ...earlierFindings(cells, besides.earlier)];
+}
+const SAYS_SO = "takes it out of service: the log itself says so";
+const UNCLEAR = "is no plain word for its use and may speak against its use";
+const AGAINST = "speaks against its use";
+/** What the log itself says of the item: a plain rejection stands, and a word that is neither good nor a rejection is asked about. */
+function resultFinding(cells: Cells): Finding | null {
+  const read = readResult(cells.value("result"));
+  if (read === null || read.said === "good") return null;
+  const at = { ...columnOf(cells, "result"), typed: read.text };
+  if (read.said === "rejected")
+    return ofItem("record", "REMOVE", "what the log says", { ...at, because: SAYS_SO, type: "clear the word only when it no longer holds" });
+  return ofItem(
+    "record",
+    "NO VERDICT",
+    "what the log says",
+    read.said === "unclear"
+      ? { ...at, because: UNCLEAR, type: "settle it, then type passed or rejected, or clear it" }
+      : { ...at, because: AGAINST, type: "settle it, and clear or reword it when it no longer holds" },
+  );
+}
+/** A remark that tells of damage, or speaks against use, and that no column records. */
+function remarkFinding(cells: Cells): Finding | null {
+  const remark = readText(cells.value("remarks"));
+  const word = remark === "" ? null : saidAgainst(remark);
+  if (word === null) return null;
+  return ofItem("record", "EXAMINE", "remark", {
+    ...columnOf(cells, "remarks"),
+    typed: remark,
+    because: `${AGAINST} ("${word}")`,
+    type: "read the remark and record it in its column, then reword it",
+  });
 }
 /** A filled cell under a heading that is not understood: it may condemn the item, so it asks. */
-function openFinding({ heading, text }: OpenCell): Finding {
+function openFinding({ heading, text, proposal }: OpenCell): Finding {
   return ofItem("not understood", "NO VERDICT", "column not understood", {
     heading,
     typed: text,
+    ...(proposal === null ? {} : { because: `it may be "${field(proposal).heading}"` }),
     type: 'answer in Log what it is, rename it, leave it out of the range, or put "Not judged:" before its heading',
   });
 }
-/** Against its use, said in the column of results; a remark counts only where it says so plainly. */
-function recordFinding(cells: Cells): Finding | null {
-  const result = readText(cells.value("result"));
-  if (
-    result.startsWith(SPEAKS_AGAINST) ||
-    [NO_RESULT, DO_NOT, NOT_FOR_USE].some((words) => words.test(result)) ||
-    (AGAINST.test(result) && !/\b(no|not|never) (reject|fail)/i.test(result))
-  )
-    return against(result, cells, "result");
-  const remark = readText(cells.value("remarks"));
-  const plain = DO_NOT.test(remark) || (!OVER.test(remark) && (NOT_FOR_USE.test(remark) || (AGAINST.test(remark) && !DENIED.test(remark))));
-  return plain ? against(remark, cells, "remarks") : null;
-}
-function against(text: string, cells: Cells, field: "result" | "remarks"): Finding {
-  return ofItem("record", "NO VERDICT", "what the log says", { ...columnOf(cells, field), typed: text.replace(`${SPEAKS_AGAINST}: `, "") });
+/** Beside a reading that counts stands one of the same thing that cannot be read. */
+function unreadFinding({ field: id, heading, text }: UnreadCell): Finding {
+  return ofItem("unreadable", "NO VERDICT", `second reading of ${field(id).heading.toLowerCase()}`, {
+    field: id,
+    heading,
+    typed: text,
+    because: "it stands beside a reading of the same thing and cannot be read; put the reading there, or clear it",
+  });
 }

@@ -4,10 +4,11 @@ import { matchKind } from "../names/gear-name";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
 import { readText } from "../reading/text";
-import type { Besides } from "./besides";
+import { askingColumns, type Besides } from "./besides";
 import { type Grid, isBlank } from "./grid";
-import { type Headings, matchHeadings, unitOfHeading } from "./match-headings";
+import { type HeadingOptions, type Headings, matchHeadings, unitOfHeading } from "./match-headings";
 import { besidesOf, rowCells, withUnit } from "./merge-columns";
+import type { Language } from "./vocabulary";
 
 export interface FoundLog {
   readonly headings: Headings;
@@ -20,7 +21,9 @@ export interface FoundLog {
 const TOP = 40;
 /** Headings that must be recognised before a row counts as the heading row of a log. */
 const ENOUGH = 3;
-const texts = (row: readonly CellValue[] | undefined): string[] => (row ?? []).map((cell) => (typeof cell === "string" ? cell : ""));
+/** A heading may be a number or a date, such as the year of a round. */
+const texts = (row: readonly CellValue[] | undefined): string[] =>
+  (row ?? []).map((cell) => (typeof cell === "string" ? cell : readText(cell)));
 /** Text of the upper of two heading rows reaches over the blank cells to its right. */
 function joined(upper: readonly CellValue[], lower: readonly CellValue[]): string[] {
   const top = texts(upper),
@@ -34,24 +37,64 @@ function joined(upper: readonly CellValue[], lower: readonly CellValue[]): strin
     return `${own !== "" ? own : reach} ${under}`.trim();
   });
 }
+/** What the user answered for a log as a whole. */
+export interface LogAnswers {
+  /** Unit of bare sizes where neither heading, Unit column nor cell tells it. */
+  readonly unit?: Unit | null;
+  /** Language of the headings and cells; English when left out. */
+  readonly language?: Language;
+}
 /** The heading row, or pair of rows, in which most headings are recognised; null when nothing looks like a log. */
-export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | null>> = {}): FoundLog | null {
+export function findLog(grid: Grid, choices: Readonly<Record<string, FieldId | null>> = {}, answers: LogAnswers = {}): FoundLog | null {
+  const options: HeadingOptions = { bareUnit: answers.unit ?? null, language: answers.language };
   let best: FoundLog | null = null;
   for (let row = 0; row < Math.min(TOP, grid.length); row += 1) {
     const one = texts(grid[row]);
-    if (one.filter((t) => t.trim() !== "").length === 0) continue;
+    // Figures alone are no headings.
+    if (!(grid[row] ?? []).some((cell) => typeof cell === "string" && cell.trim() !== "")) continue;
     const tries: [string[], 1 | 2][] = [[one, 1]];
     const next = grid[row + 1];
     if (next !== undefined && looksLikeHeadings(next)) tries.push([joined(grid[row] ?? [], next), 2]);
     for (const [headings, rows] of tries) {
-      const matched = matchHeadings(headings, choices);
-      const score = matched.columns.size;
-      const named = matched.columns.has("id") || matched.columns.has("gear");
-      const here: FoundLog = { headings: matched, headingRow: row, headingRows: rows, score };
+      const matched = matchHeadings(headings, choices, options);
+      if (matched.columns.size < ENOUGH - 1) continue;
+      const withKinds = byContents(matched, grid.slice(row + rows, row + rows + SAMPLE), headings, choices, options);
+      const score = withKinds.columns.size;
+      const named = withKinds.columns.has("id") || withKinds.columns.has("gear");
+      const here: FoundLog = { headings: withKinds, headingRow: row, headingRows: rows, score };
       if (score >= ENOUGH && named && (best === null || better(here, best))) best = here;
     }
   }
   return best;
+}
+/** Rows in which the gear column is looked for by what stands in it. */
+const SAMPLE = 60;
+/** Where no heading names the gear, or what stands under it names none: the column in which the kinds of gear stand. */
+function byContents(
+  matched: Headings,
+  rows: Grid,
+  headings: readonly string[],
+  choices: Readonly<Record<string, FieldId | null>>,
+  options: HeadingOptions,
+): Headings {
+  const named = matched.columns.get("gear");
+  if (matched.matches.some(({ field: id, chosen }) => id === "gear" && chosen)) return matched;
+  if (named !== undefined && kindsIn(rows, named).share > FEW) return matched;
+  const free = matched.matches.filter(
+    ({ column, field: id, also, state }) => id === null && also === null && state !== "set aside" && column !== named,
+  );
+  const best = free
+    .map(({ column }) => ({ column, ...kindsIn(rows, column) }))
+    .filter(({ share, kinds }) => share >= MOST && kinds >= 2)
+    .sort((a, b) => b.kinds - a.kinds || a.column - b.column)[0];
+  return best === undefined ? matched : matchHeadings(headings, choices, { ...options, byContents: new Map([[best.column, "gear"]]) });
+}
+const FEW = 0.2,
+  MOST = 0.6;
+function kindsIn(rows: Grid, column: number): { readonly share: number; readonly kinds: number } {
+  const filled = rows.flatMap((row) => (typeof row[column] === "string" && readText(row[column]) !== "" ? [readText(row[column])] : []));
+  const kinds = filled.filter((text) => matchKind(text).ok).length;
+  return { share: filled.length === 0 ? 0 : kinds / filled.length, kinds };
 }
 /** More headings recognised, then more units named, then fewer rows: a title above the headings is no part of them. */
 function better(a: FoundLog, b: FoundLog): boolean {
@@ -78,7 +121,7 @@ export interface Rows {
 const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
 /** The rows under the headings, each an item or passed over for a reason that is said. */
 export function itemRows(grid: Grid, found: FoundLog): Rows {
-  const items: ItemRow[] = [];
+  const lines: { row: number; line: readonly CellValue[] }[] = [];
   const passedOver: { row: number; why: string }[] = [];
   let units: ReadonlyMap<number, Unit> = new Map();
   const headingLines = grid.slice(found.headingRow, found.headingRow + found.headingRows);
@@ -90,13 +133,20 @@ export function itemRows(grid: Grid, found: FoundLog): Rows {
     if (again) units = otherUnits(line, found.headings);
     const why = again ? "the headings again" : notAnItem(line, filled, found);
     if (why !== null) passedOver.push({ row, why });
-    else {
-      const own =
-        units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell));
-      const cells = rowCells(own, found.headings);
-      items.push({ row, cells, besides: besidesOf(own, found.headings, cells) });
-    }
+    else
+      lines.push({
+        row,
+        line: units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)),
+      });
   }
+  const asked = askingColumns(
+    lines.map(({ line }) => line),
+    found.headings,
+  );
+  const items = lines.map(({ row, line }): ItemRow => {
+    const cells = rowCells(line, found.headings);
+    return { row, cells, besides: besidesOf(line, found.headings, cells, asked) };
+  });
   return { items, passedOver };
 }
 /** Headings that stand again and name another unit hold for the rows under them. */

@@ -1,7 +1,23 @@
-/** Headings of a log to fields: by sets of words, with units, abbreviations and two heading rows. */
+/** Headings of a log to fields, and what is done with each column: decided here and nowhere else. */
 import { field, FIELD_IDS, type FieldId } from "../columns";
-import { namedUnit, type Unit } from "../numbers/lengths";
+import type { Unit } from "../numbers/lengths";
 import { tidy } from "../reading/text";
+import { isResultWord, polarity } from "./polarity";
+import { NEW, normal, NOW, spoken } from "./spoken";
+import {
+  ASIDE,
+  BESIDE_ASIDE,
+  EARLIER,
+  EXTREMES,
+  FILLER,
+  type Group,
+  type Language,
+  LIMITS,
+  MEASURING,
+  PLACES,
+  RESULTS,
+  STATES,
+} from "./vocabulary";
 
 /** How one heading of a log was read. */
 export interface HeadingMatch {
@@ -28,176 +44,6 @@ export interface HeadingMatch {
  * holds no finding (a price, a purchase date). "set aside": by the user. "not understood": asks before anything is kept.
  */
 export type ColumnState = "read" | "not about condition" | "set aside" | "not understood";
-/** Words that say "as it was when new" and "as it is now". */
-const NEW = [
-  "new",
-  "original",
-  "originally",
-  "asnew",
-  "nominal",
-  "catalogue",
-  "catalog",
-  "reference",
-  "baseline",
-  "base",
-  "initial",
-  "bought",
-  "start",
-  "before",
-];
-const NOW = [
-  "now",
-  "measured",
-  "measurement",
-  "current",
-  "actual",
-  "present",
-  "today",
-  "reading",
-  "worn",
-  "found",
-  "latest",
-  "after",
-  "min",
-  "minimum",
-  "thinnest",
-];
-const ABBREVIATIONS: Record<string, string> = {
-  orig: "original",
-  org: "original",
-  ori: "original",
-  nom: "nominal",
-  meas: "measured",
-  msd: "measured",
-  msrd: "measured",
-  act: "actual",
-  curr: "current",
-  cur: "current",
-  ref: "reference",
-  cat: "catalogue",
-  dia: "diameter",
-  diam: "diameter",
-  thk: "thickness",
-  thick: "thickness",
-  sect: "section",
-  sec: "section",
-  insp: "inspection",
-  inspn: "inspection",
-  inspd: "inspected",
-  dt: "date",
-  loc: "location",
-  locn: "location",
-  desc: "description",
-  descr: "description",
-  equip: "equipment",
-  eqpt: "equipment",
-  assy: "assembly",
-  ident: "identification",
-  id: "id",
-  idn: "identification",
-  cond: "condition",
-  rem: "remarks",
-  rmks: "remarks",
-  rmk: "remarks",
-  brk: "broken",
-  brkn: "broken",
-  bkn: "broken",
-  w: "wires",
-  strd: "strand",
-  str: "strand",
-  clr: "clearance",
-  clear: "clearance",
-  tw: "twist",
-  deg: "degrees",
-  degs: "degrees",
-  opng: "opening",
-  opg: "opening",
-  thr: "throat",
-  thrt: "throat",
-  qty: "quantity",
-  num: "number",
-  no: "number",
-  nr: "number",
-  ser: "serial",
-  sn: "serial",
-  res: "resolution",
-  constr: "construction",
-  const: "construction",
-  by: "by",
-  wr: "wire",
-  corr: "corrosion",
-  fab: "fabrication",
-  svc: "service",
-  serv: "service",
-  sad: "saddle",
-  ovl: "overload",
-  exam: "examination",
-};
-const SYNONYMS: Record<string, string> = {
-  crack: "cracks",
-  cracked: "cracks",
-  kink: "kinks",
-  wire: "wires",
-  cut: "cuts",
-  tear: "tears",
-  nicks: "nick",
-  gouges: "gouge",
-  stretch: "stretched",
-  bend: "bent",
-  dia: "diameter",
-};
-/** The words above as maps: a heading may say "constructor". */
-const FULL = new Map(Object.entries(ABBREVIATIONS));
-const SAME = new Map(Object.entries(SYNONYMS));
-const normal = (word: string): string => {
-  const full = FULL.get(word) ?? word;
-  return SAME.get(full) ?? full;
-};
-interface Spoken {
-  readonly words: readonly string[];
-  readonly unit: Unit | null;
-  /** A unit such as cm, which goes with each bare number under the heading. */
-  readonly otherUnit: string | null;
-}
-/** Heading as a list of words without its unit. */
-export function spoken(heading: string): Spoken {
-  const text = tidy(heading)
-    .replace(/\bin[- ]service\b\??(?! (class|duty|level|type))/gi, "inservice")
-    .replace(/["]/g, " in ")
-    .replace(/°/g, " ° ")
-    .replace(/%/g, " percent ")
-    .replace(/\bid(?:ent(?:ification)?)?\.? tag\b/gi, "identification")
-    .replace(/\bas[- ]new\b/gi, "asnew")
-    .replace(/\bwhen new\b/gi, "asnew")
-    .replace(/\bout of\b/gi, "out")
-    .replace(/[#№]/g, " number ");
-  let unit: Unit | null = null;
-  let otherUnit: string | null = null;
-  let clash = false;
-  const raw = text
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}°./]+/gu, " ")
-    .replace(/[./]+(?=\s|$)/g, " ")
-    .replace(/[./]/g, " ")
-    .trim()
-    .split(/\s+/)
-    .filter((w) => w !== "");
-  const words: string[] = [];
-  for (const [index, word] of raw.entries()) {
-    const named = word.length > 1 || word === "m" ? namedUnit(word) : null;
-    const last = index === raw.length - 1;
-    // "in" is a unit only at the end or in brackets; elsewhere it is the word "in".
-    if (named && !(word === "in" && !last && !/[([{]\s*in\.?\s*[)\]}]/i.test(tidy(heading)))) {
-      if (!named.times.equals(1)) otherUnit ??= word;
-      else if (unit === null) unit = named.unit;
-      else clash ||= unit !== named.unit;
-      continue;
-    }
-    words.push(normal(word));
-  }
-  // "Clearance (mm/in)" names none of the two.
-  return { words, unit: clash ? null : unit, otherUnit };
-}
 interface Pattern {
   readonly field: FieldId;
   /** Place among the field's patterns: of equal fits the more usual heading wins. */
@@ -205,137 +51,64 @@ interface Pattern {
   /** Each entry must be met by one word. */
   readonly needs: readonly (readonly string[])[];
 }
-const FILLER = new Set([
-  "the",
-  "of",
-  "a",
-  "an",
-  "and",
-  "or",
-  "at",
-  "in",
-  "to",
-  "for",
-  "is",
-  "per",
-  "with",
-  "any",
-  "this",
-  "visible",
-  "on",
+const wordSet = (...groups: readonly Group[]): ReadonlySet<string> =>
+  new Set(groups.flatMap(({ words }) => words.flatMap((word) => [word, normal(word)])));
+const FILLERS = wordSet(FILLER);
+/** Filler of the patterns in `columns.ts` only: "number of legs" needs the legs. */
+const PATTERN_FILLER: ReadonlySet<string> = new Set([
+  ...FILLERS,
   "no",
   "fully",
   "ok",
-  "number",
-  "°",
-  "degrees",
   "diameter",
   "size",
   "dimension",
   "value",
   "check",
   "mm",
-  "s",
   "condition",
+  "visible",
 ]);
+const needsOf = (text: string): readonly (readonly string[])[] =>
+  text
+    .split(" ")
+    .filter((w) => w !== "")
+    .map((w) =>
+      w === "NEW" ? NEW : w === "NOW" ? NOW : w.split("|").flatMap((v) => (v === "asnew" ? NEW : v === "now" ? NOW : [normal(v)])),
+    );
 const PATTERNS: readonly Pattern[] = FIELD_IDS.flatMap((id) =>
   [...field(id).words, field(id).heading].map((text, place) => ({
     field: id,
     place: text === field(id).heading ? 0 : place,
-    needs: (text === field(id).heading
-      ? spoken(text)
-          .words.filter((w) => !FILLER.has(w))
-          .join(" ")
-      : text
-    )
-      .split(" ")
-      .filter((w) => w !== "")
-      .map((w) =>
-        w === "NEW" ? NEW : w === "NOW" ? NOW : w.split("|").flatMap((v) => (v === "asnew" ? NEW : v === "now" ? NOW : [normal(v)])),
-      ),
+    needs: needsOf(
+      text === field(id).heading
+        ? spoken(text)
+            .words.filter((w) => !PATTERN_FILLER.has(w))
+            .join(" ")
+        : text,
+    ),
   })),
 );
 /** Words that tell one reading of a place from another of the same place: "Throat 2024", "Bow X", "Pin left". */
-const MARKER = /^(\p{N}+(st|nd|rd|th)?|[a-z]|left|right|lh|rh|first|second|front|back|rear|mpi|mt|pt|ndt|visual|side)$/u;
-interface Fit {
-  readonly score: number;
-  /** True when nothing of the heading is left over but what tells one column from the next. */
-  readonly whole: boolean;
-}
-/** How well a heading fits a pattern: words met, less what is left over. Null when a needed word is missing. */
-function fit(words: readonly string[], pattern: Pattern): Fit | null {
-  const left = [...words];
-  for (const need of pattern.needs) {
-    const index = left.findIndex((w) => need.includes(w));
-    if (index < 0) return null;
-    left.splice(index, 1);
-  }
-  const strange = left.filter((w) => !FILLER.has(w));
-  return {
-    score: pattern.needs.length * 10 - strange.length * 6 - (left.length - strange.length) + (left.length === 0 ? 3 : 0),
-    whole: strange.every((w) => MARKER.test(w)),
-  };
-}
-export interface ReadHeading {
-  readonly field: FieldId;
-  readonly unit: Unit | null;
-  readonly score: number;
-  readonly place: number;
-  readonly whole: boolean;
-}
-const NEGATED = /^no\b(?!\.| ?[\d#]| of\b)|\b(not|non|without|never)\b|\bun(?=seated|readable)/i;
-const NEGATED_FAULT = /\bfree (of|from)\b|[a-z][- ]free\b|^free\b/i;
-const FAULT_WORD =
-  /\b(missing|damage[ds]?|broken|loose|wobbl\w*|illegible|worn|wear|defects?|defective|gone|lost|mismatch\w*|seized|stuck|stiff|bent|cracks?|cracked|faulty|fault|fail(ed|ure)?|absent|inoperative|wrong|reversed|torn|cut|frayed)\b/i;
-const GOOD_WORD = /\b(ok|okay|sound|good|pass(ed)?|clear|intact|acceptable|satisfactory|none)\b/i;
-/**
- * Whether yes and no mean the opposite of what the field takes: "Latch missing" in a column of what is in order, "Free of
- * cracks" among the faults. "Threads not damaged" turns twice.
- */
-export function turned(heading: string, id: FieldId): boolean {
-  const { type } = field(id);
-  const text = tidy(heading);
-  if (type === "sound") return NEGATED.test(text) !== FAULT_WORD.test(text);
-  if (type === "fault") return (NEGATED.test(text) || NEGATED_FAULT.test(text)) !== GOOD_WORD.test(text);
-  return false;
-}
-/** "Crack test: no" may say that there was no test. Yes and no settle nothing there. */
-export function asksWhether(heading: string, id: FieldId): boolean {
-  return field(id).type === "fault" && /\b(check(ed)?|test(ed)?|examined|examination|looked)\b/i.test(tidy(heading));
-}
-const LIMIT_WORDS = new Set([
-  "max",
-  "maximum",
-  "limit",
-  "limits",
-  "allowed",
-  "allowable",
-  "permitted",
-  "permissible",
-  "required",
-  "recommended",
-  "specified",
-  "spec",
-  "target",
-  "reject",
-  "rejection",
-  "discard",
-  "tolerance",
-]);
-const CHANGE_WORDS = new Set([
-  "growth",
-  "percent",
-  "pct",
-  "wear",
-  "loss",
-  "change",
-  "difference",
-  "diff",
-  "increase",
-  "decrease",
-  "reduction",
-]);
-const LEAST_WORDS = new Set(["min", "minimum"]);
+const MARKER =
+  /^(\p{N}+(st|nd|rd|th)?|q[1-4]|[a-z]|left|right|lh|rh|first|second|third|front|back|rear|top|bottom|upper|lower|inner|outer|middle|mid|mpi|mt|pt|ndt|visual|side|jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?)$/u;
+/** Gear that a heading may name beside a thing of it: "Hook throat", "Sling tag". */
+const GEAR_WORDS = [
+  "hook",
+  "hooks",
+  "shackle",
+  "link",
+  "links",
+  "chain",
+  "ring",
+  "swivel",
+  "block",
+  "sheave",
+  "rope",
+  "sling",
+  "slings",
+  "masterlink",
+];
 /** All that the heading of the inspection's date may say; any other date is another one: of purchase, repair, test, the next. */
 const DATE_WORDS = new Set([
   "inspected",
@@ -356,119 +129,392 @@ const DATE_WORDS = new Set([
   "periodic",
   "day",
 ]);
+/** Words that may stand beside a field of text, a choice or a date. */
+const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
+  id: "gear equipment item asset company plant yard internal unique inventory register fleet stock store rigging lifting identification code mark tag serial web wires unit piece swl",
+  gear: "gear equipment item lifting rigging name product full sling hook shackle block piece category",
+  size: "nominal rope chain body gear trade leg web hook shackle sling block link diameter dia size wires",
+  ratedLoad:
+    "rated load limit working safe vertical straight stamped marked tag total capacity kg kgs t te lb lbs ton tons tonne tonnes short metric lift swl wll single deg",
+  legs: "count sling chain wires rope",
+  unit: "measure measurement length dimension dimensions size sizes used readings",
+  gauge: "caliper calliper vernier tape reads",
+  construction: "rope sling wires",
+  assembly: "part lifting set tackle belongs name",
+  place: "current present storage stored store home normal usual kept used gear item yard",
+  service: "class level type duty conditions",
+  inspected: [...DATE_WORDS].join(" "),
+  inspector: "name initials person competent qualified inspector inspection signed examiner checker",
+  tagged: "red tag out date service yard lock",
+  releasedBy: "name person qualified competent service returned use role",
+  releasedOn: "date service returned use",
+  remarks: "inspector inspectors general additional rigger inspection examiner further any",
+  clipTorque: "lb lbft ft nm n m last",
+  nickPart: "nick gouge",
+  ropeCategory: "number rcn",
+};
+const FAULTS_TOGETHER = [
+  "broken",
+  "chipped",
+  "cracks",
+  "cuts",
+  "damage",
+  "damaged",
+  "defect",
+  "defects",
+  "deformed",
+  "distorted",
+  "frayed",
+  "split",
+  "torn",
+  "twisted",
+  "wear",
+  "worn",
+];
+/** A load of one hitch is told from the straight one; breaking and proof loads are no working load limit. */
+const HITCH_WORDS = ["basket", "choker", "choke", "choked", "bridle", "original", "old", "derated", "reduced", "legs", "leg"];
+const besideByType = {
+  sound: wordSet(FILLER, PLACES, STATES.good, STATES.bad, STATES.deny, STATES.unclear, STATES.affirm, STATES.look),
+  fault: wordSet(FILLER, PLACES, STATES.good, STATES.deny, STATES.denyFault, STATES.unclear, STATES.affirm, STATES.look, {
+    why: "",
+    words: FAULTS_TOGETHER,
+  }),
+  measured: wordSet(FILLER, MEASURING, { why: "", words: GEAR_WORDS }),
+  text: wordSet(FILLER),
+} as const;
+const isMeasured = (id: FieldId): boolean => ["length", "count", "angle", "torque"].includes(field(id).type);
+const ownWords = new Map<FieldId, ReadonlySet<string>>(
+  FIELD_IDS.map((id) => [
+    id,
+    new Set([
+      ...PATTERNS.filter((p) => p.field === id)
+        .flatMap(({ needs }) => needs.filter((need) => need !== NEW && need !== NOW).flat())
+        .filter((word) => !NEW.includes(word) && !NOW.includes(word)),
+      ...(BESIDE_TEXT[id] ?? "").split(" ").map(normal),
+      ...(id === "ratedLoad" ? HITCH_WORDS : []),
+    ]),
+  ]),
+);
+const EXTREME = wordSet(EXTREMES);
+/** Whether a word that no need of the pattern met is known beside that field. A word that is not makes the heading a question. */
+function known(word: string, id: FieldId, words: readonly string[]): boolean {
+  if (FILLERS.has(word)) return true;
+  const { type } = field(id);
+  if (id === "result") return isResultWord(word) || MARKER.test(word) || word === "last" || word === "latest";
+  if (isMeasured(id)) {
+    const measured = words.some((w) => NOW.includes(w) && !EXTREME.has(w)) || words.includes("thinnest");
+    if (EXTREME.has(word)) return measured;
+    if (NOW.includes(word)) return !id.endsWith("New");
+    if (NEW.includes(word)) return id.endsWith("New");
+    return MARKER.test(word) || besideByType.measured.has(word) || ownWords.get(id)?.has(word) === true;
+  }
+  if (type === "sound" || type === "fault")
+    return (
+      besideByType[type].has(word) || MARKER.test(word) || word === "condition" || word === "state" || ownWords.get(id)?.has(word) === true
+    );
+  return ownWords.get(id)?.has(word) === true || (id === "id" && MARKER.test(word));
+}
+interface Fit {
+  readonly score: number;
+  /** Every word of the heading is known for the field. */
+  readonly whole: boolean;
+}
+/** How well a heading fits a pattern: words met, less what is left over. Null when a needed word is missing. */
+function fit(words: readonly string[], pattern: Pattern): Fit | null {
+  const left = [...words];
+  for (const need of pattern.needs) {
+    const index = left.findIndex((w) => need.includes(w));
+    if (index < 0) return null;
+    left.splice(index, 1);
+  }
+  const strange = left.filter((w) => !PATTERN_FILLER.has(w));
+  return {
+    score: pattern.needs.length * 10 - strange.length * 6 - (left.length - strange.length) + (left.length === 0 ? 3 : 0),
+    whole: left.every((w) => known(w, pattern.field, words)),
+  };
+}
+export interface ReadHeading {
+  readonly field: FieldId;
+  readonly score: number;
+  readonly place: number;
+  readonly whole: boolean;
+}
+const LIMIT_WORDS = wordSet(LIMITS);
+const CHANGE_WORDS = new Set([
+  "growth",
+  "percent",
+  "pct",
+  "wear",
+  "loss",
+  "change",
+  "difference",
+  "diff",
+  "increase",
+  "decrease",
+  "reduction",
+]);
 const ANOTHER_LOAD = new Set(["breaking", "break", "ultimate", "proof", "test", "tested", "mbl", "mbs", "max"]);
-const HITCH_WORDS = new Set(["basket", "choker", "choke", "choked", "bridle", "original", "old", "derated", "reduced", "legs", "leg"]);
-/** "Min section" may be the least that was measured or the least that is allowed: any plainer heading comes first. */
+/** "Min section" may be the least that was measured or the least that is allowed: it is asked about. */
 const UNSURE = 12;
 /**
  * What a heading loses as a heading of this field; null when it cannot be one: a column of limits or of worked-out wear
  * holds no reading, and the date of the next inspection, of a test or of purchase is not the inspection's.
  */
 function lessFor(words: readonly string[], id: FieldId): number | null {
-  const { type } = field(id);
   const said = (set: ReadonlySet<string>): boolean => words.some((w) => set.has(w));
   if (id === "inspected") return words.every((w) => DATE_WORDS.has(w)) ? 0 : null;
   if (id === "result") return words.includes("date") || words.includes("number") ? null : 0;
   if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
-  // A tag names the load of one hitch only where it says so; breaking and proof loads are no working load limit.
-  if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : said(HITCH_WORDS) ? 3 : 0;
-  if ((type !== "length" && type !== "count" && type !== "angle" && type !== "torque") || id === "gauge") return 0;
-  const measured = words.some((w) => NOW.includes(w) && !LEAST_WORDS.has(w));
+  if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : words.some((w) => HITCH_WORDS.includes(w)) ? 3 : 0;
+  if (!isMeasured(id) || id === "gauge") return 0;
+  const own = ownWords.get(id);
+  const measured = words.some((w) => NOW.includes(w) && !LEAST.has(w));
   if (measured) return 0;
-  if (said(LIMIT_WORDS)) return null;
+  if (words.some((w) => LIMIT_WORDS.has(w) && own?.has(w) !== true)) return null;
   if (said(CHANGE_WORDS) && !words.some((w) => NEW.includes(w))) return null;
-  return said(LEAST_WORDS) ? UNSURE : 0;
+  return words.some((w) => LEAST.has(w)) && own?.has("maker") !== true ? UNSURE : 0;
 }
-const cache = new Map<string, readonly ReadHeading[]>();
-/** Fields that a heading may mean, best first. */
-function candidates(heading: string): readonly ReadHeading[] {
-  const known = cache.get(heading);
-  if (known) return known;
-  const { words, unit } = spoken(heading);
-  const best = new Map<FieldId, { readonly score: number; readonly place: number; readonly whole: boolean }>();
-  if (words.length > 0 && words.length <= 9)
-    for (const pattern of PATTERNS) {
-      const plain = fit(words, pattern);
-      const less = plain === null ? null : lessFor(words, pattern.field);
-      if (plain === null || less === null) continue;
-      const score = plain.score - less;
-      const before = best.get(pattern.field);
-      if (score > 0 && score > (before?.score ?? 0))
-        best.set(pattern.field, { score, place: pattern.place, whole: plain.whole || before?.whole === true });
-      else if (score > 0 && plain.whole && before) best.set(pattern.field, { ...before, whole: true });
-    }
-  const list = [...best].map(([id, found]) => ({ field: id, unit, ...found })).sort((a, b) => b.score - a.score || a.place - b.place);
+const LEAST = new Set(["min", "minimum"]);
+/** A heading of results that none of the usual ones in `columns.ts` meets. */
+const RESULT_CORE = new Set(
+  [RESULTS.fit, RESULTS.inUse, RESULTS.rejected, RESULTS.damaged, RESULTS.open]
+    .flatMap(({ words }): readonly string[] => words)
+    .map(normal),
+);
+const RESULT_SCORE = 9;
+/** Fields that the words of a heading may mean, best first. */
+function fieldsOfWords(words: readonly string[]): readonly ReadHeading[] {
+  const best = new Map<FieldId, ReadHeading>();
+  if (words.length === 0 || words.length > 12) return [];
+  for (const pattern of PATTERNS) {
+    const plain = fit(words, pattern);
+    const less = plain === null ? null : lessFor(words, pattern.field);
+    if (plain === null || less === null) continue;
+    const here: ReadHeading = {
+      field: pattern.field,
+      score: plain.score - less,
+      place: pattern.place,
+      whole: plain.whole && less !== UNSURE,
+    };
+    const before = best.get(pattern.field);
+    if (before === undefined || Number(here.whole) > Number(before.whole) || (here.whole === before.whole && here.score > before.score))
+      best.set(pattern.field, here);
+  }
+  const elsewhere = [...best.values()].some(({ field: id, whole }) => whole && id !== "result" && isRead(id));
+  if (
+    !elsewhere &&
+    !best.get("result")?.whole &&
+    words.some((w) => RESULT_CORE.has(w)) &&
+    words.every((w) => known(w, "result", words)) &&
+    lessFor(words, "result") !== null
+  )
+    best.set("result", { field: "result", score: RESULT_SCORE, place: 99, whole: true });
+  return [...best.values()].sort((a, b) => b.score - a.score || a.place - b.place);
+}
+interface Meant {
+  readonly candidates: readonly ReadHeading[];
+  readonly unit: Unit | null;
+  readonly aside: boolean;
+  readonly earlier: FieldId | null;
+  readonly about: boolean;
+  /** Year and month that the heading names, as 202603; null when none. */
+  readonly dated: number | null;
+}
+const cache = new Map<string, Meant>();
+const EARLIER_WORDS = wordSet(EARLIER);
+function meaning(heading: string, language: Language | undefined): Meant {
+  const id = `${language?.name ?? ""}\u0001${heading}`;
+  const before = cache.get(id);
+  if (before) return before;
+  const said = spoken(heading, language);
+  const { words } = said;
+  const all = fieldsOfWords(words);
+  const older = said.earlier
+    ? all
+    : words.some((w) => EARLIER_WORDS.has(w))
+      ? fieldsOfWords(words.filter((w) => !EARLIER_WORDS.has(w)))
+      : [];
+  const earlier = all.some((c) => c.whole && !said.earlier)
+    ? null
+    : (older.find((c) => c.whole && isRead(c.field) && c.field !== "tagged")?.field ?? null);
+  const meant: Meant = {
+    candidates: said.earlier ? [] : all,
+    unit: said.unit,
+    aside: said.aside,
+    earlier,
+    about: !isAside(words),
+    dated: yearOf(words),
+  };
   if (cache.size > 4000) cache.clear();
-  cache.set(heading, list);
-  return list;
+  cache.set(id, meant);
+  return meant;
 }
-export function unitOfHeading(heading: string): Unit | null {
-  return spoken(heading).unit;
+const ASIDE_NEEDS = ASIDE.flatMap(({ words }) => words.map(needsOf));
+const ASIDE_BESIDE = wordSet(FILLER, BESIDE_ASIDE, { why: "", words: GEAR_WORDS });
+/** "Certificate expiry date" says twice that it is of the office. */
+const ASIDE_WORDS = new Set(ASIDE_NEEDS.flatMap((needs) => (needs.length === 1 ? needs.flat() : [])));
+const OWN_HEADINGS = new Set([
+  "comes out at",
+  "due state",
+  "flag",
+  "log differs",
+  "needed",
+  "overload sign",
+  "reason",
+  "share used",
+  "short reason",
+  "source",
+  "used",
+  "why",
+]);
+/** Whether a heading says nothing of condition: a column of the office, of limits, or of how a reading was when new. */
+function isAside(words: readonly string[]): boolean {
+  if (words.length === 0) return false;
+  if (OWN_HEADINGS.has(words.join(" "))) return true;
+  const office = ASIDE_NEEDS.some((needs) => {
+    const left = [...words];
+    for (const need of needs) {
+      const index = left.findIndex((w) => need.includes(w));
+      if (index < 0) return false;
+      left.splice(index, 1);
+    }
+    return left.every((w) => ASIDE_BESIDE.has(w) || ASIDE_WORDS.has(w) || MARKER.test(w));
+  });
+  return office || isLimit(words) || isAsNewOnly(words);
+}
+/** "Max throat", "Wear limit (mm)": what is allowed of a size, a count or an angle. */
+function isLimit(words: readonly string[]): boolean {
+  const limits = words.filter((w) => LIMIT_WORDS.has(w));
+  if (limits.length === 0 || words.some((w) => NOW.includes(w) && !LEAST.has(w))) return false;
+  const rest = words.filter((w) => !LIMIT_WORDS.has(w) && !EXTREME.has(w) && !CHANGE_WORDS.has(w));
+  return rest.length === 0
+    ? words.some((w) => CHANGE_WORDS.has(w))
+    : PATTERNS.some((pattern) => isMeasured(pattern.field) && fit(rest, pattern)?.whole === true);
+}
+/** "Twist when new": a reading that has no as-new column of its own, as it was when new. */
+function isAsNewOnly(words: readonly string[]): boolean {
+  if (!words.some((w) => NEW.includes(w))) return false;
+  const rest = words.filter((w) => !NEW.includes(w));
+  return PATTERNS.some((pattern) => isMeasured(pattern.field) && !/(New|Now)$/.test(pattern.field) && fit(rest, pattern)?.whole === true);
+}
+const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+function yearOf(words: readonly string[]): number | null {
+  const at = words.findIndex((w) => /^(19|20)\d\d$/.test(w));
+  if (at < 0) return null;
+  const month = [words[at + 1], words[at - 1]].map((w) => {
+    if (w === undefined) return 0;
+    if (/^(0?[1-9]|1[0-2])$/.test(w)) return Number(w);
+    if (/^q[1-4]$/.test(w)) return Number(w.slice(1)) * 3;
+    return MONTHS.findIndex((name) => w.startsWith(name)) + 1;
+  });
+  return Number(words[at]) * 100 + (month.find((m) => m > 0) ?? 0);
+}
+export function unitOfHeading(heading: string, language?: Language): Unit | null {
+  return spoken(heading, language).unit;
 }
 export interface Headings {
   readonly matches: readonly HeadingMatch[];
   readonly columns: ReadonlyMap<FieldId, number>;
   readonly units: ReadonlyMap<FieldId, Unit>;
   readonly names: ReadonlyMap<FieldId, string>;
-  /** Further columns of a field: "Crushing" beside "Kinks", "Throat 2026" beside "Throat 2024". */
+  /** Further columns of a field: "Crushing" beside "Kinks", "Throat left" beside "Throat right". */
   readonly also: ReadonlyMap<FieldId, readonly AlsoColumn[]>;
   /** Sentences on headings that stand twice. */
   readonly problems: readonly string[];
+  /** Unit of bare sizes that neither heading, column nor cell tells: the user's answer for the whole log. */
+  readonly bareUnit: Unit | null;
+  readonly language?: Language;
 }
 /** A further column of a field that another column is read as. */
 export interface AlsoColumn {
   readonly column: number;
   readonly heading: string;
   readonly unit: Unit | null;
-  /** More stands in its heading than the field's words: only a fault is taken from it. */
-  readonly weak: boolean;
   /** What its heading says without the words for new and now: columns of the same say belong together. */
   readonly stem: string;
 }
 /** Fields of which a second column is never passed over. Of other fields, and of dates, the best column counts. */
 export const isRead = (id: FieldId): boolean =>
-  ["length", "count", "angle", "torque", "sound", "fault"].includes(field(id).type) || id === "tagged" || id === "result";
-const isSeen = (id: FieldId): boolean => field(id).type === "sound" || field(id).type === "fault";
-interface Further {
-  readonly field: FieldId;
-  readonly weak: boolean;
-}
-const stemOf = (heading: string): string =>
-  spoken(heading)
+  isMeasured(id) || ["sound", "fault"].includes(field(id).type) || id === "tagged" || id === "result" || id === "remarks";
+const stemOf = (heading: string, language: Language | undefined): string =>
+  spoken(heading, language)
     .words.filter((w) => !NEW.includes(w) && !NOW.includes(w))
     .sort()
     .join(" ");
+/** Answers of the user, and what else holds for a whole log. */
+export interface HeadingOptions {
+  /** Fields found by a column's contents, by column; the user's choices come first. */
+  readonly byContents?: ReadonlyMap<number, FieldId>;
+  readonly bareUnit?: Unit | null;
+  readonly language?: Language | undefined;
+}
 /**
  * Gives each field at most one heading and each heading at most one field: the best fits first. `choices` are the
- * user's corrections by lower-case heading text and always win.
+ * user's corrections by lower-case heading text and always win; null sets a column aside.
  */
-export function matchHeadings(headings: readonly string[], choices: Readonly<Record<string, FieldId | null>> = {}): Headings {
+export function matchHeadings(
+  headings: readonly string[],
+  choices: Readonly<Record<string, FieldId | null>> = {},
+  options: HeadingOptions = {},
+): Headings {
+  const { language } = options;
+  const meant = headings.map((heading) => meaning(heading, language));
   const taken = new Map<FieldId, number>();
-  const given = new Map<number, FieldId | null>();
-  const further = new Map<number, Further>();
+  const given = new Set<number>();
+  const further = new Map<number, FieldId>();
+  const earlier = new Map<number, FieldId>();
+  const give = (column: number, id: FieldId): void => {
+    given.add(column);
+    if (taken.has(id)) further.set(column, id);
+    else taken.set(id, column);
+  };
   headings.forEach((heading, column) => {
     const choice = chosen(choices, heading);
-    if (choice === undefined || given.has(column)) return;
-    given.set(column, choice);
-    if (choice === null) return;
-    if (taken.has(choice)) further.set(column, { field: choice, weak: false });
-    else taken.set(choice, column);
+    if (choice === null || (choice === undefined && meant[column]?.aside === true)) given.add(column);
+    else if (choice !== undefined) give(column, choice);
   });
+  for (const [column, id] of options.byContents ?? []) if (!given.has(column) && !taken.has(id)) give(column, id);
   const offers = headings
-    .flatMap((heading, column) => (given.has(column) ? [] : candidates(heading).map((c) => ({ ...c, column }))))
+    .flatMap((_, column) =>
+      given.has(column) ? [] : (meant[column]?.candidates ?? []).filter((c) => c.whole).map((c) => ({ ...c, column })),
+    )
     .sort((a, b) => b.score - a.score || a.place - b.place || a.column - b.column);
+  const old = older(offers, meant);
   // A heading that says the opposite is read only where none says the thing itself.
   for (const plainly of [true, false])
     for (const offer of offers) {
-      if (given.has(offer.column) || taken.has(offer.field) || (plainly && turned(headings[offer.column] ?? "", offer.field))) continue;
-      given.set(offer.column, offer.field);
-      taken.set(offer.field, offer.column);
+      if (given.has(offer.column) || taken.has(offer.field) || old.has(offer.column)) continue;
+      if (plainly && polarity(headings[offer.column] ?? "", offer.field) !== "straight") continue;
+      give(offer.column, offer.field);
     }
-  for (const offer of offers)
-    if (!given.has(offer.column) && !further.has(offer.column) && (offer.whole || isSeen(offer.field)) && isRead(offer.field))
-      further.set(offer.column, { field: offer.field, weak: !offer.whole });
-  return assemble(headings, taken, further, choices);
+  for (const offer of offers) {
+    if (given.has(offer.column) || !isRead(offer.field)) continue;
+    given.add(offer.column);
+    if (old.has(offer.column)) earlier.set(offer.column, offer.field);
+    else further.set(offer.column, offer.field);
+  }
+  meant.forEach(({ earlier: id }, column) => {
+    if (id === null || given.has(column)) return;
+    given.add(column);
+    earlier.set(column, id);
+  });
+  return assemble(headings, { taken, further, earlier, meant, choices, options });
 }
+/** Columns of a thing that name a day before the newest one that is named for it: they are older readings. */
+function older(offers: readonly (ReadHeading & { readonly column: number })[], meant: readonly Meant[]): ReadonlySet<number> {
+  const first = new Map<number, FieldId>();
+  for (const { column, field: id } of offers) if (!first.has(column)) first.set(column, id);
+  const newest = new Map<FieldId, number>();
+  for (const [column, id] of first) newest.set(id, Math.max(newest.get(id) ?? 0, meant[column]?.dated ?? 0));
+  return new Set(
+    [...first].flatMap(([column, id]) => {
+      const dated = meant[column]?.dated ?? null;
+      return dated !== null && isRead(id) && !id.endsWith("New") && isBefore(dated, newest.get(id) ?? 0) ? [column] : [];
+    }),
+  );
+}
+/** Of the same year, a column that names no month is before none. */
+const isBefore = (a: number, b: number): boolean => Math.floor(a / 100) < Math.floor(b / 100) || (a < b && a % 100 !== 0);
 /** What the user chose for a heading; undefined when nothing. */
 function chosen(choices: Readonly<Record<string, FieldId | null>>, heading: string): FieldId | null | undefined {
   return Object.hasOwn(choices, key(heading)) ? choices[key(heading)] : undefined;
@@ -477,24 +523,36 @@ function chosen(choices: Readonly<Record<string, FieldId | null>>, heading: stri
 export function key(heading: string): string {
   return tidy(heading).toLowerCase();
 }
-function assemble(
-  headings: readonly string[],
-  taken: ReadonlyMap<FieldId, number>,
-  further: ReadonlyMap<number, Further>,
-  choices: Readonly<Record<string, FieldId | null>>,
-): Headings {
+interface Given {
+  readonly taken: ReadonlyMap<FieldId, number>;
+  readonly further: ReadonlyMap<number, FieldId>;
+  readonly earlier: ReadonlyMap<number, FieldId>;
+  readonly meant: readonly Meant[];
+  readonly choices: Readonly<Record<string, FieldId | null>>;
+  readonly options: HeadingOptions;
+}
+function assemble(headings: readonly string[], { taken, further, earlier, meant, choices, options }: Given): Headings {
+  const { language, bareUnit = null } = options;
   const byColumn = new Map([...taken].map(([id, column]) => [column, id]));
-  const matches = headings.map((heading, column): HeadingMatch => ({
-    column,
-    heading: tidy(heading),
-    field: byColumn.get(column) ?? null,
-    also: further.get(column)?.field ?? null,
-    unit: unitOfHeading(heading),
-    chosen: chosen(choices, heading) !== undefined,
-    state: byColumn.has(column) || further.has(column) ? "read" : chosen(choices, heading) === null ? "set aside" : "not about condition",
-    proposal: null,
-    earlier: null,
-  }));
+  const matches = headings.map((heading, column): HeadingMatch => {
+    const { candidates, unit, aside, about } = meant[column] ?? meaning(heading, language);
+    const choice = chosen(choices, heading);
+    const read = byColumn.has(column) || further.has(column) || earlier.has(column);
+    // A second id, name or place: the best column counts, and the others hold no finding either.
+    const other = candidates.some((c) => c.whole);
+    const state = read ? "read" : choice === null || aside ? "set aside" : other || !about ? "not about condition" : "not understood";
+    return {
+      column,
+      heading: tidy(heading),
+      field: byColumn.get(column) ?? null,
+      also: further.get(column) ?? null,
+      unit,
+      chosen: choice !== undefined,
+      state,
+      proposal: state === "not understood" ? (candidates.find((c) => c.score > 0)?.field ?? null) : null,
+      earlier: earlier.get(column) ?? null,
+    };
+  });
   const units = new Map<FieldId, Unit>();
   const names = new Map<FieldId, string>();
   for (const match of matches) {
@@ -511,12 +569,17 @@ function assemble(
     names.set("chemical", heat);
   }
   const also = new Map<FieldId, AlsoColumn[]>();
-  for (const [column, { field: id, weak }] of [...further].sort(([a], [b]) => a - b)) {
+  for (const [column, id] of [...further].sort(([a], [b]) => a - b)) {
     const heading = tidy(headings[column] ?? "");
-    also.set(id, [...(also.get(id) ?? []), { column, heading, unit: unitOfHeading(heading), weak, stem: stemOf(heading) }]);
+    also.set(id, [...(also.get(id) ?? []), { column, heading, unit: unitOfHeading(heading, language), stem: stemOf(heading, language) }]);
   }
-  return { matches, columns, units, names, also, problems: doubled(matches) };
+  return { matches, columns, units, names, also, problems: doubled(matches), bareUnit, ...(language === undefined ? {} : { language }) };
 }
+/** Whether the register has to carry a column under its own heading: nothing else of the register would tell what it says. */
+export const isCarried = (match: HeadingMatch): boolean => match.state === "not understood" || match.earlier !== null;
+/** The heading under which the register carries such a column. */
+export const carriedHeading = (match: HeadingMatch): string =>
+  match.earlier === null || /^earlier ?:/i.test(match.heading) ? match.heading : `Earlier: ${match.heading}`;
 /** The same heading twice cannot be told apart; it matters where the heading is one that is read. */
 function doubled(matches: readonly HeadingMatch[]): readonly string[] {
   const seen = new Map<string, HeadingMatch[]>();

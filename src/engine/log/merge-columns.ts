@@ -4,6 +4,7 @@
  * shackle in columns of their own.
  */
 import { field, FIELD_IDS, type FieldId } from "../columns";
+import { GEAR } from "../gear/index";
 import type { Exact } from "../numbers/exact";
 import { convert, namedUnit, type Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
@@ -11,9 +12,13 @@ import { readLength } from "../reading/length";
 import { readCount, readDegrees, readPlain } from "../reading/number";
 import { readSeen } from "../reading/observation";
 import type { Read } from "../reading/read";
-import { readText, recordedText } from "../reading/text";
-import { type Besides, NOTHING_BESIDES } from "./besides";
-import { type AlsoColumn, asksWhether, type Headings, spoken, turned } from "./match-headings";
+import { readResult } from "../reading/result";
+import { readText, recordedText, tidy } from "../reading/text";
+import { type Besides, type EarlierCell, NOTHING_BESIDES, openCells, type UnreadCell } from "./besides";
+import type { AlsoColumn, Headings } from "./match-headings";
+import { offeredAnswers, polarityOf, resultHeading } from "./polarity";
+import { spoken } from "./spoken";
+import type { Language } from "./vocabulary";
 
 type Line = readonly CellValue[];
 type Reader = (cell: CellValue) => CellValue;
@@ -23,6 +28,13 @@ interface Plan {
   readonly seen: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly texts: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly families: readonly Family[];
+  readonly earlier: readonly {
+    readonly column: number;
+    readonly heading: string;
+    readonly field: FieldId;
+    readonly read: Reader;
+    readonly unit: Unit | null;
+  }[];
 }
 interface Also extends AlsoColumn {
   readonly read: Reader;
@@ -37,61 +49,94 @@ interface Family {
   readonly news: readonly Also[];
 }
 const plans = new WeakMap<Headings, Plan>();
-export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, CellValue> {
+function planOf(headings: Headings): Plan {
   let plan = plans.get(headings);
   if (!plan) plans.set(headings, (plan = planFor(headings)));
+  return plan;
+}
+/** Of rows in which a reading cannot be read beside one of the same thing that can. */
+const unreadOf = new WeakMap<ReadonlyMap<FieldId, CellValue>, readonly UnreadCell[]>();
+export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, CellValue> {
+  const plan = planOf(headings);
   const cells = new Map<FieldId, CellValue>();
   for (const [id, column, read] of plan.mains) cells.set(id, read(line[column]));
-  for (const [id, more] of plan.seen)
-    cells.set(
-      id,
-      worstSeen(id, [{ cell: cells.get(id), weak: false }, ...more.map((one) => ({ cell: one.read(line[one.column]), weak: one.weak }))]),
-    );
+  for (const [id, more] of plan.seen) cells.set(id, worstSeen(id, [cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
-  for (const family of plan.families) measure(family, line, cells, headings);
+  const unread: UnreadCell[] = [];
+  for (const family of plan.families) measure(family, line, cells, headings, unread);
+  if (unread.length > 0) unreadOf.set(cells, unread);
+  const result = cells.get("result");
+  if (typeof result === "string" && result !== "") passOn(result, cells);
   return cells;
 }
-/** What stands in a row beside the cells that `rowCells` made of it. */
-export function besidesOf(line: Line, headings: Headings, _cells: ReadonlyMap<FieldId, CellValue>): Besides {
-  const open = headings.matches.flatMap((match) => {
-    if (match.state !== "not understood") return [];
-    const text = readText(line[match.column]);
-    return text === "" ? [] : [{ column: match.column, heading: match.heading, text, proposal: match.proposal }];
+/** A tag or a crack that stands in the column of results counts as one. */
+function passOn(result: string, cells: Map<FieldId, CellValue>): void {
+  const said = readResult(result)?.said;
+  if (said === "tagged") cells.set("tagged", allSaid([cells.get("tagged"), result]));
+  if (said === "cracked") cells.set("cracks", worstSeen("cracks", [cells.get("cracks"), result]));
+}
+/** What stands in a row beside the cells that `rowCells` made of it; `asked` as in `openCells`. */
+export function besidesOf(line: Line, headings: Headings, cells: ReadonlyMap<FieldId, CellValue>, asked?: ReadonlySet<number>): Besides {
+  const open = openCells(line, headings, asked);
+  const earlier = planOf(headings).earlier.flatMap(({ column, heading, field: id, read, unit }): readonly EarlierCell[] => {
+    const cell = read(line[column]);
+    return readText(cell) === ""
+      ? []
+      : [{ column, heading, field: id, cell, unit: unit ?? rowUnitOf(cells.get("unit")) ?? headings.bareUnit }];
   });
-  return open.length === 0 ? NOTHING_BESIDES : { open, earlier: [] };
+  const unread = unreadOf.get(cells) ?? [];
+  return open.length + earlier.length + unread.length === 0 ? NOTHING_BESIDES : { open, earlier, unread };
 }
 const asItIs: Reader = (cell) => cell;
 function planFor(headings: Headings): Plan {
+  const { language } = headings;
   const name = (id: FieldId): string => headings.names.get(id) ?? "";
   const also = new Map(
     [...headings.also].map(([id, columns]) => [
       id,
-      columns.map((one): Also => ({ ...one, read: readerOf(id, one.heading, headings.units.get(id) ?? null) })),
+      columns.map((one): Also => ({ ...one, read: readerOf(id, one.heading, headings.units.get(id) ?? null, language) })),
     ]),
   );
   const ofType = (types: readonly string[]): [FieldId, Also[]][] => [...also].filter(([id]) => types.includes(field(id).type));
   return {
-    mains: [...headings.columns].map(([id, column]) => [id, column, readerOf(id, name(id), headings.units.get(id) ?? null)] as const),
+    mains: [...headings.columns].map(
+      ([id, column]) => [id, column, readerOf(id, name(id), headings.units.get(id) ?? null, language)] as const,
+    ),
     seen: ofType(["sound", "fault"]),
     texts: ofType(["text", "choice"]),
     families: familiesOf(also),
+    earlier: headings.matches.flatMap(({ column, heading, earlier: id, unit }) =>
+      id === null ? [] : [{ column, heading, field: id, read: readerOf(id, heading, unit, language), unit }],
+    ),
   };
 }
-/** What a cell under a heading says in the field's own terms. */
-function readerOf(id: FieldId, heading: string, mainUnit: Unit | null): Reader {
+/** What a cell under a heading says in the field's own terms, in English. */
+function readerOf(id: FieldId, heading: string, mainUnit: Unit | null, language: Language | undefined): Reader {
+  const read = plainReaderOf(id, heading, mainUnit, language);
+  if (language === undefined) return read;
+  const measured = ["length", "count", "angle", "torque"].includes(field(id).type) || id === "size";
+  return (cell) => read(inEnglish(cell, language, measured));
+}
+/** A cell of another language in English words; its decimal comma as a point. */
+function inEnglish(cell: CellValue, language: Language, measured: boolean): CellValue {
+  if (typeof cell !== "string") return cell;
+  const text = tidy(cell);
+  const word = (part: string): string => language.cells[part.toLowerCase().trim()] ?? part;
+  const whole = word(text);
+  if (whole !== text) return whole;
+  if (measured && language.decimalComma && /^[^\d]*\d+,\d+(?![\d,])/.test(text)) return text.replace(/(\d),(\d)/, "$1.$2");
+  return text.includes(",") ? text.split(",").map(word).join(", ").replace(/ +/g, " ") : text;
+}
+function plainReaderOf(id: FieldId, heading: string, mainUnit: Unit | null, language: Language | undefined): Reader {
   const { type } = field(id);
   if (id === "assembly") return (cell) => (recordedText(cell) === "" ? null : cell);
-  if (id === "result") return resultReader(heading);
-  if (type === "length") return lengthReader(heading, mainUnit);
-  if (type !== "sound" && type !== "fault") return asItIs;
-  if (turned(heading, id)) return turnedReader(type, heading);
-  return asksWhether(heading, id)
-    ? (cell) => (/^(yes|no|y|n|true|false|done)$/i.test(readText(cell)) ? `${readText(cell)}? (${heading})` : cell)
-    : asItIs;
+  if (id === "result") return resultReader(heading, language);
+  if (type === "length") return lengthReader(heading, mainUnit, language);
+  return type === "sound" || type === "fault" ? seenReader(id, type, heading, language) : asItIs;
 }
 /** A bare figure under a heading in centimetres, or in another unit than the field's first column, carries its unit. */
-function lengthReader(heading: string, mainUnit: Unit | null): Reader {
-  const { unit, otherUnit } = spoken(heading);
+function lengthReader(heading: string, mainUnit: Unit | null, language: Language | undefined): Reader {
+  const { unit, otherUnit } = spoken(heading, language);
   const named = otherUnit ?? (unit === mainUnit ? null : unit);
   return named === null ? asItIs : (cell) => withUnit(cell, named);
 }
@@ -110,45 +155,78 @@ export function rowUnitOf(cell: CellValue): Unit | null {
   const named = text === "" ? null : namedUnit(text);
   return named?.times.equals(1) === true ? named.unit : null;
 }
-/** "Latch missing: yes" is no latch in order; "Free of cracks: yes" is no crack. */
-function turnedReader(type: "sound" | "fault", heading: string): Reader {
-  const other = type === "sound" ? "fault" : "sound";
+const YES = /^(yes|y|true)$/i;
+const NO = /^(no|n|false)$/i;
+/** "Latch missing: yes" is no latch in order; "Free of cracks: yes" is no crack; P under P/F is good. */
+function seenReader(id: FieldId, type: "sound" | "fault", heading: string, language: Language | undefined): Reader {
+  const said = spoken(heading, language);
+  const offered = offeredAnswers(said);
+  const way = polarityOf(said, id);
   const [well, badly] = type === "sound" ? ["yes", "no"] : ["none", "found"];
+  if (way === "straight" && offered.size === 0) return asItIs;
   return (cell) => {
-    const read = readSeen(cell, other);
-    if (read.kind === "missing") return cell;
-    if (read.kind === "refused") return `${read.text}? (${heading})`;
-    return read.value === "sound" ? well : `${badly}: ${read.text} (${heading})`;
+    const text = readText(cell);
+    if (text === "") return cell;
+    const answer = offered.get(text.toLowerCase());
+    if (answer !== undefined) return answer === "good" ? well : `${badly}: ${text} (${heading})`;
+    if (!YES.test(text) && !NO.test(text)) return way === "turned" ? turnedCell(cell, type, heading) : cell;
+    if (way === "open") return `${text}? (${heading})`;
+    if (way === "straight") return cell;
+    // "Latch missing: yes" is badly, "Free of cracks: yes" is well.
+    return YES.test(text) === (type === "fault") ? well : `${badly}: ${text} (${heading})`;
   };
 }
-/** Headings under which yes speaks against an item, and those under which no does. */
-const AGAINST = /\b(reject\w*|defects?|fail\w*|condemn\w*|action|faults?)\b/i;
-const FOR = /\b(ok|okay|fit|safe|usable|serviceable|serviceability|in[- ]service|pass(ed)?|use)\b/i;
+/** Other words under a heading that says the opposite: "none" under Latch missing, "cracked" under Free of cracks. */
+function turnedCell(cell: CellValue, type: "sound" | "fault", heading: string): CellValue {
+  const [well, badly] = type === "sound" ? ["yes", "no"] : ["none", "found"];
+  const own = readSeen(cell, type);
+  const turned = readSeen(cell, type === "sound" ? "fault" : "sound");
+  if (turned.kind === "missing" || own.kind === "missing") return cell;
+  // A word that says by itself how it is, is not turned; one that could go either way is asked about.
+  const says = turned.kind === "value" ? turned.value : null;
+  const itself = own.kind === "value" ? own.value : null;
+  if (says === null && itself === null) return `${turned.text}? (${heading})`;
+  if (says !== null && itself !== null && says !== itself)
+    return type === "sound" && says === "sound" ? well : `${turned.text}? (${heading})`;
+  if (says === "fault" || itself === "fault") return `${badly}: ${turned.text} (${heading})`;
+  return says === "sound" ? well : cell;
+}
+/** Nothing to report, under a heading that asks for what is wrong. */
 const NOTHING =
-  /^(no|n|none|nil|nothing|false|0|n\/?a|-+|ok|okay|(none|no \w+|nothing|nil) (found|noted|seen|required|needed)|no (defects?|faults?|action|damage))$/i;
-/** Words that tell a finding against an item's use from what the log says under such a heading. */
-export const SPEAKS_AGAINST = "against its use";
-function resultReader(heading: string): Reader {
-  if (FOR.test(heading) && AGAINST.test(heading)) return asItIs;
-  if (AGAINST.test(heading))
-    return (cell) => (readText(cell) === "" || NOTHING.test(readText(cell)) ? null : `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})`);
-  if (FOR.test(heading))
-    return (cell) =>
-      /^(no|n|not|false)\b/i.test(readText(cell)) || cell === false ? `${SPEAKS_AGAINST}: ${readText(cell)} (${heading})` : cell;
-  return asItIs;
+  /^(none|nil|nothing|0|n\/?a|-+|ok|okay|good|clear|(none|no \w+|nothing|nil) (found|noted|seen|required|needed)|no (defects?|faults?|action|damage|repairs?|issues?|problems?))$/i;
+/** The result in words that say the same without their heading: "rejected: yes (Failed)". */
+function resultReader(heading: string, language: Language | undefined): Reader {
+  const said = spoken(heading, language);
+  const offered = offeredAnswers(said);
+  const { yes, no } = resultHeading(said);
+  const against = yes === "rejected" || yes === "damaged";
+  const tell = (text: string, means: string): CellValue => {
+    if (means === "good") return against ? null : "ok";
+    if (means === "open") return `${text}? (${heading})`;
+    return `${means === "not in use" ? "not in service" : means}: ${text} (${heading})`;
+  };
+  return (cell) => {
+    const text = readText(cell);
+    if (text === "") return cell;
+    const answer = offered.get(text.toLowerCase());
+    if (answer !== undefined) return answer === "good" ? "ok" : `rejected: ${text} (${heading})`;
+    if (YES.test(text)) return tell(text, yes);
+    if (NO.test(text)) return tell(text, no);
+    if (!against) return cell;
+    if (NOTHING.test(text)) return null;
+    return readResult(cell)?.said === "good" ? `${text}? (${heading})` : cell;
+  };
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
-function worstSeen(id: FieldId, cells: readonly { readonly cell: CellValue; readonly weak: boolean }[]): CellValue {
-  const { type, soundWords = [] } = field(id);
-  const read = cells.map(({ cell, weak }) => ({
+function worstSeen(id: FieldId, cells: readonly CellValue[]): CellValue {
+  const { type, soundWords = [], faultWords = [] } = field(id);
+  const read = cells.map((cell) => ({
     cell,
-    weak,
-    read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords }),
+    read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
   }));
   const fault = read.find((one) => one.read.kind === "value" && one.read.value === "fault");
-  const plain = read.filter((one) => !one.weak);
-  const unclear = plain.find((one) => one.read.kind === "refused");
-  return (fault ?? unclear ?? plain.find((one) => one.read.kind === "value") ?? read[0])?.cell;
+  const unclear = read.find((one) => one.read.kind === "refused");
+  return (fault ?? unclear ?? read.find((one) => one.read.kind === "value") ?? read[0])?.cell;
 }
 /** All that is said, once; a lone date stays one. */
 function allSaid(cells: readonly CellValue[]): CellValue {
@@ -157,8 +235,10 @@ function allSaid(cells: readonly CellValue[]): CellValue {
   return said.length === 1 ? said[0] : [...new Set(said.map((cell) => readText(cell)))].join("; ");
 }
 /** Sizes that grow with damage; all other sizes and counts shrink with it, or are as told in `LESS_IS_WORSE`. */
-const GROWS: ReadonlySet<FieldId> = new Set<FieldId>(["throatNow"]);
+const CHECKS = GEAR.flatMap(({ checks }) => checks);
+const GROWS: ReadonlySet<FieldId> = new Set(CHECKS.filter(({ kind }) => kind === "growth").map(({ measured }) => measured));
 const LESS_IS_WORSE: ReadonlySet<FieldId> = new Set<FieldId>([
+  ...CHECKS.filter(({ kind }) => kind === "enough" || kind === "least").map(({ measured }) => measured),
   "ropeNow",
   "sheave",
   "clips",
@@ -188,53 +268,88 @@ function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Famil
     return { now, asNew, pairs, nows: nows.filter((one) => !paired.has(one)), news: news.filter((one) => !paired.has(one)) };
   });
 }
-function measure({ now, asNew, pairs, nows, news }: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings): void {
-  const rowUnit = rowUnitOf(cells.get("unit"));
+function measure(family: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings, unread: UnreadCell[]): void {
+  const { now, asNew, pairs, nows, news } = family;
+  const rowUnit = rowUnitOf(cells.get("unit")) ?? headings.bareUnit;
   // Under a heading without a unit it is the row's, whatever the first column of the field names.
   const at = (one: Also): CellValue =>
     one.unit === null && rowUnit !== null ? withUnit(one.read(line[one.column]), rowUnit) : one.read(line[one.column]);
   const unit = (id: FieldId): Unit | null => headings.units.get(id) ?? rowUnit;
-  if (asNew !== null)
+  const keep = (id: FieldId, cell: CellValue, heading: string): void => {
+    unread.push({ field: id, heading, text: readText(cell) });
+  };
+  if (asNew !== null) {
+    let from = headings.names.get(now) ?? field(now).heading;
     for (const pair of pairs) {
       const there = at(pair.now);
       if (readText(there) === "") continue;
       const other = { now: there, asNew: at(pair.asNew) };
       const mine = { now: cells.get(now), asNew: cells.get(asNew) };
-      if (!worsePair(other, mine, { now: unit(now), asNew: unit(asNew) }, GROWS.has(now))) continue;
+      const worst = worsePair(other, mine, { now: unit(now), asNew: unit(asNew) }, GROWS.has(now));
+      if (worst.lost === "mine") keep(now, mine.now, from);
+      if (worst.lost === "other") keep(now, other.now, pair.now.heading);
+      if (!worst.other) continue;
+      from = pair.now.heading;
       cells.set(now, other.now);
       cells.set(asNew, other.asNew);
     }
-  for (const one of nows)
-    cells.set(now, worse(now, cells.get(now), at(one), unit(now), asNew === null ? !LESS_IS_WORSE.has(now) : GROWS.has(now)));
-  if (asNew !== null) for (const one of news) cells.set(asNew, worse(asNew, cells.get(asNew), at(one), unit(asNew), !GROWS.has(now)));
+  }
+  const further = (id: FieldId, more: readonly Also[], moreIsWorse: boolean): void => {
+    let from = headings.names.get(id) ?? field(id).heading;
+    for (const one of more) {
+      const [mine, other] = [cells.get(id), at(one)];
+      const worst = worse(id, mine, other, unit(id), moreIsWorse);
+      if (worst.lost === "mine") keep(id, mine, from);
+      if (worst.lost === "other") keep(id, other, one.heading);
+      if (worst.cell !== mine) from = one.heading;
+      cells.set(id, worst.cell);
+    }
+  };
+  further(now, nows, asNew === null ? !LESS_IS_WORSE.has(now) : GROWS.has(now));
+  if (asNew !== null) further(asNew, news, !GROWS.has(now));
 }
 interface Sizes<T> {
   readonly now: T;
   readonly asNew: T;
 }
+/** Which of two does not count although it stands there: it cannot be read, and has to be told. */
+type Lost = "mine" | "other" | null;
 /** Whether another pair of sizes says more against the item than the one at hand: nothing stands there, or it has lost a larger share. */
-function worsePair(other: Sizes<CellValue>, mine: Sizes<CellValue>, units: Sizes<Unit | null>, grows: boolean): boolean {
-  if (readText(mine.now) === "") return true;
+function worsePair(
+  other: Sizes<CellValue>,
+  mine: Sizes<CellValue>,
+  units: Sizes<Unit | null>,
+  grows: boolean,
+): { readonly other: boolean; readonly lost: Lost } {
+  if (readText(mine.now) === "") return { other: true, lost: null };
   const share = ({ now, asNew }: Sizes<CellValue>): Exact | null => {
     const [is, was] = [reading("throatNow", now, units.now), reading("throatNew", asNew, units.asNew)];
     if (is.kind !== "value" || was.kind !== "value" || was.value.equals(0)) return null;
     return grows ? is.value.div(was.value) : was.value.div(is.value.equals(0) ? was.value : is.value);
   };
   const [theirs, ours] = [share(other), share(mine)];
-  // What cannot be read comes to the fore, so that it is told.
-  if (theirs === null) return true;
-  return ours !== null && largest([theirs, ours]) === theirs && !theirs.equals(ours);
+  // What can be read counts; what cannot is told beside it.
+  if (theirs === null) return { other: false, lost: "other" };
+  if (ours === null) return { other: true, lost: "mine" };
+  return { other: largest([theirs, ours]) === theirs && !theirs.equals(ours), lost: null };
 }
-/** The worse of two cells of one reading; what is there but cannot be read is worse than any figure. */
-function worse(id: FieldId, mine: CellValue, other: CellValue, unit: Unit | null, moreIsWorse: boolean): CellValue {
+/** The worse of two cells of one reading. One that cannot be read hides none that can. */
+function worse(
+  id: FieldId,
+  mine: CellValue,
+  other: CellValue,
+  unit: Unit | null,
+  moreIsWorse: boolean,
+): { readonly cell: CellValue; readonly lost: Lost } {
   const [ours, theirs] = [reading(id, mine, unit), reading(id, other, unit)];
-  if (theirs.kind === "missing" || ours.kind === "refused") return mine;
-  if (theirs.kind === "refused") return /\d/.test(theirs.text) ? other : mine;
-  if (ours.kind === "missing") return other;
-  if (theirs.value.equals(ours.value)) return mine;
-  if (NEITHER.has(id)) return `${ours.text} or ${theirs.text}?`;
+  if (theirs.kind === "missing") return { cell: mine, lost: null };
+  if (ours.kind === "missing") return { cell: other, lost: null };
+  if (theirs.kind === "refused") return { cell: mine, lost: "other" };
+  if (ours.kind === "refused") return { cell: other, lost: "mine" };
+  if (theirs.value.equals(ours.value)) return { cell: mine, lost: null };
+  if (NEITHER.has(id)) return { cell: `${ours.text} or ${theirs.text}?`, lost: null };
   const most = largest([ours.value, theirs.value]);
-  return (most === theirs.value) === moreIsWorse ? other : mine;
+  return { cell: (most === theirs.value) === moreIsWorse ? other : mine, lost: null };
 }
 const largest = ([a, b]: readonly [Exact, Exact]): Exact => [a, b].sort((one, two) => two.compare(one))[0] ?? a;
 /** A reading as one figure: a length in millimetres; one without any unit is refused by its check. */

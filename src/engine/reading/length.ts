@@ -83,7 +83,8 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
     const rest = lengthOfText(inches, {
       assume: "in",
       ...(options.decimalComma === undefined ? {} : { decimalComma: options.decimalComma }),
-      ...(options.zero === undefined ? {} : { zero: options.zero }),
+      // Six feet and no inches are six feet.
+      zero: true,
     });
     if (rest.kind !== "value" || rest.value.unit !== "in") return refused(text, "the inches after the feet cannot be read");
     return { kind: "value", value: { size: start.add(rest.value.size), unit: "in" }, text };

@@ -12,19 +12,33 @@ const ALWAYS_FAULT =
   /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
 /** What is looked for in columns of faults, with the words that say that it was not there. */
 const HARM =
-  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?))";
+  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?)|arc strikes?|(?:weld )?spatter|discolou?ration|wobble|play)";
 const SAW = "(?:found|seen|noted|observed|detected|present|visible|evident)";
 /** Damage as a word of its own: "ferrule cracked". */
-const HARMED = "cracked|bent|stretched|kinked|crushed|torn|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted";
+const HARMED =
+  "cracked|bent|stretched|kinked|crushed|torn|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted|frayed|damaged|broken";
 const NOT_FOUND = new RegExp(
-  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
+  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded|modified|altered|repaired|changed)|none (?:${SAW}|${HARMED})|${HARM}[- ]free|un(?:modified|altered|damaged|worn)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
   "i",
 );
 const FOUND = new RegExp(
   `^(${HARMED}|yes|y|found|present|seen|visible|twisted|cut|worn|welded|heavy|severe|slight|minor|some|light|hairline|modified)\\b`,
   "i",
 );
-const IN_ORDER = /^(yes|y|fitted|present|there|works|working|legible|readable|full|fully seated|seated|tight|true|closes)$/i;
+/** The damage by its name alone, with where it is: "crack found", "hairline crack at the eye". */
+const NAMED = new RegExp(
+  `^(?:a |an |one |two |several |small |fine |hairline |deep |long )*(?:cracks?|kinks?|cuts?|tears?|holes?|burns?|pitting|snags?|gouges?|deformations?|distortions?|elongation|broken (?:wires?|welds?)|arc strikes?)(?: ${SAW})?(?: (?:at|in|on|near|across|by) .*)?$`,
+  "i",
+);
+/** What a sound thing does or is; "tight" is in order for nuts and not for a swivel, so it stands with its columns. */
+const IS_WELL =
+  "(?:yes|y|fitted|present|there|works?|working|operates|functions|legible|readable|marked|stamped|full|fully seated|seated|engaged|home|true|closes|closed|in (?:place|order)|secured?|intact|undamaged|unbroken|complete|functional|ok|okay|good|sound|fine|whole)";
+const SUBJECT =
+  "(?:all|both|the|tag|label|plate|id|marks?|markings?|swl|wll|latch|catch|pin|nuts?|bolts?|cotters?|stitching|stitches|fittings?|threads?|sheaves?|swivel|fasteners|keepers?|is|are|still|clearly|fully|well|properly|correctly)";
+const IN_ORDER = new RegExp(
+  `^(?:${SUBJECT} )*${IS_WELL}(?: (?:ok|well|properly|correctly|and ${IS_WELL}))?$|^(?:none|nothing|not) (?:broken|missing|loose|damaged|torn|cut|frayed|faded|lost)$|^no (?:visible )?(?:damages?|defects?|faults?|issues|problems|loose \\w+|broken \\w+|missing \\w+)(?: ${SAW})?$|^free (?:of|from) (?:damage|defects)$`,
+  "i",
+);
 const NOT_IN_ORDER =
   /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
 /** Damage, wherever in the cell it is named. */
@@ -43,6 +57,8 @@ export interface SeenOptions {
   readonly mayBeAbsent?: boolean;
   /** Words that are sound in this column and not in others, in small letters. */
   readonly sound?: readonly string[];
+  /** Words that are at fault in this column and not in others. */
+  readonly fault?: readonly string[];
 }
 /**
  * An observation. In a "fault" column yes means that the fault is there; in a "sound" column yes means that it is in
@@ -65,15 +81,16 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
     return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
   const parts = partsOf(text);
   const [first = text] = parts;
+  if (parts.some((part) => also.fault?.includes(part.toLowerCase()) === true)) return seen("fault", text);
   const isOwn = (part: string): boolean => also.sound?.includes(part.toLowerCase()) === true;
   if (isOwn(first) && parts.every((part) => isOwn(part) || HARMLESS.test(part))) return seen("sound", text);
-  const faults = column === "fault" ? [ALWAYS_FAULT, FOUND] : [ALWAYS_FAULT, NOT_IN_ORDER];
+  const faults = column === "fault" ? [ALWAYS_FAULT, FOUND, NAMED] : [ALWAYS_FAULT, NOT_IN_ORDER];
   if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);
   // A good word counts only when nothing beside it could take it back.
   const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
   const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || isOwn(part);
   if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
-  if (DAMAGE.test(text) && !DENIED.test(text) && !NOT_PLAIN.test(text)) return seen("fault", text);
+  if (DAMAGE.test(text) && !DENIED.test(text) && !/\b(none|nil|nothing)\b/i.test(text) && !NOT_PLAIN.test(text)) return seen("fault", text);
   if (needless && column === "sound") return refused(text, "this gear is never without it; type yes or no");
   return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
 }

@@ -9,10 +9,11 @@ import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-fo
 import { missingFinding, refusedFinding } from "../read-sizes";
 
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
-  const { type, soundWords = [] } = field(check.measured);
+  const { type, soundWords = [], faultWords = [] } = field(check.measured);
   const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", {
     mayBeAbsent: check.mayBeAbsent === true,
     sound: soundWords,
+    fault: faultWords,
   });
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
