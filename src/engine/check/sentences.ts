@@ -116,7 +116,8 @@ const SENTENCES: Record<Why, (f: Finding) => string> = {
     `${capital(f.check)}${spaced(f.measured)} depends on the ${f.field === undefined ? "make" : field(f.field).heading.toLowerCase()}, which is not recorded: ${because(f)}; fill "${f.heading ?? ""}".`,
   "no section": (f) => `${because(f)}${next(f)}.`,
   "not read": (f) => `${capital(f.check)}: "${f.measured ?? ""}" stands in "${f.heading ?? ""}", and ${because(f)}${next(f)}.`,
-  "not understood": (f) => `"${f.typed ?? ""}" stands in the column "${f.heading ?? ""}", which is not understood${f.because === undefined ? "" : ` (${f.because})`}: ${f.type ?? ""}.`,
+  "not understood": (f) =>
+    `"${f.typed ?? ""}" stands in the column "${f.heading ?? ""}", which is not understood${f.because === undefined ? "" : ` (${f.because})`}: ${f.type ?? ""}.`,
   tag: (f) => `${named(f)}: ${because(f)}${next(f)}.`,
   overload: (f) =>
     `Another part of this assembly was found stretched or opened up${f.typed === undefined ? "" : ` on ${f.typed}`}: the whole assembly was overloaded, and this part has not been looked at since${next(f)}.`,

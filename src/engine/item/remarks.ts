@@ -25,7 +25,11 @@ function resultFinding(cells: Cells): Finding | null {
   if (read === null || read.said === "good") return null;
   const at = { ...columnOf(cells, "result"), typed: read.text };
   if (read.said === "rejected")
-    return ofItem("record", "REMOVE", "what the log says", { ...at, because: SAYS_SO, type: "clear the word only when it no longer holds" });
+    return ofItem("record", "REMOVE", "what the log says", {
+      ...at,
+      because: SAYS_SO,
+      type: "clear the word only when it no longer holds",
+    });
   return ofItem(
     "record",
     "NO VERDICT",
