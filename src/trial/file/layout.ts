@@ -1,6 +1,5 @@
 /** What a sheet looks like around its cells: widths, heights, hidden lines, frozen panes, merged cells, tab, page. */
 import type ExcelJS from "exceljs";
-import { parseBox } from "../book/address";
 import type { Sheet } from "../book/book";
 import { fileColor, readColor } from "./colors";
 import { readPage, readProtection, writePage, writeProtection } from "./page";
@@ -27,10 +26,6 @@ export function readLayout(from: ExcelJS.Worksheet, to: Sheet, theme: readonly s
     const format: unknown = column?.numFmt;
     const own = typeof format === "string" && format !== "General" ? format : undefined;
     if (style || own !== undefined) to.columnDefaults.set(at, { ...(style && { style }), ...(own !== undefined && { format: own }) });
-  }
-  for (const range of (from.model.merges as unknown as string[] | undefined) ?? []) {
-    const box = parseBox(range);
-    if (box) to.merges.push(box);
   }
   readPage(from, to);
   readProtection(from, to);

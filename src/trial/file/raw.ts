@@ -1,5 +1,6 @@
 /** What the file library leaves out or gets wrong, read from the workbook's own parts. */
-import { elementsOf, unescapeXml } from "./xml";
+import { checkPlaces, isOutsideFormula, outside, scanSheet } from "./sheet-scan";
+import { attributeText, elementsOf, unescapeXml } from "./xml";
 import { type Archive, NOT_A_WORKBOOK } from "./zip";
 export { elementsOf } from "./xml";
 export { textOf } from "./xml";
@@ -12,16 +13,21 @@ export interface RawName {
 }
 export interface RawBook {
   archive: Archive;
-  /** Sheet name to its XML. */
+  /** Sheet name to its XML without the cells. */
   sheets: Map<string, string>;
   /** Order in the workbook, as names that belong to a sheet count them. */
   order: string[];
   names: RawName[];
+  /** The workbook's own part. */
+  workbook: string;
   /** Table name to its XML. */
   tables: Map<string, string>;
   /** Colours 0 to 11 of the workbook's theme, without "#". */
   theme: string[];
 }
+/** More names than this are not read. */
+const MOST_NAMES = 20_000;
+/** Throws one sentence for what is damaged, too large to be held, or outside of every sheet. */
 export async function readRaw(archive: Archive): Promise<RawBook> {
   const workbook = await archive.text("xl/workbook.xml");
   if (workbook === null) throw new Error(NOT_A_WORKBOOK);
@@ -31,22 +37,63 @@ export async function readRaw(archive: Archive): Promise<RawBook> {
   for (const { attributes } of elementsOf(textBetween(workbook, "sheets"), "sheet")) {
     const name = attributes["name"] ?? "";
     order.push(name);
-    const xml = await archive.text(targets.get(attributes["r:id"] ?? "") ?? "");
-    if (xml !== null) sheets.set(name, xml);
+    const pieces = archive.pieces(targets.get(attributes["r:id"] ?? "") ?? "");
+    if (pieces) sheets.set(name, await scanSheet(pieces, name));
   }
+  for (const part of archive.names().filter((name) => /^xl\/comments[^/]*\.xml$/.test(name)))
+    checkPlaces("", (await archive.text(part)) ?? "", "A note");
+  for (const part of archive.names().filter(isUnpacked)) await unpacked(archive, part);
   const tables = new Map<string, string>();
   for (const part of archive.names().filter((name) => /^xl\/tables\/[^/]+\.xml$/.test(name))) {
     const xml = (await archive.text(part)) ?? "";
     const name = elementsOf(xml, "table")[0]?.attributes["displayName"];
     if (name !== undefined) tables.set(name, xml);
   }
-  const names = elementsOf(workbook, "definedName").map(({ attributes, inner }) => ({
-    name: attributes["name"] ?? "",
-    formula: unescapeXml(inner),
-    sheet: attributes["localSheetId"] === undefined ? null : Number(attributes["localSheetId"]),
-  }));
-  return { archive, sheets, order, names, tables, theme: themeColors(await archive.text("xl/theme/theme1.xml")) };
+  return {
+    archive,
+    sheets,
+    order,
+    names: namesOf(workbook),
+    workbook,
+    tables,
+    theme: themeColors(await archive.text("xl/theme/theme1.xml")),
+  };
 }
+function namesOf(workbook: string): RawName[] {
+  const elements = elementsOf(workbook, "definedName");
+  if (elements.length > MOST_NAMES)
+    throw new Error(
+      `This workbook holds ${elements.length.toLocaleString("en-US")} names, and at most ${MOST_NAMES.toLocaleString("en-US")} are read here: delete those that nobody uses in the Name Manager.`,
+    );
+  return elements.map(({ attributes, inner }) => {
+    const name = attributes["name"] ?? "";
+    const formula = unescapeXml(inner);
+    if (isOutsideFormula(formula)) throw outside(`The name ${name}`, formula);
+    return { name, formula, sheet: attributes["localSheetId"] === undefined ? null : Number(attributes["localSheetId"]) };
+  });
+}
+/** Parts that the file library reads beside the sheets; what they unpack to is counted before it does. */
+function isUnpacked(name: string): boolean {
+  return /^xl\/(?:sharedStrings|styles)\.xml$/.test(name) || /^xl\/drawings\/vmlDrawing[^/]*\.vml$/.test(name);
+}
+async function unpacked(archive: Archive, part: string): Promise<void> {
+  const pieces = archive.pieces(part);
+  while (pieces && !(await pieces.next()).done);
+}
+/** What the file library is given: the parts that it has to read, and of the names those of printed ranges, since it unrolls names into cells. */
+export async function forLibrary({ archive, workbook }: RawBook): Promise<Uint8Array> {
+  const given = archive.only((name) => isUnpacked(name) || GIVEN.test(name));
+  const names = /<(?:\w+:)?definedNames>[\s\S]*?<\/(?:\w+:)?definedNames>/;
+  const printed = elementsOf(workbook, "definedName").filter(({ attributes }) => (attributes["name"] ?? "").startsWith("_xlnm.Print_"));
+  const kept = printed.map(({ attributes, inner }) => `<definedName${attributeText(attributes)}>${inner}</definedName>`).join("");
+  await given.replace(
+    "xl/workbook.xml",
+    workbook.replace(names, () => `<definedNames>${kept}</definedNames>`),
+  );
+  return given.write();
+}
+const GIVEN =
+  /^(?:\[Content_Types\]\.xml|_rels\/\.rels|docProps\/[^/]+\.xml|xl\/(?:workbook|comments[^/]*|theme\/[^/]+|tables\/[^/]+|worksheets\/[^/]+)\.xml|xl\/(?:worksheets\/)?_rels\/[^/]+\.rels)$/;
 function textBetween(xml: string, name: string): string {
   return elementsOf(xml, name)[0]?.inner ?? "";
 }
@@ -89,6 +136,13 @@ export function partsNotKept(archive: Archive): string[] {
   const kinds: [pattern: RegExp, phrase: string][] = [
     [/^xl\/vbaProject\.bin$/, "the macros"],
     [/^xl\/media\//, "the pictures"],
+    [/^xl\/diagrams\//, "the diagrams"],
+    [/^xl\/embeddings\//, "the embedded objects"],
+    [/^xl\/activeX\//, "the controls"],
+    [/^xl\/timelines\//, "the timelines"],
+    [/^xl\/richData\//, "the data types in cells"],
+    [/^xl\/model\//, "the data model"],
+    [/^_xmlsignatures\//, "the signature"],
     [/^xl\/charts\//, "the charts"],
     [/^xl\/chartsheets\//, "the chart sheets"],
     [/^xl\/pivotTables\//, "the pivot tables"],

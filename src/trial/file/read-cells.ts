@@ -1,7 +1,7 @@
 /** Cells of a file into the book: values, formulas with their last results, dates as serial days. */
 import type ExcelJS from "exceljs";
-import { parseBox } from "../book/address";
-import type { Cell, Sheet } from "../book/book";
+import { bottomOf, parseBox, rightOf } from "../book/address";
+import type { Box, Cell, Sheet } from "../book/book";
 import { slide } from "../book/formula-text";
 import { formulaFromFile } from "./formulas";
 import { readStyle } from "./styles";
@@ -25,19 +25,44 @@ interface FileValue {
   hyperlink?: string;
 }
 export function readCells(from: ExcelJS.Worksheet, to: Sheet, told: Told): void {
+  const merged = new MergedAreas(to.merges);
   from.eachRow({ includeEmpty: true }, (row, number) => {
     if (row.height) to.rowHeights.set(number - 1, row.height);
     if (row.hidden) to.hiddenRows.add(number - 1);
     row.eachCell({ includeEmpty: true }, (cell, column) => {
-      const read = readCell(from, cell, told);
+      const read = readCell(from, cell, told, merged.hides(number - 1, column - 1));
       if (read) Object.assign(to.at(number - 1, column - 1), read);
     });
   });
 }
-function readCell(from: ExcelJS.Worksheet, cell: ExcelJS.Cell, told: Told): Cell | null {
-  // A merged cell repeats the value of the first one.
-  const inMerge = cell.isMerged && cell.master.address !== cell.address;
-  const read: Cell = inMerge ? { value: null } : readValue(from, cell, told);
+/** Merged areas, asked row by row from the top. */
+class MergedAreas {
+  private readonly waiting: Box[];
+  private reached: Box[] = [];
+  private row = -1;
+
+  constructor(merges: readonly Box[]) {
+    this.waiting = [...merges].sort((a, b) => b.row - a.row);
+  }
+
+  /** True for a cell behind the first one of a merged area. */
+  hides(row: number, column: number): boolean {
+    if (row !== this.row) {
+      this.row = row;
+      for (let next = this.waiting.at(-1); next !== undefined && next.row <= row; next = this.waiting.at(-1)) {
+        this.waiting.pop();
+        this.reached.push(next);
+      }
+      this.reached = this.reached.filter((box) => bottomOf(box) >= row);
+    }
+    return this.reached.some(
+      (box) => row <= bottomOf(box) && column >= box.column && column <= rightOf(box) && (row > box.row || column > box.column),
+    );
+  }
+}
+/** What a merged area hides has no value. */
+function readCell(from: ExcelJS.Worksheet, cell: ExcelJS.Cell, told: Told, hidden: boolean): Cell | null {
+  const read: Cell = hidden ? { value: null } : readValue(from, cell, told);
   const format: unknown = cell.numFmt;
   const style = readStyle(cell.style, told.theme);
   if (typeof format === "string" && format !== "" && format !== "General") read.format = format;

@@ -4,17 +4,18 @@
  */
 import ExcelJS from "exceljs";
 import { addressOf, bottomOf, parseBox, quoteSheet, rightOf } from "../book/address";
-import { Book, type Sheet } from "../book/book";
+import { Book, type Box, type Sheet } from "../book/book";
 import { finish } from "./finish";
 import { formulaFromFile, formulaToFile } from "./formulas";
 import { readLayout, writeLayout } from "./layout";
-import { partsNotKept, type RawBook, readRaw, stoppingPriorities } from "./raw";
+import { forLibrary, partsNotKept, type RawBook, readRaw, stoppingPriorities } from "./raw";
 import { readCells } from "./read-cells";
 import { readRules, writeRules } from "./rules";
 import { readSettings, SETTINGS_SHEET, writeSettings } from "./settings";
 import { placeTable, readTables } from "./tables";
 import { readValidations } from "./validations";
 import { writeCells } from "./write-cells";
+import { elementsOf } from "./xml";
 import { Archive, NOT_A_WORKBOOK } from "./zip";
 
 export interface XlsxOptions {
@@ -24,7 +25,7 @@ export interface XlsxOptions {
 /** Throws an Error with one sentence when the bytes are no whole workbook. */
 export async function readXlsx(bytes: Uint8Array, options: XlsxOptions = {}): Promise<Book> {
   const raw = await readRaw(Archive.read(bytes));
-  const file = await loaded(bytes);
+  const file = await loaded(await forLibrary(raw));
   const book = new Book();
   book.notKept.push(...partsNotKept(raw.archive));
   const told = { theme: raw.theme, functions: options.functions ?? [] };
@@ -36,6 +37,7 @@ export async function readXlsx(bytes: Uint8Array, options: XlsxOptions = {}): Pr
     const to = book.addSheet(from.name);
     const xml = raw.sheets.get(from.name) ?? "";
     readLayout(from, to, raw.theme);
+    to.merges = readMerges(xml);
     readCells(from, to, told);
     readTables(book, from, to, raw.tables);
     readRules(book, from, to, stoppingPriorities(xml), raw.theme);
@@ -52,20 +54,29 @@ export async function readXlsx(bytes: Uint8Array, options: XlsxOptions = {}): Pr
 async function loaded(bytes: Uint8Array): Promise<ExcelJS.Workbook> {
   const file = new ExcelJS.Workbook();
   try {
-    // Validation rules are read from the part itself: the library would unroll a whole column into a million cells.
-    await file.xlsx.load(bytes as unknown as Parameters<ExcelJS.Xlsx["load"]>[0], { ignoreNodes: ["dataValidations"] });
+    // Read from the part itself: the library would unroll validation of a whole column, or a merged area, into a million cells.
+    const ignoreNodes = ["dataValidations", "mergeCells", "drawing", "picture"];
+    await file.xlsx.load(bytes as unknown as Parameters<ExcelJS.Xlsx["load"]>[0], { ignoreNodes });
   } catch (fault) {
     throw new Error(NOT_A_WORKBOOK, { cause: fault });
   }
   return file;
 }
+function readMerges(xml: string): Box[] {
+  return elementsOf(xml, "mergeCell")
+    .map(({ attributes }) => parseBox(attributes["ref"] ?? ""))
+    .filter((box) => box !== null);
+}
 /** Names of one sheet alone are not modelled, except the print ranges, which belong to the page setup. */
 function readNames(book: Book, raw: RawBook, functions: readonly string[]): void {
+  const ofSheets: string[] = [];
   for (const { name, formula, sheet } of raw.names) {
     if (name.startsWith("_xlnm.")) continue;
-    if (sheet !== null) book.notKept.push(`the name ${name}, which belongs to one sheet`);
+    if (sheet !== null) ofSheets.push(name);
     else book.names.set(name, formulaFromFile(formula, functions));
   }
+  if (ofSheets.length > 3) book.notKept.push(`${String(ofSheets.length)} names, which belong to one sheet each`);
+  else for (const name of ofSheets) book.notKept.push(`the name ${name}, which belongs to one sheet`);
 }
 export async function writeXlsx(book: Book, options: XlsxOptions = {}): Promise<Uint8Array> {
   const functions = options.functions ?? [];

@@ -4,11 +4,38 @@ export interface Element {
   attributes: Readonly<Record<string, string>>;
   inner: string;
 }
-/** The elements of that name, whatever their prefix, in order; not nested in one another. */
+/** The elements of that name, whatever their prefix, in order; not nested in one another. One walk through the text, whatever it holds. */
 export function elementsOf(xml: string, name: string): Element[] {
-  const attribute = `(?:"[^"]*"|'[^']*'|[^>"'])*?`;
-  const pattern = new RegExp(`<(?:\\w+:)?${name}(\\s${attribute})?(?:/>|>([\\s\\S]*?)</(?:\\w+:)?${name}>)`, "g");
-  return [...xml.matchAll(pattern)].map((found) => ({ attributes: attributesOf(found[1] ?? ""), inner: found[2] ?? "" }));
+  const found: Element[] = [];
+  const open = new RegExp(`<(?:(\\w+):)?${name}(?=[\\s/>])`, "g");
+  for (let match = open.exec(xml); match !== null; match = open.exec(xml)) {
+    const end = endOfTag(xml, open.lastIndex);
+    if (end < 0) break;
+    const attributes = attributesOf(xml.slice(open.lastIndex, end));
+    open.lastIndex = end + 1;
+    if (xml.charAt(end - 1) === "/") {
+      found.push({ attributes, inner: "" });
+      continue;
+    }
+    const close = `</${match[1] === undefined ? "" : `${match[1]}:`}${name}>`;
+    const until = xml.indexOf(close, end);
+    // Where one is not closed, none after it is.
+    if (until < 0) break;
+    found.push({ attributes, inner: xml.slice(end + 1, until) });
+    open.lastIndex = until + close.length;
+  }
+  return found;
+}
+/** Place of the ">" that ends a tag; one inside quotes does not. */
+function endOfTag(xml: string, from: number): number {
+  for (let at = from; at < xml.length; at += 1) {
+    const character = xml.charAt(at);
+    if (character === ">") return at;
+    if (character !== '"' && character !== "'") continue;
+    at = xml.indexOf(character, at + 1);
+    if (at < 0) return -1;
+  }
+  return -1;
 }
 function attributesOf(text: string): Record<string, string> {
   const pairs = [...text.matchAll(/([\w:]+)\s*=\s*(?:"([^"]*)"|'([^']*)')/g)];

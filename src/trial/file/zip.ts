@@ -4,6 +4,12 @@ export const NOT_A_WORKBOOK =
   "This file is not an .xlsx workbook, or it is damaged or cut short: open it in the program it came from and save it again as .xlsx.";
 export const LOCKED_WORKBOOK =
   "This file is protected by a password or is in the old .xls format: save it as an unprotected .xlsx workbook.";
+/** No part may come to more than this when it is unpacked, and no workbook's parts together to more than that. */
+export const LARGEST_PART = 200_000_000;
+const LARGEST_WHOLE = 400_000_000;
+const MOST_PARTS = 20_000;
+export const TOO_LARGE =
+  "This workbook is too large to be read here: a part of it unpacks to more than 200 MB. Copy the sheet with the log into a workbook of its own, without what stands far from it, and take that one.";
 interface Part {
   name: string;
   /** 0 stored, 8 deflated. */
@@ -19,6 +25,8 @@ const LOCAL_HEADER = 0x04034b50,
 const COMPOUND_FILE = [0xd0, 0xcf, 0x11, 0xe0];
 export class Archive {
   private readonly parts: Map<string, Part>;
+  /** What was unpacked so far. */
+  private unpacked = 0;
 
   private constructor(parts: Part[]) {
     this.parts = new Map(parts.map((part) => [part.name, part]));
@@ -30,6 +38,7 @@ export class Archive {
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const end = endOfDirectory(view);
     if (end < 0 || view.getUint32(0, true) !== LOCAL_HEADER) throw new Error(NOT_A_WORKBOOK);
+    if (view.getUint16(end + 10, true) > MOST_PARTS) throw new Error(TOO_LARGE);
     const parts: Part[] = [];
     let at = view.getUint32(end + 16, true);
     for (let left = view.getUint16(end + 10, true); left > 0; left -= 1) {
@@ -56,18 +65,46 @@ export class Archive {
     return [...this.parts.keys()];
   }
 
+  /** An archive of these parts alone, packed as they are. */
+  only(wanted: (name: string) => boolean): Archive {
+    return new Archive([...this.parts.values()].filter(({ name }) => wanted(name)));
+  }
+
   /** The text of a part; null when there is none of that name. */
   async text(name: string): Promise<string | null> {
+    const pieces = this.pieces(name);
+    if (!pieces) return null;
+    let text = "";
+    for await (const piece of pieces) text += piece;
+    return text;
+  }
+
+  /** The text of a part, piece by piece; null when there is none of that name. Stops with one sentence where it grows too large. */
+  pieces(name: string): AsyncGenerator<string> | null {
     const part = this.parts.get(name);
-    if (!part) return null;
-    const plain =
-      part.method === 0
-        ? part.packed
-        : await pumped(part.packed, new DecompressionStream("deflate-raw")).catch((fault: unknown) => {
-            throw new Error(NOT_A_WORKBOOK, { cause: fault });
-          });
-    if (crcOf(plain) !== part.crc) throw new Error(NOT_A_WORKBOOK);
-    return new TextDecoder().decode(plain);
+    return part ? this.unpack(part) : null;
+  }
+
+  private async *unpack(part: Part): AsyncGenerator<string> {
+    // What a part says of its size may be untrue: it is counted again while it unpacks.
+    if (part.size > LARGEST_PART) throw new Error(TOO_LARGE);
+    const decoder = new TextDecoder();
+    let size = 0;
+    let crc = CRC_START;
+    try {
+      for await (const bytes of part.method === 0 ? [part.packed] : chunks(part.packed)) {
+        size += bytes.length;
+        this.unpacked += bytes.length;
+        if (size > LARGEST_PART || this.unpacked > LARGEST_WHOLE) throw new Error(TOO_LARGE);
+        crc = crcOver(crc, bytes);
+        yield decoder.decode(bytes, { stream: true });
+      }
+    } catch (fault) {
+      if (fault instanceof Error && fault.message === TOO_LARGE) throw fault;
+      throw new Error(NOT_A_WORKBOOK, { cause: fault });
+    }
+    if (crcEnd(crc) !== part.crc) throw new Error(NOT_A_WORKBOOK);
+    yield decoder.decode();
   }
 
   async replace(name: string, text: string): Promise<void> {
@@ -144,6 +181,15 @@ function header(length: number, fields: readonly [at: number, value: number, byt
   }
   return new Uint8Array(view.buffer);
 }
+async function* chunks(packed: Uint8Array<ArrayBuffer>): AsyncGenerator<Uint8Array<ArrayBuffer>> {
+  const reader = new Blob([packed]).stream().pipeThrough(new DecompressionStream("deflate-raw")).getReader();
+  try {
+    for (let next = await reader.read(); !next.done; next = await reader.read()) yield next.value;
+  } finally {
+    // A reader that stops early has no more use for the rest.
+    await reader.cancel().catch(() => undefined);
+  }
+}
 async function pumped(bytes: Uint8Array<ArrayBuffer>, through: CompressionStream | DecompressionStream): Promise<Uint8Array<ArrayBuffer>> {
   const stream = new Blob([bytes]).stream().pipeThrough(through);
   return new Uint8Array(await new Response(stream).arrayBuffer());
@@ -165,8 +211,15 @@ const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
   for (let bit = 0; bit < 8; bit += 1) value = value & 1 ? (value >>> 1) ^ 0xedb88320 : value >>> 1;
   return value >>> 0;
 });
-function crcOf(bytes: Uint8Array): number {
-  let crc = 0xffffffff;
+const CRC_START = 0xffffffff;
+function crcOver(before: number, bytes: Uint8Array): number {
+  let crc = before;
   for (const byte of bytes) crc = (CRC_TABLE[(crc ^ byte) & 0xff] ?? 0) ^ (crc >>> 8);
+  return crc;
+}
+function crcEnd(crc: number): number {
   return (crc ^ 0xffffffff) >>> 0;
+}
+function crcOf(bytes: Uint8Array): number {
+  return crcEnd(crcOver(CRC_START, bytes));
 }
