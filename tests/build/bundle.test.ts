@@ -4,7 +4,11 @@ import { built, gzipped, loadFunctions, metadata } from "./dist";
 describe("the built functions", () => {
   it("register exactly what functions.json describes, in a runtime that has only CustomFunctions", async () => {
     const { functions } = await loadFunctions();
-    expect([...functions.keys()].sort()).toEqual(metadata().map((f) => f.id).sort());
+    expect([...functions.keys()].sort()).toEqual(
+      metadata()
+        .map((f) => f.id)
+        .sort(),
+    );
     expect(functions.size).toBe(25);
   });
 

@@ -17,7 +17,13 @@ export interface BuiltFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
-  readonly parameters: readonly { readonly name: string; readonly description: string; readonly type: string; readonly optional?: boolean; readonly dimensionality?: string }[];
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description: string;
+    readonly type: string;
+    readonly optional?: boolean;
+    readonly dimensionality?: string;
+  }[];
 }
 
 export function metadata(): readonly BuiltFunction[] {
@@ -25,7 +31,10 @@ export function metadata(): readonly BuiltFunction[] {
 }
 
 /** Loads functions.js in a bare runtime whose only global beside the language is CustomFunctions. */
-export async function loadFunctions(): Promise<{ readonly functions: ReadonlyMap<string, (...args: unknown[]) => unknown>; readonly CellError: new (code: string, message?: string) => Error & { code: string } }> {
+export async function loadFunctions(): Promise<{
+  readonly functions: ReadonlyMap<string, (...args: unknown[]) => unknown>;
+  readonly CellError: new (code: string, message?: string) => Error & { code: string };
+}> {
   const { default: vm } = await import("node:vm");
   const functions = new Map<string, (...args: unknown[]) => unknown>();
   class CellError extends Error {
@@ -39,7 +48,14 @@ export async function loadFunctions(): Promise<{ readonly functions: ReadonlyMap
     CustomFunctions: {
       associate: (id: string, fn: (...args: unknown[]) => unknown) => functions.set(id, fn),
       Error: CellError,
-      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A", invalidNumber: "#NUM!", divisionByZero: "#DIV/0!", invalidReference: "#REF!", nullReference: "#NULL!" },
+      ErrorCode: {
+        invalidValue: "#VALUE!",
+        notAvailable: "#N/A",
+        invalidNumber: "#NUM!",
+        divisionByZero: "#DIV/0!",
+        invalidReference: "#REF!",
+        nullReference: "#NULL!",
+      },
     },
   });
   return { functions, CellError };

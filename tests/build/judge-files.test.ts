@@ -121,7 +121,11 @@ describe("--out", { timeout: 120_000 }, () => {
   it("counts paths from the caller's folder, also through npm", async () => {
     const file = await hooks("here.xlsx", 1);
     const npm = unix ? "npm" : "npm.cmd";
-    const { status, stderr } = spawnSync(npm, ["run", "--prefix", root, "judge", "--", file, "--out", "there-too.xlsx"], { cwd: folder, encoding: "utf8", shell: !unix });
+    const { status, stderr } = spawnSync(npm, ["run", "--prefix", root, "judge", "--", file, "--out", "there-too.xlsx"], {
+      cwd: folder,
+      encoding: "utf8",
+      shell: !unix,
+    });
     expect([status, stderr]).toEqual([0, ""]);
     expect(existsSync(join(folder, "there-too.xlsx"))).toBe(true);
   });
@@ -132,11 +136,16 @@ describe("--column", { timeout: 120_000 }, () => {
     const file = join(folder, "columns.xlsx");
     const headings = HOOK_HEADINGS.map((heading) => (/throat now/i.test(heading) ? "Gap = today" : heading));
     writeFileSync(file, await writeXlsx(book({ "Gear log": [headings, hookRow("H-1", "2.4")] })));
-    const decision = (...args: string[]): string => (JSON.parse(judge([file, "--json", ...args]).out) as { decision: string }[])[0]!.decision;
+    const decision = (...args: string[]): string =>
+      (JSON.parse(judge([file, "--json", ...args]).out) as { decision: string }[])[0]!.decision;
     expect(decision("--column", "gap =  Today=throat now")).toBe("REMOVE");
     expect(decision("--column", "Gap = today=aside")).toBe("NO VERDICT");
     expect(judge([file, "--column", "Gap = today"])).toMatchObject({ status: 2, err: expect.stringContaining("no column") as string });
-    expect(judge([file, "--column", "Nothing=aside"])).toMatchObject({ status: 2, out: "", err: expect.stringContaining('no heading "nothing"') as string });
+    expect(judge([file, "--column", "Nothing=aside"])).toMatchObject({
+      status: 2,
+      out: "",
+      err: expect.stringContaining('no heading "nothing"') as string,
+    });
     expect(judge([file, "--column", "Nothing"])).toMatchObject({ status: 2, err: expect.stringContaining("--column takes") as string });
   });
 });

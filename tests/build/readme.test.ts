@@ -9,7 +9,9 @@ const { scripts } = JSON.parse(readFileSync(new URL("package.json", root), "utf8
 
 /** `=GEAR.NAME(1, "in")   result` with literal arguments. */
 const EXAMPLES = [...readme.matchAll(/^=GEAR\.([A-Z]+)\(([^A-Z\n]*?)\) +(\S+)$/gm)].map(([, name = "", args = "", result = ""]) => ({
-  name, result, args: [...args.matchAll(/"([^"]*)"|(-?[\d.]+)/g)].map((m) => m[1] ?? Number(m[2])),
+  name,
+  result,
+  args: [...args.matchAll(/"([^"]*)"|(-?[\d.]+)/g)].map((m) => m[1] ?? Number(m[2])),
 }));
 
 describe("README", () => {
