@@ -17,6 +17,8 @@ export interface Field {
   readonly soundWords?: readonly string[];
   /** Words that are at fault in this column of observations and not in others. */
   readonly faultWords?: readonly string[];
+  /** What is to be done where one of these words stands. */
+  readonly advice?: string;
 }
 const length = (heading: string, words: readonly string[]): Field => ({ heading, type: "length", words });
 const fault = (heading: string, words: readonly string[]): Field => ({ heading, type: "fault", words });
@@ -414,7 +416,20 @@ export const FIELDS = {
   // The column takes pitting and corrosion beyond surface rust.
   corrosion: {
     ...fault("Corrosion", ["corrosion", "pitting", "rust", "corrosion pitting", "corroded"]),
-    soundWords: ["surface rust", "light surface rust", "slight surface rust", "surface rust only", "superficial rust"],
+    soundWords: [
+      "surface rust",
+      "light surface rust",
+      "slight surface rust",
+      "surface rust only",
+      "superficial rust",
+      "light rust",
+      "slight rust",
+      "minor rust",
+      "minor surface rust",
+      "light rust only",
+      "slight rust only",
+    ],
+    advice: "clean and lubricate",
   },
   cuts: fault("Cuts or tears", ["cuts", "tears", "cuts tears", "cut|torn", "cuts tears snags|holes", "snags", "cover damage", "abrasion"]),
   coreYarns: fault("Core yarns exposed or broken", [

@@ -105,7 +105,7 @@ export function twistVerdictOf(degrees: any, basis?: any[][]): string {
   return twistVerdict(degrees, basis);
 }
 /**
- * Decision for the shoulder running clearance of a swivel: WATCH above 1/8 in, EXAMINE (strip down) above 3/16 in, by common practice.
+ * Decision for the shoulder running clearance of a swivel: EXAMINE (strip down) above 1/8 in, since the figure is 1/8 to 3/16 in by size and the size is not known; above 3/16 in always. Common practice.
  * @customfunction SWIVELVERDICT SWIVELVERDICT
  * @param clearance Clearance at the shoulder.
  * @param unit Unit of a bare number: in or mm.
@@ -140,7 +140,7 @@ export function chainMin(size: any, unit: any, basis?: any[][]): number {
   return figure(chainLeast(size, unit, basis));
 }
 /**
- * Decision for broken wires. Type 0 when none was found; a blank is NO VERDICT. On rotation resistant rope give the counts in 6 and in 30 rope diameters; on standing rope the counts in a lay beyond and at the end connection.
+ * Decision for broken wires. Type 0 when none was found; a blank is NO VERDICT. On rotation resistant rope give the counts in 6 and in 30 rope diameters: it is judged as such rope, never as a sling.
  * @customfunction WIREVERDICT WIREVERDICT
  * @param construction strand laid, cable laid, braided under 8, braided 8 or more, running rope, rotation resistant or standing rope.
  * @param per_lay Broken wires in the worst lay (braid length on braided slings).

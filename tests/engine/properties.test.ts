@@ -49,6 +49,7 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
   const words: Partial<Record<FieldId, fc.Arbitrary<CellValue>>> = {};
   for (const check of kind.checks) {
     if (check.kind === "growth") pairs.push([check.original, check.measured, 981, 1300]);
+    else if (check.kind === "maker") pairs.push([check.figure, check.measured, 700, 1300]);
     else if (check.kind === "loss") {
       pairs.push([check.original, check.measured, 700, 1019]);
       if (check.acrossOriginal && check.acrossMeasured) pairs.push([check.acrossOriginal, check.acrossMeasured, 700, 1019]);
@@ -85,15 +86,9 @@ function itemArb(kind: GearKind): fc.Arbitrary<Item> {
       counts[check.measured] = fc.oneof(fc.constant(0), fc.integer({ min: 0, max: check.kind === "angle" ? 30 : 45 }));
     else seen[check.measured] = fc.boolean();
   }
-  words.construction = fc.constantFrom(
-    "strand laid",
-    "cable laid",
-    "braided under 8",
-    "braided 8 or more",
-    "running rope",
-    "rotation resistant",
-    "standing rope",
-  );
+  // What a kind does not know as a construction it refuses, so its own are drawn where it has any.
+  const known = kind.variants?.field === "construction" ? Object.keys(kind.variants.names) : [];
+  words.construction = fc.constantFrom(...(known.length > 0 ? ["", ...known] : ["strand laid", "rotation resistant", "standing rope"]));
   words.clipType = fc.constantFrom("", "drop forged U-bolt", "drop forged fist grip", "other material");
   return fc
     .record({
@@ -414,6 +409,8 @@ function worsened(item: Item, check: Check, by: number): Item | null {
     case "gap":
     case "ratio":
       return size(check.measured, by);
+    case "maker":
+      return size(check.measured, check.comesOut === "larger" ? by : -by);
     case "enough": {
       if (check.reads === "length") return size(check.measured, -by);
       const now = item.counts[check.measured] ?? 0;

@@ -144,10 +144,10 @@ describe("WEARVERDICT", () => {
           row.fromTen === "pass",
         );
     });
-    it(`hook saddle, 40 mm to ${String(row.measured)} mm, above 5 %: ${row.aboveFive} (common practice, no source)`, () => {
+    it(`hook saddle, 40 mm to ${String(row.measured)} mm, from 5 %: ${row.fromFive} (common practice, no source)`, () => {
       for (const part of ["saddle", "bowl", "eye", "throat"])
         expect(IN_SERVICE.test(wearVerdictOf("hook", part, row.original, row.measured, null, null, null, [["practice"]])), part).toBe(
-          row.aboveFive === "pass",
+          row.fromFive === "pass",
         );
     });
   }

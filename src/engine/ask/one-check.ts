@@ -9,14 +9,16 @@ import { type Decision, worse, worstOf } from "../decision";
 import { chainSling } from "../gear/chain-sling";
 import { hook } from "../gear/hook";
 import type { Check, GearKind } from "../gear/kind";
+import { rotationResistantRope } from "../gear/rotation-resistant-rope";
 import { runningRope } from "../gear/running-rope";
+import { ROTATION_RESISTANT } from "../gear/shared/ropes";
 import { sheave } from "../gear/sheave";
 import { swivel } from "../gear/swivel";
 import { CONSTRUCTIONS, wireRopeSling } from "../gear/wire-rope-sling";
 import { readBasis } from "../house/rules-in-force";
 import type { Cells } from "../log/cells";
 import { matchKind, matchPart } from "../names/gear-name";
-import { matchVariant } from "../names/variant-name";
+import { matchVariant, unsure } from "../names/variant-name";
 import type { NamedUnit } from "../numbers/lengths";
 import { good } from "../reading/answer";
 import type { CellValue } from "../reading/cell-value";
@@ -172,7 +174,16 @@ function evaluateOnly(kind: GearKind, name: string, asked: Cells, basis: unknown
 }
 /** Broken wires: both counts where the construction has both limits. */
 export function wireVerdict(construction: CellValue, perLay: CellValue, oneStrand: CellValue, basis: unknown): Decision {
-  const named = matchVariant(CONSTRUCTIONS, readText(construction));
+  const text = readText(construction);
+  // Such rope is no sling; its own kind wants the counts in 6 and in 30 diameters.
+  if (!unsure(text) && ROTATION_RESISTANT.test(text)) {
+    const counts = cells({ broken6d: perLay, broken30d: oneStrand }, null);
+    const checks = ["broken wires in 6 diameters", "broken wires in 30 diameters"];
+    return worstOf(
+      checks.map((name) => decide({ kind: rotationResistantRope, check: checkNamed(rotationResistantRope, name), cells: counts, basis })),
+    );
+  }
+  const named = matchVariant(CONSTRUCTIONS, text);
   if (named === null) return "NO VERDICT";
   const asked = cells({ brokenLay: perLay, brokenStrand: oneStrand }, null);
   const lay = checkNamed(wireRopeSling, "broken wires in a lay");

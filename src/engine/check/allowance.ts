@@ -56,6 +56,7 @@ type Allowed = Allowance | { readonly none: string; readonly passOver: boolean }
 /** What a limit allows of a figure, in the figure's unit. */
 export function allowanceOf(limit: Limit, figure: Figure): Allowed {
   if (limit.word === "any") return { none: "the limit is an observation", passOver: false };
+  if (limit.word === "maker") throw new Error("A maker's figure is met in its own check");
   if (limit.word === "below") {
     if (figure.size === undefined || figure.unit === null || figure.base === null) throw new Error("A table limit needs a nominal size");
     const row = leastOf(limit.table, figure.size.size, figure.size.unit, figure.unit);

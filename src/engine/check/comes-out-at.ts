@@ -62,7 +62,8 @@ export function comesOutOf(
 }
 /** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
 export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
-  if (check.kind === "seen" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough") return null;
+  if (check.kind === "seen" || check.kind === "maker" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough")
+    return null;
   if (!inUse(check, situation.bases) || !isFor(check, situation.variant)) return null;
   if (check.kind === "category") return categoryComesOut(check, cells, situation);
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);

@@ -44,7 +44,10 @@ function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
 export function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
   const { house } = situation;
   const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
-  const published = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true ? [] : criteriaOf(situation.kind, check.name);
+  const replaced = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true;
+  const published = criteriaOf(situation.kind, check.name).filter((c) =>
+    replaced ? c.always === true : own.length === 0 || c.yieldsTo === undefined,
+  );
   return [...published, ...own].filter(
     (c) =>
       situation.bases.has(c.basis) &&

@@ -9,6 +9,7 @@ import { enough, ratio } from "./kinds/against-size";
 import { growth } from "./kinds/growth";
 import { least } from "./kinds/least-thickness";
 import { loss } from "./kinds/loss";
+import { makersFigure } from "./kinds/makers-figure";
 import { nick } from "./kinds/nick";
 import { seenCheck } from "./kinds/observation";
 import { category } from "./kinds/rope-category";
@@ -66,6 +67,8 @@ function evaluateAs(check: Check, cells: Cells, situation: Situation): CheckResu
     case "angle":
     case "count":
       return single(check, cells, situation);
+    case "maker":
+      return makersFigure(check, cells, situation);
     case "nick":
       return nick(check, cells, situation);
     case "ratio":

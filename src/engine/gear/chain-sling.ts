@@ -1,8 +1,9 @@
 /** Alloy chain slings, by the thinnest point of their links. Hooks and master links in rows of their own are judged there. */
 import type { Criterion } from "../rules/criterion";
 import type { GearKind } from "./kind";
-import { queenslandChain } from "./shared/jurisdictions";
-import { CHECKED, from, NICK, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./shared/records";
+import { germanChain, queenslandChain } from "./shared/jurisdictions";
+import { CHECKED, federalMarkings, from, NICK, removedOnSight, seen, seenIfFitted, SLING_HOOK_THROAT } from "./shared/records";
+import { SLING_HOOK, slingHook } from "./shared/sling-hooks";
 
 const TABLE_12 = ["WAC 55800", ""] as const;
 /** The federal paragraph was read on pages that restate it. */
@@ -19,17 +20,8 @@ export const chainSling: GearKind = {
     seen("stretched or bent links", "link", "deformed", true, true),
     seen("cracks", "link", "cracks", true),
     seen("identification tag", "master link", "tag", true),
-    {
-      kind: "growth",
-      name: "hook throat opening",
-      part: "hook",
-      original: "throatNew",
-      measured: "throatNow",
-      required: false,
-      overload: true,
-    },
-    { kind: "angle", name: "hook twist", part: "hook", measured: "twist", required: false, overload: true },
-    seenIfFitted("hook latch", "hook", "latch", false),
+    { kind: "growth", name: "chain length", part: "link", original: "chainNew", measured: "chainNow", required: false, overload: true },
+    ...SLING_HOOK,
     seenIfFitted("end fittings", "master link", "endFittings", false),
     seen("hinging of links", "link", "turnsFreely", false),
     seen("heat damage", "link", "heat", false),
@@ -62,7 +54,7 @@ export const chainSling: GearKind = {
       id: "chain-sling.link-thickness.practice",
       check: "link thickness",
       basis: "practice",
-      limit: { word: "above", share: "0.10" },
+      limit: { word: "from", share: "0.10" },
       beyond: "REMOVE",
       source: from("practice"),
       status: "practice",
@@ -72,54 +64,22 @@ export const chainSling: GearKind = {
     ...removedOnSight("chain-sling", "stretched or bent links", { standard: TABLE_12, practice: ["practice", ""] }),
     ...federal("cracks"),
     ...removedOnSight("chain-sling", "cracks", { standard: TABLE_12, practice: ["practice", ""] }),
-    ...removedOnSight("chain-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: TABLE_12 }),
-    {
-      id: "chain-sling.hook-throat-opening.standard",
-      check: "hook throat opening",
-      basis: "standard",
-      limit: THROAT_OPENING,
-      beyond: "REMOVE",
-      source: from("WAC 55800"),
-      status: "read",
-      checked: CHECKED,
-    },
-    {
-      id: "chain-sling.hook-throat-opening.strict",
-      check: "hook throat opening",
-      basis: "strict",
-      limit: { word: "above", share: "0" },
-      beyond: "REMOVE",
-      source: from("practice"),
-      status: "practice",
-      checked: CHECKED,
-    },
-    {
-      id: "chain-sling.hook-twist.standard",
-      check: "hook twist",
-      basis: "standard",
-      limit: { word: "above", degrees: "0" },
-      beyond: "REMOVE",
-      source: from("WAC 55800", "(any visibly apparent bend or twist)"),
-      status: "read",
-      checked: CHECKED,
-    },
-    {
-      id: "chain-sling.hook-twist.practice",
-      check: "hook twist",
-      basis: "practice",
-      limit: { word: "above", degrees: "10" },
-      beyond: "REMOVE",
-      source: from("practice"),
-      status: "practice",
-      checked: CHECKED,
-    },
-    ...removedOnSight("chain-sling", "hook latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
+    ...federalMarkings("chain-sling"),
+    ...removedOnSight("chain-sling", "identification tag", { standard: TABLE_12 }),
+    ...slingHook("chain-sling", {
+      throat: SLING_HOOK_THROAT,
+      opening: ["WAC 55800", "", "read"],
+      section: ["WAC 55800", "(hook or load pin)"],
+      twist: ["WAC 55800", "(any visibly apparent bend or twist)"],
+      latch: ["WAC 55800", "(latch does not close the throat, lock does not lock)"],
+    }),
+    ...germanChain("chain-sling", "link thickness", "chain length"),
     ...federal("end fittings"),
     ...removedOnSight("chain-sling", "end fittings", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "hinging of links", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "heat damage", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "corrosion", { standard: TABLE_12 }),
-    ...removedOnSight("chain-sling", "field weld or change", { law: ["CFR 1910.184", "(e)(2)"], practice: ["practice", ""] }),
+    ...removedOnSight("chain-sling", "field weld or change", { practice: ["practice", ""] }),
     ...queenslandChain("chain-sling", "link thickness"),
   ],
 };

@@ -3,6 +3,7 @@ import type { Criterion, Limit } from "../rules/criterion";
 import type { SourceKey } from "../rules/documents";
 import type { BasisId } from "../rules/rule-sets";
 import type { GearKind } from "./kind";
+import { held, heldOnSight } from "./shared/held-rope";
 import { CHECKED, from, hardwareOnSight, removedOnSight, seen } from "./shared/records";
 
 const FORGED = ["drop forged U-bolt", "drop forged fist grip"] as const;
@@ -86,6 +87,8 @@ export const clips: GearKind = {
     seen("corrosion", "saddle", "corrosion", false),
     seen("field weld or change", "saddle", "fieldChange", false),
     seen("identification", "saddle", "tag", false),
+    seen("threads", "u bolt", "threads", false),
+    ...held("saddle"),
   ],
   criteria: [
     ...counts("law"),
@@ -93,8 +96,14 @@ export const clips: GearKind = {
     least("turn-back", "standard", { word: "fewer", table: "clips-california-turn-back" }, "Cal 8497", "Table 1"),
     // A loose clip is tightened where it is: out of use until then, not scrapped.
     least("clip torque", "standard", { word: "fewer", table: "clips-california-torque" }, "Cal 8497", "Table 1", { beyond: "EXAMINE" }),
-    ...removedOnSight("clips", "saddle on live end", { standard: ["WAC 33915", "(1)(b)"], practice: ["practice", ""] }),
+    ...removedOnSight("clips", "saddle on live end", {
+      law: ["CFR 1915.112", "(b)(3)"],
+      standard: ["WAC 33915", "(1)(b)"],
+      practice: ["practice", ""],
+    }),
     ...removedOnSight("clips", "fasteners", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...removedOnSight("clips", "threads", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
+    ...heldOnSight("clips"),
     ...hardwareOnSight("clips"),
   ],
 };

@@ -13,6 +13,8 @@ export function fieldsOf(check: Check): readonly FieldId[] {
       ];
     case "growth":
       return [check.original, check.measured];
+    case "maker":
+      return [check.measured, check.figure];
     case "least":
     case "ratio":
     case "enough":

@@ -1,7 +1,7 @@
 /** End connections of wire rope by themselves: sockets, swaged fittings, splices and thimbles. Clips and wedge sockets are kinds of their own. */
 import type { GearKind } from "./kind";
-import { practiceWear, removedOnSight, seen } from "./shared/records";
-import { A2, count } from "./shared/ropes";
+import { examinedOnSight, practiceWear, removedOnSight, seen } from "./shared/records";
+import { count } from "./shared/ropes";
 
 const LIST = ["CFR 1926.1413", "(a)(2)(i)"] as const;
 export const endConnection: GearKind = {
@@ -28,7 +28,8 @@ export const endConnection: GearKind = {
   checks: [
     { kind: "count", name: "broken wires at the end", part: "socket", measured: "brokenEnd", required: true },
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
-    seen("corrosion", "socket", "corrosion", true),
+    // Rust where a rope ends is never slight.
+    { ...seen("corrosion", "socket", "corrosion", true), kind: "seen", measured: "corrosion", plainWords: true },
     seen("cracks", "socket", "cracks", true),
     seen("deformation", "socket", "deformed", true, true),
     seen("fitting and seating", "socket", "endFittings", true),
@@ -38,13 +39,16 @@ export const endConnection: GearKind = {
     seen("identification", "socket", "tag", false),
   ],
   criteria: [
-    ...count("end-connection", "broken wires at the end", "above", 1, "CFR 1926.1413", `${A2}, at the end connection`),
-    ...(["corrosion", "cracks", "deformation", "fitting and seating"] as const).flatMap((check) =>
-      removedOnSight("end-connection", check, { law: LIST, standard: LIST, practice: ["practice", ""] }),
-    ),
+    // The federal count at an end is for pendants and standing ropes alone.
+    ...count("end-connection", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
+    ...(["corrosion", "cracks", "deformation", "fitting and seating"] as const).flatMap((check) => [
+      ...examinedOnSight("end-connection", check, { law: LIST, standard: LIST }),
+      ...removedOnSight("end-connection", check, { practice: ["practice", ""] }),
+    ]),
     ...practiceWear("end-connection", ["pin wear"], ["most"]),
     ...removedOnSight("end-connection", "fasteners", { practice: ["practice", ""] }),
-    ...removedOnSight("end-connection", "heat damage", { law: LIST, standard: LIST, practice: ["practice", ""] }),
+    ...examinedOnSight("end-connection", "heat damage", { law: LIST, standard: LIST }),
+    ...removedOnSight("end-connection", "heat damage", { practice: ["practice", ""] }),
     ...removedOnSight("end-connection", "field weld or change", { standard: ["WAC 33705", "(8)"], practice: ["practice", ""] }),
     ...removedOnSight("end-connection", "identification", { practice: ["practice", ""] }),
   ],

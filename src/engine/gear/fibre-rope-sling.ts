@@ -1,7 +1,7 @@
 /** Fibre-rope slings, natural and synthetic. */
 import type { Criterion } from "../rules/criterion";
 import type { GearKind } from "./kind";
-import { removedOnSight, seen, seenIfFitted } from "./shared/records";
+import { CHECKED, federalMarkings, from, removedOnSight, seen, seenIfFitted } from "./shared/records";
 
 const TB = ["TB 43-0142", "App. C"] as const;
 /** The bulletin's list names neither heat nor chemicals; that of the standard does. */
@@ -33,6 +33,10 @@ export const fibreRopeSling: GearKind = {
     seen("chemical damage", "body", "chemical", false),
     seenIfFitted("end fittings", "eye", "endFittings", true),
     seen("identification tag", "eye", "tag", true),
+    seen("uneven strands", "body", "unevenStrands", false),
+    seen("broken strand", "body", "strandBroken", false),
+    { kind: "count", name: "broken yarns", part: "body", measured: "yarnsBroken", required: true, under: ["germany"] },
+    seen("knots", "body", "knots", false),
   ],
   criteria: [
     ...federal("abnormal wear"),
@@ -45,6 +49,21 @@ export const fibreRopeSling: GearKind = {
     ...removedOnSight("fibre-rope-sling", "chemical damage", { standard: LIST }),
     ...federal("end fittings"),
     ...removedOnSight("fibre-rope-sling", "end fittings", { standard: TB }),
-    ...removedOnSight("fibre-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", ""] }),
+    ...federalMarkings("fibre-rope-sling"),
+    ...removedOnSight("fibre-rope-sling", "identification tag", { standard: ["B30.9", ""] }),
+    ...federal("uneven strands"),
+    ...removedOnSight("fibre-rope-sling", "uneven strands", { standard: TB }),
+    ...removedOnSight("fibre-rope-sling", "broken strand", { germany: ["DGUV 109-006", "5"], practice: ["practice", ""] }),
+    {
+      id: "fibre-rope-sling.broken-yarns.germany",
+      check: "broken yarns",
+      basis: "germany",
+      limit: { word: "above", count: 10 },
+      beyond: "REMOVE",
+      source: from("DGUV 109-006", "5 (10 % of the yarns of the worst section)"),
+      status: "read",
+      checked: CHECKED,
+    },
+    ...removedOnSight("fibre-rope-sling", "knots", { practice: ["practice", ""] }),
   ],
 };

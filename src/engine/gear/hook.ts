@@ -3,7 +3,7 @@ import type { GearKind } from "./kind";
 import { albertaHook, germanHook, queenslandHook, shipsGear } from "./shared/jurisdictions";
 import { CHECKED, dressing, from, hardwareChecks, practiceWear, removedOnSight, seenIfFitted, THROAT_OPENING } from "./shared/records";
 
-/** The list for any lifting hook; WAC 296-155-55800 Table 12 has the same figures for hooks on chain slings. */
+/** The list for any lifting hook. A hook on a chain sling comes out from 5 % (WAC 296-155-55800 Table 12): 5 % itself is allowed here. */
 const HOOK_LIST = from("EM 385", "15.E.07");
 /** Table 19 is the list of rigging hardware; that of hooks was not read. */
 const ON_HOOKS = "applied to hooks";
@@ -38,6 +38,9 @@ export const hook: GearKind = {
     { kind: "loss", name: "pin wear", part: "body", original: "pinNew", measured: "pinNow", required: false },
     { kind: "angle", name: "twist", part: "body", measured: "twist", required: true, overload: true },
     seenIfFitted("latch", "tip", "latch", true),
+    seenIfFitted("lock", "tip", "lock", false),
+    seenIfFitted("threads", "shank", "threads", false),
+    seenIfFitted("securing means", "shank", "fasteners", false),
     ...hardwareChecks("body", false),
   ],
   criteria: [
@@ -77,8 +80,8 @@ export const hook: GearKind = {
       basis: "standard",
       limit: { word: "above", share: "0.10" },
       beyond: "REMOVE",
-      source: HOOK_LIST,
-      status: "restated",
+      source: from("B30.10", "10-1.2.3(b)(2)"),
+      status: "read",
       checked: CHECKED,
     },
     {
@@ -87,8 +90,8 @@ export const hook: GearKind = {
       basis: "standard",
       limit: { word: "above", share: "0.10" },
       beyond: "REMOVE",
-      source: HOOK_LIST,
-      status: "restated",
+      source: from("B30.10", "10-1.2.3(b)(2)"),
+      status: "read",
       checked: CHECKED,
     },
     {
@@ -120,8 +123,8 @@ export const hook: GearKind = {
       basis: "standard",
       limit: { word: "above", degrees: "0" },
       beyond: "REMOVE",
-      source: HOOK_LIST,
-      status: "restated",
+      source: from("B30.10", "10-1.2.3(b)(3)"),
+      status: "read",
       checked: CHECKED,
     },
     {
@@ -136,10 +139,13 @@ export const hook: GearKind = {
     },
     ...removedOnSight("hook", "cracks", {
       law: ["CFR 1910.179", "(l)(3)(iii)(a)"],
-      standard: ["WAC 33900", ON_HOOKS],
+      standard: ["B30.10", "10-1.2.3(b)(1)"],
       practice: ["practice", ""],
     }),
     ...removedOnSight("hook", "latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "lock", { standard: ["B30.10", "removal list, lock"], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "threads", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
+    ...removedOnSight("hook", "securing means", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
     ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 304-07005", "(2)(c)"] }),
     ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
     ...removedOnSight("hook", "heat damage", { standard: ["WAC 33900", ON_HOOKS] }),

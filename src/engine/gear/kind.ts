@@ -30,6 +30,8 @@ export type Check = CheckBase &
         readonly inProportionTo?: FieldId;
       }
     | { readonly kind: "gap"; readonly measured: FieldId }
+    /** A reading that the maker's own figure, recorded beside it, limits; without that figure it is asked for. */
+    | { readonly kind: "maker"; readonly measured: FieldId; readonly figure: FieldId; readonly comesOut: "larger" | "smaller" }
     | { readonly kind: "angle"; readonly measured: FieldId }
     | { readonly kind: "count"; readonly measured: FieldId }
     /** A count over a length of rope, by rope category number, lay and layers on the drum. */
@@ -48,8 +50,11 @@ export type Check = CheckBase &
         readonly sectionNew: FieldId;
         readonly sectionNow: FieldId;
       }
-    /** `mayBeAbsent` where gear of this kind can rightly be without the part: "none required" is then in order. */
-    | { readonly kind: "seen"; readonly measured: FieldId; readonly mayBeAbsent?: true }
+    /**
+     * `mayBeAbsent` where gear of this kind can rightly be without the part: "none required" is then in order. `plainWords` where the column's own
+     * words for a slight finding do not pass: rust at an end connection.
+     */
+    | { readonly kind: "seen"; readonly measured: FieldId; readonly mayBeAbsent?: true; readonly plainWords?: true }
   );
 interface CheckBase {
   /** Name in sentences and in criteria, such as "throat opening". */
@@ -77,7 +82,7 @@ export interface Variants {
   /** Words that say nothing of the variant: a column of them alone is as good as blank. */
   readonly beside?: RegExp;
   /** What in the column makes the row another kind's: it is refused with that kind's name. */
-  readonly another?: { readonly words: RegExp; readonly kind: string };
+  readonly another?: { readonly words: RegExp; readonly kind: string; readonly why?: string };
 }
 export interface GearKind {
   readonly id: string;

@@ -2,6 +2,8 @@
 import type { GearKind } from "./kind";
 import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./shared/records";
 
+/** The list of a federal agency: loose fasteners; worn gears, sheaves and chains; friction pads and linkages; attaching points, shackles and pins. */
+const DOE = ["DOE 1090", "14.2.5.3 c"] as const;
 export const liftingBeam: GearKind = {
   id: "lifting beam",
   plural: "lifting beams",
@@ -22,6 +24,8 @@ export const liftingBeam: GearKind = {
       general: true,
     },
     seen("fasteners", "beam", "fasteners", true),
+    seen("friction pads and linkages", "eye", "pads", false),
+    seen("attaching points", "eye", "attachPoints", false),
     ...hardwareChecks("beam", true).filter((c) => c.name !== "nick"),
   ],
   criteria: [
@@ -36,7 +40,9 @@ export const liftingBeam: GearKind = {
       checked: CHECKED,
     },
     ...practiceWear("lifting-beam", ["eye wear"], ["most", "two ways"]),
-    ...removedOnSight("lifting-beam", "fasteners", { standard: ["WAC 33900", BELOW_THE_HOOK], practice: ["practice", ""] }),
+    ...removedOnSight("lifting-beam", "fasteners", { standard: DOE, practice: ["practice", ""] }),
+    ...removedOnSight("lifting-beam", "friction pads and linkages", { standard: DOE, practice: ["practice", ""] }),
+    ...removedOnSight("lifting-beam", "attaching points", { standard: DOE, practice: ["practice", ""] }),
     ...hardwareOnSight("lifting-beam", BELOW_THE_HOOK),
   ],
 };

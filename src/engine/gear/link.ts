@@ -12,8 +12,6 @@ export const link: GearKind = {
     "master link",
     "pear link",
     "oblong link",
-    "coupling link",
-    "connecting link",
     "master ring",
     "round ring",
     "d ring",

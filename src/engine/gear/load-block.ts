@@ -25,13 +25,15 @@ const withoutGeneral = (check: Check & { kind: "loss" }): Check => {
 };
 const borrowed = (kind: GearKind, checks: readonly string[]): readonly Criterion[] =>
   kind.criteria.filter((c) => checks.includes(c.check)).map((c) => ({ ...c, id: `load-block.${c.id.slice(c.id.indexOf(".") + 1)}` }));
-const FROM_HOOK = ["throat opening", "section wear", "twist", "latch"];
+const FROM_HOOK = ["throat opening", "section wear", "twist", "latch", "lock"];
 /** Cracks by the lists for hooks, which hold what the list for blocks holds. */
 const CRACKS = "cracks";
 const FROM_BLOCK = [
   "pin wear",
   "sheave",
   "fasteners",
+  "groove corrugation",
+  "threads",
   "deformation",
   "identification",
   "heat damage",
@@ -51,8 +53,6 @@ export const loadBlock: GearKind = {
     "crane block",
     "crane hook block",
     "swivel hook block",
-    "headache ball",
-    "ball hook",
   ],
   parts: { saddle: "high", throat: "high", pin: "moderate", sheave: "moderate", shell: "moderate", body: "moderate" },
   partNames: { bowl: "saddle", cheek: "shell", axle: "pin" },
@@ -71,7 +71,7 @@ export const loadBlock: GearKind = {
     ...borrowed(hook, [...FROM_HOOK, CRACKS]),
     ...borrowed(block, FROM_BLOCK),
     ...hardwareWear("load-block", ["shell wear"]),
-    ...practiceWear("load-block", ["shell wear"], ["most"]),
+    ...practiceWear("load-block", ["shell wear"], ["block and tackle"]),
     ...removedOnSight("load-block", "free turning", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
   ],
 };

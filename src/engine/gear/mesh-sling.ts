@@ -1,9 +1,9 @@
 /** Metal mesh slings. */
 import type { Criterion, Limit } from "../rules/criterion";
 import type { GearKind } from "./kind";
-import { CHECKED, from, removedOnSight, seen } from "./shared/records";
+import { CHECKED, federalMarkings, from, removedOnSight, seen } from "./shared/records";
 
-/** Read in part only; its list stands in the Washington table. */
+/** Read in part only; its list stands in the Washington table, which adds broken wires, cracks and corrosion. */
 const G9 = ["CFR 1910.184", "(g)(9)"] as const;
 const TABLE = ["WAC 33810", ""] as const;
 const SETS = [
@@ -48,13 +48,18 @@ export const meshSling: GearKind = {
     ...both("wire corrosion", { word: "from", share: "0.15" }),
     ...both("slot depth", { word: "above", share: "0.10" }),
     ...both("eye width", { word: "above", share: "0.10" }),
-    ...both("handle section", { word: "from", area: "0.15" }),
-    ...bothOnSight("broken welds or wires"),
+    // The handle is cut from a flat: its area goes with its thickness.
+    ...both("handle section", { word: "from", share: "0.15" }),
+    ...removedOnSight("mesh-sling", "broken welds or wires", { law: ["CFR 1910.184", "(g)(9), welds and brazed joints"] }).map((c) => ({
+      ...c,
+      status: "restated" as const,
+    })),
+    ...removedOnSight("mesh-sling", "broken welds or wires", { standard: TABLE }),
     ...bothOnSight("free articulation"),
     ...bothOnSight("end fittings"),
-    ...removedOnSight("mesh-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: TABLE }),
-    ...bothOnSight("cracks"),
-    ...removedOnSight("mesh-sling", "cracks", { practice: ["practice", ""] }),
+    ...federalMarkings("mesh-sling"),
+    ...removedOnSight("mesh-sling", "identification tag", { standard: TABLE }),
+    ...removedOnSight("mesh-sling", "cracks", { standard: TABLE, practice: ["practice", ""] }),
     ...removedOnSight("mesh-sling", "fitting corrosion", { standard: TABLE }),
     ...bothOnSight("deformation"),
   ],

@@ -2,6 +2,8 @@
 import type { GearKind } from "./kind";
 import { BELOW_THE_HOOK, CHECKED, from, hardwareChecks, hardwareOnSight, practiceWear, removedOnSight, seen } from "./shared/records";
 
+/** The list of a federal agency: loose fasteners; worn gears, sheaves and chains; friction pads and linkages; attaching points, shackles and pins. */
+const DOE = ["DOE 1090", "14.2.5.3 c"] as const;
 export const plateClamp: GearKind = {
   id: "plate clamp",
   plural: "plate clamps",
@@ -14,6 +16,8 @@ export const plateClamp: GearKind = {
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: false },
     seen("lock", "frame", "latch", true),
     seen("fasteners", "pin", "fasteners", true),
+    seen("friction pads and linkages", "tooth", "pads", false),
+    seen("attaching points", "frame", "attachPoints", false),
     ...hardwareChecks("frame", true).filter((c) => c.name !== "nick"),
   ],
   criteria: [
@@ -29,7 +33,9 @@ export const plateClamp: GearKind = {
     },
     ...practiceWear("plate-clamp", ["section wear", "pin wear"], ["most"]),
     ...removedOnSight("plate-clamp", "lock", { practice: ["practice", ""] }),
-    ...removedOnSight("plate-clamp", "fasteners", { standard: ["WAC 33900", BELOW_THE_HOOK], practice: ["practice", ""] }),
+    ...removedOnSight("plate-clamp", "fasteners", { standard: DOE, practice: ["practice", ""] }),
+    ...removedOnSight("plate-clamp", "friction pads and linkages", { standard: DOE, practice: ["practice", ""] }),
+    ...removedOnSight("plate-clamp", "attaching points", { standard: DOE, practice: ["practice", ""] }),
     ...hardwareOnSight("plate-clamp", BELOW_THE_HOOK),
   ],
 };

@@ -15,8 +15,8 @@ export const rotationResistantRope: GearKind = {
     ...SEEN,
   ],
   criteria: [
-    ...count("rotation-resistant-rope", "broken wires in 6 diameters", "from", 2, "CFR 1926.1413", A2),
-    ...count("rotation-resistant-rope", "broken wires in 30 diameters", "from", 4, "CFR 1926.1413", A2),
+    ...count("rotation-resistant-rope", "broken wires in 6 diameters", "from", 2, "CFR 1926.1413", `${A2}(A)(2)`),
+    ...count("rotation-resistant-rope", "broken wires in 30 diameters", "from", 4, "CFR 1926.1413", `${A2}(A)(2)`),
     ...count("rotation-resistant-rope", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
     ...share("rotation-resistant-rope", "diameter loss", "above", "0.05", "CFR 1926.1413", A2),
     ...onSight("rotation-resistant-rope"),

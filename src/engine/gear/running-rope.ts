@@ -34,8 +34,8 @@ export const runningRope: GearKind = {
     ...SEEN,
   ],
   criteria: [
-    ...count("running-rope", "broken wires in a lay", "from", 6, "CFR 1926.1413", A2),
-    ...count("running-rope", "broken wires in one strand", "from", 3, "CFR 1926.1413", A2),
+    ...count("running-rope", "broken wires in a lay", "from", 6, "CFR 1926.1413", `${A2}(A)(1)`),
+    ...count("running-rope", "broken wires in one strand", "from", 3, "CFR 1926.1413", `${A2}(A)(1)`),
     ...count("running-rope", "broken wires in a valley", "from", 1, "B30.5", "crane practice", ["standard"], "restated"),
     ...count("running-rope", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
     ...share("running-rope", "diameter loss", "above", "0.05", "CFR 1926.1413", A2),

@@ -29,6 +29,7 @@ export const shackle: GearKind = {
     { kind: "loss", name: "pin wear", part: "pin", original: "pinNew", measured: "pinNow", required: true },
     { kind: "loss", name: "ear wear", part: "ear", original: "eyeNew", measured: "eyeNow", required: false },
     seen("pin seating", "pin", "pinSeated", true),
+    seen("pin threads", "pin", "threads", false),
     ...hardwareChecks("bow", true),
   ],
   criteria: [
@@ -36,6 +37,7 @@ export const shackle: GearKind = {
     ...practiceWear("shackle", ["bow wear"], ["most", "two ways"]),
     ...practiceWear("shackle", ["pin wear", "ear wear"], ["most"]),
     ...removedOnSight("shackle", "pin seating", { standard: ["WAC 33905", "(2)(a)"], practice: ["practice", ""] }),
+    ...removedOnSight("shackle", "pin threads", { standard: ["WAC 33900", ""], practice: ["practice", ""] }),
     ...hardwareOnSight("shackle"),
     dressing("shackle", "practice", "0.05", ["practice", ""]),
     ...shipsGear("shackle", ["bow wear", "ear wear"], ["pin wear"]),

@@ -10,13 +10,16 @@ export const standingRope: GearKind = {
   variants: NOT_RESISTANT,
   checks: [
     { kind: "count", name: "broken wires in a lay", part: "body", measured: "brokenLay", required: true },
+    { kind: "count", name: "broken wires in one strand", part: "body", measured: "brokenStrand", required: false },
     { kind: "count", name: "broken wires at the end", part: "end fitting", measured: "brokenEnd", required: true },
     DIAMETER,
     ...SEEN,
   ],
   criteria: [
-    ...count("standing-rope", "broken wires in a lay", "above", 2, "CFR 1926.1413", `${A2}, beyond the end connection`),
-    ...count("standing-rope", "broken wires at the end", "above", 1, "CFR 1926.1413", `${A2}, at the end connection`),
+    ...count("standing-rope", "broken wires in a lay", "above", 2, "CFR 1926.1413", `${A2}(A)(3), beyond the end connections`),
+    // No count of its own: wires of one strand are wires of the lay.
+    ...count("standing-rope", "broken wires in one strand", "above", 2, "CFR 1926.1413", `${A2}(A)(3), as wires of the lay`),
+    ...count("standing-rope", "broken wires at the end", "above", 1, "CFR 1926.1413", `${A2}(A)(3), at an end connection`),
     ...share("standing-rope", "diameter loss", "above", "0.05", "CFR 1926.1413", A2),
     ...onSight("standing-rope"),
   ],

@@ -3,19 +3,17 @@ import type { Criterion } from "../rules/criterion";
 import type { SourceKey } from "../rules/documents";
 import type { BasisId } from "../rules/rule-sets";
 import type { GearKind } from "./kind";
-import { CHECKED, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./shared/records";
-import { ROTATION_RESISTANT } from "./shared/ropes";
+import { CHECKED, federalMarkings, from, removedOnSight, seen, seenIfFitted, THROAT_OPENING } from "./shared/records";
+import { ROTATION_RESISTANT, STRANDS } from "./shared/ropes";
+import { SLING_HOOK, slingHook } from "./shared/sling-hooks";
 
-/** Six or eight strands, 7x7 and 7x19, as rope makers write them: 6x25FW, 6x36WS+IWRC, 8xK26WS. A figure with a unit behind it is a length. */
-const STRANDS = /(?<![\w/.,])([68] strand|([68]xk?(7|[1-6]\d)|7x(7|19))(?!mm|cm|in|ft)[a-z]{0,3})(?![\w.,]| ((mm|cm|m|in|ft)\b|["']))/;
-/** Rope constructions and uses that have broken-wire counts, as the trade names them. */
+/** Rope constructions and uses that have broken-wire counts in a lay, as the trade names them. Rope that resists rotation is not made into slings. */
 export const CONSTRUCTIONS = {
   "strand laid": ["strand laid", "single part", "stranded", STRANDS],
   "cable laid": ["cable laid"],
   "braided under 8": ["braided under 8", "braided fewer than 8", "braided less than 8", "braided 6 part", "6 part braided"],
   "braided 8 or more": ["braided 8 or more", "braided over 8", "braided 8 part", "8 part braided"],
   "running rope": ["running rope", "running", "hoist rope", "load rope"],
-  "rotation resistant": ["rotation resistant", "non rotating"],
   "standing rope": ["standing rope", "standing", "pendant", "guy"],
 } as const;
 export type Construction = keyof typeof CONSTRUCTIONS;
@@ -42,7 +40,17 @@ const count = (
 const LAY = "broken wires in a lay";
 const STRAND = "broken wires in one strand";
 const END = "broken wires at the end";
-const F5 = "(f)(5)";
+const IN_3D = "broken wires in 3 diameters";
+const IN_6D = "broken wires in 6 diameters";
+const IN_30D = "broken wires in 30 diameters";
+const GERMAN = { under: ["germany"], onlyFor: ["strand laid", "cable laid"] } as const;
+const german = (check: string, construction: Construction, figure: number, norm: string): Criterion => {
+  const record = count(check, construction, "germany", "from", figure, "DGUV 305-002", `14.2.2 Table 5, ${norm}`);
+  return { ...record, id: `${record.id}.${norm.replace(" ", "-").toLowerCase()}` };
+};
+/** Entries of the federal list that were read as restated. */
+const federal = (check: string, entry: string): readonly Criterion[] =>
+  removedOnSight("wire-rope-sling", check, { law: ["CFR 1910.184", `(f)(5)${entry}`] }).map((c) => ({ ...c, status: "restated" }));
 export const wireRopeSling: GearKind = {
   id: "wire rope sling",
   plural: "wire rope slings",
@@ -52,10 +60,8 @@ export const wireRopeSling: GearKind = {
   variants: {
     field: "construction",
     names: CONSTRUCTIONS,
-    inGear: [
-      { words: ROTATION_RESISTANT, variant: "rotation resistant" },
-      { words: /cable[- ]laid/i, variant: "cable laid" },
-    ],
+    inGear: [{ words: /cable[- ]laid/i, variant: "cable laid" }],
+    another: { words: ROTATION_RESISTANT, kind: "rotation resistant rope", why: "such rope is not judged as a sling" },
     blank: { variant: "strand laid", why: "which has the lowest counts for slings" },
     // Grade of the wire, core and finish say nothing of strands and parts.
     beside: /^((e{0,2}|x{1,2})ips|iwrc?|iws|wsc|fc|bright|steel|fib(re|er)|core|galv(ani[sz]ed)?|1[6-9]\d0|2160)$/,
@@ -68,7 +74,7 @@ export const wireRopeSling: GearKind = {
       part: "body",
       measured: "brokenStrand",
       required: true,
-      onlyFor: ["strand laid", "running rope", "rotation resistant", "standing rope"],
+      onlyFor: ["strand laid", "running rope", "standing rope"],
     },
     { kind: "count", name: END, part: "end fitting", measured: "brokenEnd", required: false },
     { kind: "loss", name: "outer wire wear", part: "outer wire", original: "wireNew", measured: "wireNow", required: false },
@@ -79,16 +85,12 @@ export const wireRopeSling: GearKind = {
     seen("identification tag", "end fitting", "tag", true),
     seen("cracks", "end fitting", "cracks", false),
     seen("deformation", "end fitting", "deformed", false, true),
-    {
-      kind: "growth",
-      name: "hook throat opening",
-      part: "hook",
-      original: "throatNew",
-      measured: "throatNow",
-      required: false,
-      overload: true,
-    },
-    seenIfFitted("hook latch", "hook", "latch", false),
+    { kind: "least", name: "local abrasion", part: "body", size: "size", measured: "ropeNow", asNew: "1", required: false },
+    { kind: "count", name: "broken wires in 3 diameters", part: "body", measured: "broken3d", required: false, ...GERMAN },
+    { kind: "count", name: "broken wires in 6 diameters", part: "body", measured: "broken6d", required: true, ...GERMAN },
+    { kind: "count", name: "broken wires in 30 diameters", part: "body", measured: "broken30d", required: true, ...GERMAN },
+    { kind: "count", name: "broken wires side by side", part: "body", measured: "brokenBeside", required: false, ...GERMAN },
+    ...SLING_HOOK,
   ],
   criteria: [
     count(LAY, "strand laid", "law", "from", 10, "CFR 1910.184", "(f)(5)(i)"),
@@ -99,12 +101,11 @@ export const wireRopeSling: GearKind = {
     count(LAY, "braided under 8", "standard", "from", 20, "B30.9", "9-2.9.5", "restated"),
     count(LAY, "braided 8 or more", "standard", "from", 40, "B30.9", "9-2.9.5", "restated"),
     ...(["law", "standard"] as const).flatMap((basis) => [
-      count(LAY, "running rope", basis, "from", 6, "CFR 1926.1413", "(a)(2)(ii)"),
-      count(STRAND, "running rope", basis, "from", 3, "CFR 1926.1413", "(a)(2)(ii)"),
-      count(LAY, "rotation resistant", basis, "from", 2, "CFR 1926.1413", "(a)(2)(ii), in 6 rope diameters"),
-      count(STRAND, "rotation resistant", basis, "from", 4, "CFR 1926.1413", "(a)(2)(ii), in 30 rope diameters"),
-      count(LAY, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii), beyond the end connection"),
-      count(STRAND, "standing rope", basis, "above", 1, "CFR 1926.1413", "(a)(2)(ii), at the end connection"),
+      count(LAY, "running rope", basis, "from", 6, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
+      count(STRAND, "running rope", basis, "from", 3, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
+      count(LAY, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), beyond the end connections"),
+      // No count of its own: wires of one strand are wires of the lay.
+      count(STRAND, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), as wires of the lay"),
     ]),
     {
       id: "wire-rope-sling.broken-wires-at-the-end.standard",
@@ -142,41 +143,53 @@ export const wireRopeSling: GearKind = {
       basis: "standard",
       limit: { word: "from", share: "1/3" },
       beyond: "REMOVE",
-      source: from("CFR 1910.184", "(f)(5)(ii)"),
+      source: from("DOE 1090", "15.4.6.1"),
       status: "read",
       checked: CHECKED,
     },
-    ...removedOnSight("wire-rope-sling", "kinks or crushing", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    ...removedOnSight("wire-rope-sling", "end fittings", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    ...removedOnSight("wire-rope-sling", "heat damage", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    ...removedOnSight("wire-rope-sling", "corrosion", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
-    ...removedOnSight("wire-rope-sling", "identification tag", { law: ["CFR 1910.184", "(c)(13)"], standard: ["B30.9", "9-2.9.5"] }),
+    ...federal("kinks or crushing", "(iii)"),
+    ...removedOnSight("wire-rope-sling", "kinks or crushing", { standard: ["WAC 24-29425", "(5)"] }),
+    ...federal("end fittings", "(v)"),
+    ...removedOnSight("wire-rope-sling", "end fittings", { standard: ["WAC 24-29425", "(5)"] }),
+    ...federal("heat damage", "(iv)"),
+    ...removedOnSight("wire-rope-sling", "heat damage", { standard: ["WAC 24-29425", "(5)"] }),
+    ...federal("corrosion", "(vii)"),
+    ...removedOnSight("wire-rope-sling", "corrosion", { standard: ["WAC 24-29425", "(5)"] }),
+    ...federalMarkings("wire-rope-sling"),
+    ...removedOnSight("wire-rope-sling", "identification tag", { standard: ["B30.9", "9-2.9.5"] }),
+    ...federal("cracks", "(v)"),
     ...removedOnSight("wire-rope-sling", "cracks", {
-      law: ["CFR 1910.184", F5],
       standard: ["WAC 24-29425", "(5)"],
       practice: ["practice", ""],
     }),
-    ...removedOnSight("wire-rope-sling", "deformation", { law: ["CFR 1910.184", F5], standard: ["WAC 24-29425", "(5)"] }),
+    ...federal("deformation", "(v)"),
+    ...removedOnSight("wire-rope-sling", "deformation", { standard: ["WAC 24-29425", "(5)"] }),
     {
-      id: "wire-rope-sling.hook-throat-opening.standard",
-      check: "hook throat opening",
+      id: "wire-rope-sling.local-abrasion.standard",
+      check: "local abrasion",
       basis: "standard",
-      limit: THROAT_OPENING,
+      limit: { word: "above", share: "0.05" },
       beyond: "REMOVE",
-      source: from("EM 385", "15.E.07"),
+      source: from("B30.9", "9-2.9.5"),
       status: "restated",
       checked: CHECKED,
     },
-    {
-      id: "wire-rope-sling.hook-throat-opening.strict",
-      check: "hook throat opening",
-      basis: "strict",
-      limit: { word: "above", share: "0" },
-      beyond: "REMOVE",
-      source: from("practice"),
-      status: "practice",
-      checked: CHECKED,
-    },
-    ...removedOnSight("wire-rope-sling", "hook latch", { standard: ["B30.10", "removal list, latch"], practice: ["practice", ""] }),
+    // DIN 3088 by construction; EN 13414 for stranded rope, whose "max." is taken as the count that comes out, the safe reading.
+    german(IN_3D, "strand laid", 4, "DIN 3088"),
+    german(IN_6D, "strand laid", 6, "DIN 3088"),
+    german(IN_30D, "strand laid", 16, "DIN 3088"),
+    german(IN_6D, "strand laid", 6, "EN 13414"),
+    german(IN_30D, "strand laid", 14, "EN 13414"),
+    german("broken wires side by side", "strand laid", 3, "EN 13414"),
+    german(IN_3D, "cable laid", 10, "DIN 3088"),
+    german(IN_6D, "cable laid", 15, "DIN 3088"),
+    german(IN_30D, "cable laid", 40, "DIN 3088"),
+    ...slingHook("wire-rope-sling", {
+      throat: THROAT_OPENING,
+      opening: ["EM 385", "15.E.07", "restated"],
+      section: ["B30.10", "10-1.2.3(b)(2)"],
+      twist: ["B30.10", "10-1.2.3(b)(3)"],
+      latch: ["B30.10", "removal list, latch and lock"],
+    }),
   ],
 };

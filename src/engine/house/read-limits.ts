@@ -159,7 +159,7 @@ function readRow(row: Row): ReadRow {
   const limit = readLimit(row.Limit, row.Unit, word, check);
   return "why" in limit ? { kind: kind.id, why: limit.why } : { kind, check, limit, source, maker };
 }
-const hasFigure = (check: Check): boolean => !["seen", "nick", "enough", "category"].includes(check.kind);
+const hasFigure = (check: Check): boolean => !["seen", "nick", "enough", "category", "maker"].includes(check.kind);
 function readLimit(cell: CellValue, unitCell: CellValue, word: "above" | "from", check: Check): Limit | { readonly why: string } {
   const text = tidy(readText(cell));
   const figure = text.replace(/ ?%$/, "").trim();

@@ -15,17 +15,22 @@ export type VariantRead =
       readonly field: FieldId;
       readonly facts: Pick<Finding, "typed" | "because" | "type">;
     };
+const instead = ({ kind, why }: NonNullable<Variants["another"]>): string =>
+  `${why === undefined ? "" : `${why}; `}name the gear "${kind}"`;
 export function readVariant(variants: Variants, cells: Cells, gear: string): VariantRead {
   const { names: known, blank, another } = variants;
   const text = recordedText(cells.value(variants.field));
   const { heading } = field(variants.field);
-  const contradiction = (because: string, type: string): VariantRead => ({
+  const contradiction = (because: string, type: string, at: FieldId = variants.field, typed = text): VariantRead => ({
     kind: "refused",
     why: "contradiction",
-    field: variants.field,
-    facts: { typed: text, because, type },
+    field: at,
+    facts: { typed, because, type },
   });
-  if (another?.words.test(text) === true) return contradiction(`is a ${another.kind}`, `name the gear "${another.kind}"`);
+  if (another?.words.test(text) === true) return contradiction(`is a ${another.kind}`, instead(another));
+  // What the gear is called tells it as well, unless the name takes it back.
+  if (another?.why !== undefined && !unsure(gear) && another.words.test(gear))
+    return contradiction(`is a ${another.kind}`, instead(another), "gear", gear);
   if (Object.keys(known).length === 0) return { kind: "open" };
   const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
   const silent = text !== "" && wordsOf(tidy(text)).every((word) => variants.beside?.test(word) === true);

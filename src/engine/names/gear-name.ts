@@ -50,6 +50,9 @@ const NONE_OF_IT: Readonly<Record<string, RegExp>> = {
   "end connection":
     /\b(wrench|spanner|pipe|hose|with|w|pendant|guy|line|shackle|hook|sling|(winch|hoist|load|boom|crane|running|standing) rope|wire rope (?!termination|ferrule|end)|drive|impact|light|bulb)\b/,
   clips: /\b(hose|pipe|paper) clip\b/,
+  coupling: /\b(hose|pipe|shaft|rail|air|quick|garden|camlock)\b/,
+  "beam clamp": /\b(tool|hand|welding|cylinder|platform|shopping|luggage) trolley\b/,
+  "lifting magnet": /\b(sweep(er)?|fridge|welding|holding|base) magnet\b|\bmagnet (sweep(er)?|base)\b/,
 };
 /** Grades of alloy chain as numbers; 8 and 10 are short for 80 and 100. As a letter, T is grade 8. */
 const ALLOY_GRADE = /^(8|80|10|100)$/;

@@ -18,7 +18,8 @@ export const TAKES: Readonly<Record<FieldId, string>> = {
   assembly: "Name of the tackle that the item is part of; the same name on all its parts.",
   place: "Where the item is kept or used.",
   service: "normal, severe, idle, monthly, quarterly, 6 monthly or yearly.",
-  usedOn: "crane, hoist, sling or loose: what the hook or rope works on, which tells how often it is inspected; blank counts as the stricter.",
+  usedOn:
+    "crane, hoist, sling or loose: what the hook or rope works on, which tells how often it is inspected; blank counts as the stricter.",
   inspected: "Date of this inspection, as a date.",
   inspector: "Name or role of the inspector.",
   throatNew: "Throat opening when new, across the throat or between the punch marks.",

@@ -1,3 +1,4 @@
+import type { FieldId } from "../columns";
 import type { Decision } from "../decision";
 import type { NumberTable, TableName } from "../tables/look-up";
 import type { Citation } from "./documents";
@@ -14,11 +15,13 @@ export type Limit =
   | { readonly word: "above" | "from"; readonly count: number }
   /** Share of the cross-sectional area of a round section. */
   | { readonly word: "above" | "from"; readonly area: string }
+  /** The maker's own figure, as the log records it beside the reading. */
+  | { readonly word: "maker"; readonly comesOut: "above" | "below" }
   /** Least thickness from a published table, by nominal size. */
   | { readonly word: "below"; readonly table: TableName }
-  /** Least number or length from a published table, or as a multiple of the size. */
+  /** Least number or length from a published table, or as a multiple of the size and no less than a length. */
   | { readonly word: "fewer"; readonly table: NumberTable }
-  | { readonly word: "fewer"; readonly times: string }
+  | { readonly word: "fewer"; readonly times: string; readonly least?: { readonly in: string } }
   /** Broken wires from a published table by rope category number. */
   | { readonly word: "from"; readonly table: "rope category" }
   /** The observation alone is cause. */
@@ -43,4 +46,8 @@ export interface Criterion {
   readonly twoWays?: boolean;
   /** Only for these variants of the kind. */
   readonly onlyFor?: readonly string[];
+  /** Column of the maker's own figure, and any house limit of the check, that stands in for it. */
+  readonly yieldsTo?: FieldId;
+  /** Holds beside a maker's written figure on the house's sheet, too. */
+  readonly always?: true;
 }

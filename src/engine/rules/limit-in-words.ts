@@ -7,7 +7,10 @@ const inPercent = (share: string): string => String(Number((toNumber(exact(share
 export function limitInWords(limit: Limit): string {
   if (limit.word === "any") return "any";
   if (limit.word === "fewer")
-    return "table" in limit ? `fewer than in ${tableName(limit.table)}` : `less than ${limit.times} times the size`;
+    return "table" in limit
+      ? `fewer than in ${tableName(limit.table)}`
+      : `less than ${limit.times} times the size${limit.least ? `, or than ${limit.least.in} in` : ""}`;
+  if (limit.word === "maker") return `${limit.comesOut === "above" ? "more" : "less"} than the maker's figure in the log`;
   if (limit.word === "below") return `below ${tableName(limit.table)}`;
   if ("table" in limit) return "from the count of the table by rope category number";
   const worded = (figure: string): string => (limit.word === "above" ? `more than ${figure}` : `${figure} or more`);

@@ -31,22 +31,21 @@ export const CHAIN_OLD: readonly ChainRow[] = [
   { in: "1 3/4", least: "1 13/32", confirmed: false },
 ];
 /**
- * ASME B30.9 Table 9-1.9.5-1. Eight rows stand on a component sheet that restates them; it prints 0.272 in for 5/16 where
- * the table itself is remembered as 0.273 in (6.93 mm), and the stricter is kept. Two rows stay unconfirmed because the
- * sheet is of other chain: 0.205 in for 7/32 is 6 mm chain, not 5.5 mm; for 3/4 it prints 0.665 in (20 mm) and 0.643 in
- * (19 mm), both less than the 0.687 in remembered.
+ * ASME B30.9 Table 9-1.9.5-1. Four rows stand on a component sheet that restates them; it prints 0.272 in for 5/16 where
+ * the table itself is remembered as 0.273 in (6.93 mm), and the stricter is kept. No public print of the others was found:
+ * they stay unconfirmed and are passed over; 10 % wear, which is stricter than every row, decides there.
  */
 export const CHAIN_NEW: readonly ChainRow[] = [
   { in: "7/32", mm: "5.5", least: "0.189", confirmed: false },
-  { in: "9/32", mm: "7", least: "0.239", confirmed: true },
+  { in: "9/32", mm: "7", least: "0.239", confirmed: false },
   { in: "5/16", mm: "8", least: "0.273", confirmed: true },
   { in: "3/8", mm: "10", least: "0.342", confirmed: true },
   { in: "1/2", mm: "13", least: "0.443", confirmed: true },
   { in: "5/8", mm: "16", least: "0.546", confirmed: true },
   { in: "3/4", mm: "20", least: "0.687", confirmed: false },
-  { in: "7/8", mm: "22", least: "0.750", confirmed: true },
-  { in: "1", mm: "26", least: "0.887", confirmed: true },
-  { in: "1 1/4", mm: "32", least: "1.091", confirmed: true },
+  { in: "7/8", mm: "22", least: "0.750", confirmed: false },
+  { in: "1", mm: "26", least: "0.887", confirmed: false },
+  { in: "1 1/4", mm: "32", least: "1.091", confirmed: false },
 ];
 interface Prepared {
   readonly in: Exact;

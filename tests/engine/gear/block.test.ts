@@ -64,6 +64,8 @@ kindTests(
   [
     ...onSight("block", "sheave", "sheaveTrue", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("block", "fasteners", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("block", "groove corrugation", "grooveRidged", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("block", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("block", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
     ...onSight("block", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("block", "identification", "tag", { standard: TABLE_19 }),

@@ -49,7 +49,15 @@ kindTests(
     },
   ],
   [
-    ...onSight("clips", "saddle on live end", "liveEnd", { standard: "WAC 296-155-33915(1)(b)", practice: PRACTICE }),
+    ...onSight("clips", "saddle on live end", "liveEnd", {
+      law: "29 CFR 1915.112(b)(3): the U bears on the dead end",
+      standard: "WAC 296-155-33915(1)(b)",
+      practice: PRACTICE,
+    }),
+    ...onSight("clips", "rope slipped", "ropeSlipped", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("clips", "rope damaged", "ropeDamaged", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("clips", "wrong parts", "wrongParts", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("clips", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("clips", "fasteners", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
     ...onEveryFitting("clips", TABLE_19),
   ],

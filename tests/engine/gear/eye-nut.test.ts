@@ -6,7 +6,7 @@ kindTests(
   "eye nut",
   [
     tenPercent("eye-nut.eye-wear.standard", TABLE_19, "from"),
-    tenPercent("eye-nut.eye-wear.practice", PRACTICE, "above"),
+    tenPercent("eye-nut.eye-wear.practice", PRACTICE, "from"),
     twoWays("eye-nut.eye-wear.practice-two-ways"),
     fivePercentNick("eye-nut.nick.practice", "eye"),
   ],

@@ -6,7 +6,7 @@ kindTests(
   "eyebolt",
   [
     tenPercent("eyebolt.eye-wear.standard", TABLE_19, "from"),
-    tenPercent("eyebolt.eye-wear.practice", PRACTICE, "above"),
+    tenPercent("eyebolt.eye-wear.practice", PRACTICE, "from"),
     twoWays("eyebolt.eye-wear.practice-two-ways"),
     fivePercentNick("eyebolt.nick.practice", "eye"),
     // Table 19 takes a bent fitting out; a care booklet, with no document behind it, allows 15 degrees.

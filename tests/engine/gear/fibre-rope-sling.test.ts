@@ -8,16 +8,29 @@ const BULLETIN = "TB 43-0142 App. C";
 const ROT = "29 CFR 1910.184(h)(5), discolouration or rot";
 const LIST = "ASME B30.9, removal list of synthetic rope slings, restated";
 
+const DGUV = "DGUV Regel 109-006 (2011) 5";
+
 kindTests(
   "fibre rope sling",
-  [],
+  [
+    {
+      criterion: "fibre-rope-sling.broken-yarns.germany",
+      source: "DGUV Regel 109-006 (2011) 5: more than 10 % of the yarns of the worst section",
+      inside: [{ yarnsBroken: 5 }, "KEEP"],
+      edge: [{ yarnsBroken: 10 }, "WATCH"],
+      past: [{ yarnsBroken: 11 }, "REMOVE"],
+    },
+  ],
   [
     ...onSight("fibre-rope-sling", "abnormal wear", "powder", { law: H5, standard: BULLETIN }),
     ...onSight("fibre-rope-sling", "cuts or tears", "cuts", { law: H5, standard: BULLETIN, practice: PRACTICE }),
     ...onSight("fibre-rope-sling", "heat damage", "heat", { law: ROT, standard: LIST }),
     ...onSight("fibre-rope-sling", "chemical damage", "chemical", { law: ROT, standard: LIST }),
     ...onSight("fibre-rope-sling", "end fittings", "endFittings", { law: H5, standard: BULLETIN }),
-    ...onSight("fibre-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: "ASME B30.9, restated" }),
+    ...onSight("fibre-rope-sling", "uneven strands", "unevenStrands", { law: H5, standard: BULLETIN }),
+    ...onSight("fibre-rope-sling", "broken strand", "strandBroken", { germany: DGUV, practice: PRACTICE }),
+    ...onSight("fibre-rope-sling", "knots", "knots", { practice: PRACTICE }),
+    ...onSight("fibre-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(14)", standard: "ASME B30.9, restated" }),
   ],
 );
 

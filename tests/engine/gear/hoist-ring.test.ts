@@ -6,7 +6,7 @@ kindTests(
   "hoist ring",
   [
     tenPercent("hoist-ring.bail-wear.standard", TABLE_19, "from"),
-    tenPercent("hoist-ring.bail-wear.practice", PRACTICE, "above"),
+    tenPercent("hoist-ring.bail-wear.practice", PRACTICE, "from"),
     twoWays("hoist-ring.bail-wear.practice-two-ways"),
     fivePercentNick("hoist-ring.nick.practice", "bail"),
   ],

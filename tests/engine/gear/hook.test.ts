@@ -48,7 +48,7 @@ kindTests(
       criterion: "hook.section-wear.practice-high",
       source: PRACTICE,
       inside: [{ sectionNow: 1.48 }, "KEEP"],
-      edge: [{ sectionNow: 1.425 }, "WATCH"],
+      edge: [{ sectionNow: 1.425 }, "REMOVE"],
       past: [{ sectionNow: 1.424 }, "REMOVE"],
     },
     // The shank is not. 10 % is 0.15 in.
@@ -57,7 +57,7 @@ kindTests(
       source: PRACTICE,
       part: "shank",
       inside: [{ sectionNow: 1.45 }, "KEEP"],
-      edge: [{ sectionNow: 1.35 }, "WATCH"],
+      edge: [{ sectionNow: 1.35 }, "REMOVE"],
       past: [{ sectionNow: 1.3499 }, "REMOVE"],
     },
     // Two directions at the shank, 1.5 in and 2 in as new: 5 % each, 0.075 in of the first.
@@ -81,7 +81,7 @@ kindTests(
       criterion: "hook.eye-wear.practice-high",
       source: PRACTICE,
       inside: [{ eyeNew: 1, eyeNow: 0.98 }, "KEEP"],
-      edge: [{ eyeNew: 1, eyeNow: 0.95 }, "WATCH"],
+      edge: [{ eyeNew: 1, eyeNow: 0.95 }, "REMOVE"],
       past: [{ eyeNew: 1, eyeNow: 0.949 }, "REMOVE"],
     },
     // Load pin 20 mm as new: 10 % is 2 mm.
@@ -96,7 +96,7 @@ kindTests(
       criterion: "hook.pin-wear.practice",
       source: PRACTICE,
       inside: [{ pinNew: "20 mm", pinNow: "19 mm" }, "KEEP"],
-      edge: [{ pinNew: "20 mm", pinNow: "18 mm" }, "WATCH"],
+      edge: [{ pinNew: "20 mm", pinNow: "18 mm" }, "REMOVE"],
       past: [{ pinNew: "20 mm", pinNow: "17.99 mm" }, "REMOVE"],
     },
     {
@@ -240,6 +240,9 @@ kindTests(
       germany: "German discard list",
       ships: "ISO 16855:2013",
     }),
+    ...onSight("hook", "lock", "lock", { standard: "ASME B30.10-2005 excerpt", practice: PRACTICE }),
+    ...onSight("hook", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("hook", "securing means", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("hook", "latch", "latch", { standard: "ASME B30.10: a fitted latch that does not close the throat", practice: PRACTICE }),
     ...onSight("hook", "deformation", "deformed", {
       law: LAW,

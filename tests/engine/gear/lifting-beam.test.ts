@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { good, judged, kindTests, onEveryFitting, onSight, PRACTICE, tenPercent, twoWays, type Expected, type LimitCase } from "../helpers";
 
 /** The removal list of beams was not read: Table 19 of rigging hardware stands for it. */
+const DOE = "DOE-STD-1090-96 14.2.5.3 c";
 const AS_HARDWARE = "WAC 296-155-33900 Table 19, applied to below-the-hook devices";
 const BEND = "DOE-STD-1090-96 15.4.8 a.2: more than 1/2 in in 10 ft";
 
@@ -16,11 +17,13 @@ kindTests(
       edge: [{ bend: "1/2" }, "WATCH"],
       past: [{ bend: 0.501 }, "REMOVE"],
     },
-    inMillimetres(tenPercent("lifting-beam.eye-wear.practice", PRACTICE, "above")),
+    inMillimetres(tenPercent("lifting-beam.eye-wear.practice", PRACTICE, "from")),
     inMillimetres(twoWays("lifting-beam.eye-wear.practice-two-ways")),
   ],
   [
-    ...onSight("lifting-beam", "fasteners", "fasteners", { standard: AS_HARDWARE, practice: PRACTICE }),
+    ...onSight("lifting-beam", "fasteners", "fasteners", { standard: DOE, practice: PRACTICE }),
+    ...onSight("lifting-beam", "friction pads and linkages", "pads", { standard: DOE, practice: PRACTICE }),
+    ...onSight("lifting-beam", "attaching points", "attachPoints", { standard: DOE, practice: PRACTICE }),
     ...onEveryFitting("lifting-beam", AS_HARDWARE),
   ],
 );

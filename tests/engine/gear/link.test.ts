@@ -19,7 +19,7 @@ kindTests(
       criterion: "link.crown-wear.practice",
       source: PRACTICE,
       inside: [{ sectionNow: 28.5 }, "KEEP"],
-      edge: [{ sectionNow: 27 }, "WATCH"],
+      edge: [{ sectionNow: 27 }, "REMOVE"],
       past: [{ sectionNow: 26.99 }, "REMOVE"],
     },
     // Two directions, 30 mm each: 5 % is 1.5 mm.

@@ -65,7 +65,7 @@ kindTests(
       criterion: "load-block.section-wear.practice-high",
       source: PRACTICE,
       inside: [{ sectionNow: 1.48 }, "KEEP"],
-      edge: [{ sectionNow: 1.425 }, "WATCH"],
+      edge: [{ sectionNow: 1.425 }, "REMOVE"],
       past: [{ sectionNow: 1.424 }, "REMOVE"],
     },
     {
@@ -73,7 +73,7 @@ kindTests(
       source: PRACTICE,
       part: "body",
       inside: [{ sectionNow: 1.45 }, "KEEP"],
-      edge: [{ sectionNow: 1.35 }, "WATCH"],
+      edge: [{ sectionNow: 1.35 }, "REMOVE"],
       past: [{ sectionNow: 1.3499 }, "REMOVE"],
     },
     {
@@ -191,6 +191,9 @@ kindTests(
     ...onSight("load-block", "sheave", "sheaveTrue", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("load-block", "fasteners", "fasteners", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("load-block", "free turning", "turnsFreely", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("load-block", "groove corrugation", "grooveRidged", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("load-block", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
+    ...onSight("load-block", "lock", "lock", { standard: "ASME B30.10-2005", practice: PRACTICE }),
     ...onSight("load-block", "cracks", "cracks", {
       law: LAW,
       standard: TABLE_19,

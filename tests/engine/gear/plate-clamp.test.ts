@@ -1,6 +1,7 @@
 import { kindTests, onEveryFitting, onSight, PRACTICE, tenPercent } from "../helpers";
 
 /** The removal list of clamps was not read: Table 19 of rigging hardware stands for it. */
+const DOE = "DOE-STD-1090-96 14.2.5.3 c";
 const AS_HARDWARE = "WAC 296-155-33900 Table 19, applied to below-the-hook devices";
 
 kindTests(
@@ -14,12 +15,14 @@ kindTests(
       edge: [{ toothNow: 2 }, "WATCH"],
       past: [{ toothNow: 1.99 }, "REMOVE"],
     },
-    tenPercent("plate-clamp.section-wear.practice", PRACTICE, "above"),
-    tenPercent("plate-clamp.pin-wear.practice", PRACTICE, "above", "pinNew", "pinNow"),
+    tenPercent("plate-clamp.section-wear.practice", PRACTICE, "from"),
+    tenPercent("plate-clamp.pin-wear.practice", PRACTICE, "from", "pinNew", "pinNow"),
   ],
   [
     ...onSight("plate-clamp", "lock", "latch", { practice: PRACTICE }),
-    ...onSight("plate-clamp", "fasteners", "fasteners", { standard: AS_HARDWARE, practice: PRACTICE }),
+    ...onSight("plate-clamp", "fasteners", "fasteners", { standard: DOE, practice: PRACTICE }),
+    ...onSight("plate-clamp", "friction pads and linkages", "pads", { standard: DOE, practice: PRACTICE }),
+    ...onSight("plate-clamp", "attaching points", "attachPoints", { standard: DOE, practice: PRACTICE }),
     ...onEveryFitting("plate-clamp", AS_HARDWARE),
   ],
 );

@@ -35,14 +35,19 @@ export function slimmer(kind: string): readonly LimitCase[] {
 }
 
 export function seenOnRopes(kind: string): readonly SightCase[] {
-  const one = "29 CFR 1926.1413(a)(2)(i)",
-    three = "29 CFR 1926.1413(a)(2)(iii)";
+  const one = "29 CFR 1926.1413(a)(2)(i): a competent person decides at once",
+    three = "29 CFR 1926.1413(a)(2)(iii); Cal. T8 5036(a)(3)";
   return [
-    ...onSight(kind, "kinks or crushing", "kinks", { law: one, standard: one, practice: PRACTICE }),
+    ...onSight(kind, "kinks or crushing", "kinks", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "kinks or crushing", "kinks", { practice: PRACTICE }),
     ...onSight(kind, "broken strand", "strandBroken", { law: three, standard: three, practice: PRACTICE }),
-    ...onSight(kind, "heat damage", "heat", { law: one, standard: one, practice: PRACTICE }),
-    ...onSight(kind, "corrosion", "corrosion", { law: one, standard: one, practice: PRACTICE }),
-    ...onSight(kind, "end fittings", "endFittings", { law: one, standard: one, practice: PRACTICE }),
+    ...onSight(kind, "power-line contact", "powerLine", { law: three, standard: three, practice: PRACTICE }),
+    ...onSight(kind, "heat damage", "heat", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "heat damage", "heat", { practice: PRACTICE }),
+    ...onSight(kind, "corrosion", "corrosion", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "corrosion", "corrosion", { practice: PRACTICE }),
+    ...onSight(kind, "end fittings", "endFittings", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "end fittings", "endFittings", { practice: PRACTICE }),
   ];
 }
 

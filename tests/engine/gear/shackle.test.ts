@@ -4,7 +4,7 @@ import { good, judged, kindTests, onSight, PRACTICE, tenPercent, type LimitCase 
 
 const TABLE_19 = "WAC 296-155-33900 Table 19, text of ASME B30.26-2010 26-1.8.4";
 
-/** Sizes of 20 mm as new. "10 % reduction" takes it out, so exactly 18 mm fails; above 10 % of practice lets it pass. */
+/** Sizes of 20 mm as new. "10 % reduction" takes it out, and so does "from 10 %" of practice: exactly 18 mm fails. */
 const wear = (
   check: string,
   original: "sectionNew" | "pinNew" | "eyeNew",
@@ -21,7 +21,7 @@ const wear = (
     criterion: `shackle.${check}.practice`,
     source: PRACTICE,
     inside: [{ [original]: 20, [measured]: 19 }, "KEEP"],
-    edge: [{ [original]: 20, [measured]: 18 }, "WATCH"],
+    edge: [{ [original]: 20, [measured]: 18 }, "REMOVE"],
     past: [{ [original]: 20, [measured]: 17.99 }, "REMOVE"],
   },
 ];
@@ -66,6 +66,7 @@ kindTests(
       standard: "WAC 296-155-33905(2)(a): shoulder touching the body",
       practice: PRACTICE,
     }),
+    ...onSight("shackle", "pin threads", "threads", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("shackle", "cracks", "cracks", { standard: TABLE_19, practice: PRACTICE, ships: SHIPS }),
     ...onSight("shackle", "deformation", "deformed", { standard: TABLE_19, ships: SHIPS }),
     ...onSight("shackle", "identification", "tag", { standard: TABLE_19 }),

@@ -50,6 +50,7 @@ kindTests(
   [
     ...onSight("sheave", "running true", "sheaveTrue", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("sheave", "cracks", "cracks", { standard: "TB 43-0142 App. A", practice: PRACTICE }),
+    ...onSight("sheave", "groove corrugation", "grooveRidged", { standard: TABLE_19, practice: PRACTICE }),
     ...onSight("sheave", "corrosion", "corrosion", { standard: TABLE_19 }),
     ...onSight("sheave", "fasteners", "fasteners", { standard: TABLE_19 }),
   ],

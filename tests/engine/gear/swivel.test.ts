@@ -8,13 +8,13 @@ const SHIPS = "ISO 16855:2013";
 kindTests(
   "swivel",
   [
-    // Beyond 1/8 in (0.125 in) look; beyond 3/16 in (0.1875 in) strip down. 80 % of 3/16 in is 0.15 in.
+    // 1/8 to 3/16 in by size: beyond 1/8 in (0.125 in) it is examined while the size is not known, beyond 3/16 in (0.1875 in) always.
     {
       criterion: "swivel.shoulder-clearance.practice-look",
       source: PRACTICE,
       inside: [{ clearance: 0.0625 }, "KEEP"],
-      edge: [{ clearance: "1/8" }, "KEEP"],
-      past: [{ clearance: 0.126 }, "WATCH"],
+      edge: [{ clearance: "1/8" }, "WATCH"],
+      past: [{ clearance: 0.126 }, "EXAMINE"],
     },
     {
       criterion: "swivel.shoulder-clearance.practice-strip",
@@ -22,6 +22,14 @@ kindTests(
       inside: [{ clearance: 0.1 }, "KEEP"],
       edge: [{ clearance: "3/16" }, "WATCH"],
       past: [{ clearance: 0.188 }, "EXAMINE"],
+    },
+    // Its maker's figure for the size in the log, 5/32 in: 0.15625 in.
+    {
+      criterion: "swivel.clearance-by-its-maker.practice",
+      source: PRACTICE,
+      inside: [{ clearance: 0.1, clearanceMost: "5/32" }, "KEEP"],
+      edge: [{ clearance: "5/32", clearanceMost: "5/32" }, "KEEP"],
+      past: [{ clearance: 0.157, clearanceMost: "5/32" }, "EXAMINE"],
     },
     // 1 in as new: Table 19 takes it out at 0.9 in; practice below 0.9 in.
     {
@@ -36,7 +44,7 @@ kindTests(
       source: PRACTICE,
       part: "case",
       inside: [{ sectionNow: 0.95 }, "KEEP"],
-      edge: [{ sectionNow: 0.9 }, "WATCH"],
+      edge: [{ sectionNow: 0.9 }, "REMOVE"],
       past: [{ sectionNow: 0.899 }, "REMOVE"],
     },
     {
@@ -75,8 +83,18 @@ describe("the shoulder clearance of a swivel", () => {
       expect(judged({ ...swivel, clearance }).decision, String(clearance)).toBe("KEEP");
   });
   it("in millimetres: 3/16 in is 4.7625 mm", () => {
-    expect(judged({ ...swivel, clearance: "4.7625 mm" }).decision).toBe("WATCH");
+    for (const clearanceMost of ["", "3/16"])
+      expect(judged({ ...swivel, clearance: "4.7625 mm", clearanceMost }).decision).toBe(clearanceMost === "" ? "EXAMINE" : "WATCH");
     expect(judged({ ...swivel, clearance: "4.763 mm" }).decision).toBe("EXAMINE");
+  });
+  it("between 1/8 and 3/16 in is EXAMINE where the size's own figure is not known, and by that figure where the log names it", () => {
+    expect(judged({ ...swivel, clearance: 0.14 }).decision).toBe("EXAMINE");
+    expect(judged({ ...swivel, clearance: 0.14, clearanceMost: "3/16" }).decision).toBe("KEEP");
+    expect(judged({ ...swivel, clearance: 0.14, clearanceMost: "1/8" }).decision).toBe("EXAMINE");
+    expect(judged({ ...swivel, clearance: 0.14, clearanceMost: "about 1/8" }).decision).toBe("NO VERDICT");
+  });
+  it("above 3/16 in is EXAMINE whatever the log names", () => {
+    expect(judged({ ...swivel, clearance: 0.19, clearanceMost: "1/4" }).decision).toBe("EXAMINE");
   });
   it("without a unit is NO VERDICT", () => {
     expect(judged({ ...swivel, unit: "", clearance: 0.05, sectionNew: "1 in", sectionNow: "1 in" }).decision).toBe("NO VERDICT");

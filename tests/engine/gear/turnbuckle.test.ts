@@ -6,11 +6,11 @@ kindTests(
   "turnbuckle",
   [
     tenPercent("turnbuckle.end-fitting-wear.standard", TABLE_19, "from"),
-    tenPercent("turnbuckle.end-fitting-wear.practice", PRACTICE, "above"),
+    tenPercent("turnbuckle.end-fitting-wear.practice", PRACTICE, "from"),
     twoWays("turnbuckle.end-fitting-wear.practice-two-ways"),
     fivePercentNick("turnbuckle.nick.practice", "end fitting"),
     tenPercent("turnbuckle.pin-wear.standard", TABLE_19, "from", "pinNew", "pinNow"),
-    tenPercent("turnbuckle.pin-wear.practice", PRACTICE, "above", "pinNew", "pinNow"),
+    tenPercent("turnbuckle.pin-wear.practice", PRACTICE, "from", "pinNew", "pinNow"),
   ],
   [
     ...onSight("turnbuckle", "threads", "threads", { standard: TABLE_19, practice: PRACTICE }),

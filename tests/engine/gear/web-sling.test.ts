@@ -7,14 +7,25 @@ const I9 = "29 CFR 1910.184(i)(9), restated";
 
 kindTests(
   "web sling",
-  [],
+  [
+    // A band of 60 mm: 10 % is 6 mm.
+    {
+      criterion: "web-sling.cut-across.germany",
+      source: "DGUV Information 215-320 Anhang 8: more than 10 % of the band's section",
+      inside: [{ webWidth: "60 mm", cutAcross: "2 mm" }, "KEEP"],
+      edge: [{ webWidth: "60 mm", cutAcross: "6 mm" }, "WATCH"],
+      past: [{ webWidth: "60 mm", cutAcross: "6.1 mm" }, "REMOVE"],
+    },
+  ],
   [
     ...onSight("web-sling", "cuts or tears", "cuts", { law: I9, standard: TABLE_25, practice: PRACTICE }),
     ...onSight("web-sling", "stitching", "stitching", { law: I9, standard: TABLE_25 }),
     ...onSight("web-sling", "heat damage", "heat", { law: I9, standard: TABLE_25 }),
     ...onSight("web-sling", "chemical damage", "chemical", { law: I9, standard: TABLE_25 }),
     ...onSight("web-sling", "fittings", "endFittings", { law: I9, standard: "ASME B30.9 9-5.9.4, on pages that restate it" }),
-    ...onSight("web-sling", "identification tag", "tag", { standard: TABLE_25 }),
+    ...onSight("web-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(14)", standard: TABLE_25 }),
+    ...onSight("web-sling", "knots", "knots", { standard: "ASME B30.9 9-5.9.4, restated", practice: PRACTICE }),
+    ...onSight("web-sling", "stiff or brittle areas", "brittle", { standard: "ASME B30.9 9-5.9.4, restated" }),
     ...onSight("web-sling", "field change", "fieldChange", { practice: PRACTICE }),
   ],
 );

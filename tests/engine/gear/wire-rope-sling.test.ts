@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { BROKEN_WIRES } from "../../fixtures/broken-wires";
+import { BROKEN_WIRES, GERMAN_COUNTS } from "../../fixtures/broken-wires";
+import { hookOnSling } from "./sling-hooks";
 import { good, judged, kindTests, onSight, PRACTICE, type LimitCase } from "../helpers";
 
 const F5 = "29 CFR 1910.184(f)(5); WAC 296-24-29425(5)";
@@ -23,6 +24,18 @@ const counts = BROKEN_WIRES.flatMap((row): readonly LimitCase[] =>
     ];
   }),
 );
+
+/** DGUV Grundsatz 305-002, 14.2.2 Table 5: counts at which the sling comes out. */
+const germanCounts = GERMAN_COUNTS.map((row): LimitCase => {
+  const clear = { construction: row.construction, broken6d: 0, broken30d: 0 };
+  return {
+    criterion: `wire-rope-sling.${row.check}.${row.construction.replace(" ", "-")}.germany.${row.norm}`,
+    source: row.source,
+    inside: [{ ...clear, [row.cell]: 0 }, "KEEP"],
+    edge: [{ ...clear, [row.cell]: row.from }, "REMOVE"],
+    past: [{ ...clear, [row.cell]: row.from + 1 }, "REMOVE"],
+  };
+});
 
 kindTests(
   "wire rope sling",
@@ -53,6 +66,30 @@ kindTests(
           past: [{ wireNew: "1.2 mm", wireNow: "0.79 mm" }, "REMOVE"],
         }) as const,
     ),
+    ...germanCounts,
+    ...hookOnSling("wire-rope-sling", "ASME B30.10-2005 10-1.2.3(b)(2)"),
+    {
+      criterion: "wire-rope-sling.hook-twist.standard",
+      source: "ASME B30.10-2005 10-1.2.3(b)(3): any visibly apparent bend or twist",
+      inside: [{ twist: "none" }, "KEEP"],
+      edge: [{ twist: 0 }, "KEEP"],
+      past: [{ twist: 1 }, "REMOVE"],
+    },
+    {
+      criterion: "wire-rope-sling.hook-twist.practice",
+      source: PRACTICE,
+      inside: [{ twist: 5 }, "KEEP"],
+      edge: [{ twist: 10 }, "WATCH"],
+      past: [{ twist: 10.5 }, "REMOVE"],
+    },
+    // 1/2 in rope: more than 5 % is below 0.475 in.
+    {
+      criterion: "wire-rope-sling.local-abrasion.standard",
+      source: "ASME B30.9 9-2.9.5, restated on two pages: severe local abrasion of more than 5 % of the nominal diameter",
+      inside: [{ unit: "in", size: "1/2", ropeNow: 0.49 }, "KEEP"],
+      edge: [{ unit: "in", size: "1/2", ropeNow: 0.475 }, "WATCH"],
+      past: [{ unit: "in", size: "1/2", ropeNow: 0.4749 }, "REMOVE"],
+    },
     // 5 % of 1.5 in is 0.075 in.
     {
       criterion: "wire-rope-sling.hook-throat-opening.standard",
@@ -74,10 +111,11 @@ kindTests(
     ...onSight("wire-rope-sling", "end fittings", "endFittings", { law: F5, standard: F5 }),
     ...onSight("wire-rope-sling", "heat damage", "heat", { law: F5, standard: F5 }),
     ...onSight("wire-rope-sling", "corrosion", "corrosion", { law: F5, standard: F5 }),
-    ...onSight("wire-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(13)", standard: "ASME B30.9" }),
+    ...onSight("wire-rope-sling", "identification tag", "tag", { law: "29 CFR 1910.184(c)(14)", standard: "ASME B30.9" }),
     ...onSight("wire-rope-sling", "cracks", "cracks", { law: F5, standard: F5, practice: PRACTICE }),
     ...onSight("wire-rope-sling", "deformation", "deformed", { law: F5, standard: F5 }),
     ...onSight("wire-rope-sling", "hook latch", "latch", { standard: "ASME B30.10", practice: PRACTICE }),
+    ...onSight("wire-rope-sling", "hook lock", "lock", { standard: "ASME B30.10", practice: PRACTICE }),
   ],
 );
 
@@ -123,10 +161,17 @@ describe("the construction of a wire rope sling", () => {
     expect(judged({ ...sling, construction: "EIPS IWRC" }).reason).toContain('Construction "EIPS IWRC" names none: judged as strand laid');
     expect(judged({ ...sling, construction: "strand laid" }).reason).not.toContain("is read as");
   });
-  it("of rope that resists rotation is never strand laid", () => {
-    for (const construction of ["19x7", "35x7", "8x25 spin resistant", "6x19 rotation resistant"])
-      expect(judged({ ...sling, construction }).decision, construction).toBe("NO VERDICT");
-    expect(judged({ ...sling, gear: "19x7 wire rope sling", construction: "", brokenLay: 2 }).decision).toBe("REMOVE");
+  it("of rope that resists rotation is not judged as a sling: 1 and 1 is NO VERDICT (ASME B30.9: not to be made into slings)", () => {
+    for (const construction of ["rotation resistant", "19x7", "35x7", "8x25 spin resistant", "6x19 rotation resistant"]) {
+      const verdict = judged({ ...sling, construction, brokenLay: 1, brokenStrand: 1 });
+      expect(verdict.decision, construction).toBe("NO VERDICT");
+      expect(verdict.reason).toContain("not judged as a sling");
+    }
+    expect(judged({ ...sling, gear: "19x7 wire rope sling", construction: "", brokenLay: 1 }).decision).toBe("NO VERDICT");
+  });
+  it("that is a pendant is judged by its own words: 2 in a lay, 2 in a strand is WATCH (29 CFR 1926.1413(a)(2)(ii)(A)(3))", () => {
+    expect(judged({ ...sling, construction: "pendant", brokenLay: 2, brokenStrand: 2 }).decision).toBe("WATCH");
+    expect(judged({ ...sling, construction: "pendant", brokenLay: 3, brokenStrand: 2 }).decision).toBe("REMOVE");
   });
   it("that is not known is NO VERDICT and names what to type", () => {
     const verdict = judged({ ...sling, construction: "spiral" });

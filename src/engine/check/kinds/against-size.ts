@@ -143,7 +143,11 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
 }
 /** What a size asks for, in the unit of the reading; null where the table has no row for the size. */
 function neededOf(limit: Extract<Limit, { word: "fewer" }>, size: Length, unit: Unit | null, fitted: Exact | null): Exact | null {
-  if ("times" in limit) return unit === null ? null : inUnit(size, unit).mul(literal(limit.times));
+  if ("times" in limit) {
+    if (unit === null) return null;
+    const times = inUnit(size, unit).mul(literal(limit.times));
+    return limit.least === undefined ? times : larger(times, convert(literal(limit.least.in), "in", unit));
+  }
   const found = leastNumber(limit.table, size.size, size.unit);
   if (found === null) return null;
   const tabled = found.clips === undefined ? null : exact(found.clips);

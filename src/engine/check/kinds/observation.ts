@@ -7,9 +7,11 @@ import { cite } from "../../rules/documents";
 import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { missingFinding, refusedFinding } from "../read-sizes";
+import { capital } from "../../words";
 
 export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situation: Situation): CheckResult {
-  const { type, soundWords = [], faultWords = [] } = field(check.measured);
+  const { type, soundWords: own = [], faultWords = [], advice } = field(check.measured);
+  const soundWords = check.plainWords === true ? [] : own;
   const read = readSeen(cells.value(check.measured), type === "fault" ? "fault" : "sound", {
     mayBeAbsent: check.mayBeAbsent === true,
     sound: soundWords,
@@ -23,7 +25,10 @@ export function seenCheck(check: Check & { kind: "seen" }, cells: Cells, situati
   if (read.value === "sound")
     return {
       findings: [finding("seen", "KEEP", check, { measured, ...(first && { basis: first.basis, source: cite(first.source) }) })],
-      notes: [],
+      notes:
+        advice !== undefined && soundWords.some((word) => measured.toLowerCase().includes(word))
+          ? [`${capital(check.name)} "${measured}": ${advice}`]
+          : [],
     };
   const overload = check.overload === true;
   if (!first) return { findings: [finding("no rule", "EXAMINE", check, { measured, overload })], notes: [] };

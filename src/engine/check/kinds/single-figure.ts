@@ -5,6 +5,7 @@ import { type Exact, ZERO } from "../../numbers/exact";
 import { showDecimal, showLength } from "../../numbers/lengths";
 import type { Length } from "../../reading/length";
 import { readCount, readDegrees } from "../../reading/number";
+import { readText } from "../../reading/text";
 import type { Figure } from "../allowance";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { against } from "../meet-limits";
@@ -20,7 +21,12 @@ export function single(check: Check & { kind: "gap" | "angle" | "count" }, cells
   if (read.kind === "refused") return { findings: [refusedFinding(check, cells, check.measured, read)], notes: [] };
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const figure = singleFigure(check.kind, read, situation);
-  return against(check, figure, criteriaFor(check, situation, "high", false));
+  const criteria = criteriaFor(check, situation, "high", false);
+  return against(
+    check,
+    figure,
+    criteria.filter((c) => c.yieldsTo === undefined || readText(cells.value(c.yieldsTo)) === ""),
+  );
 }
 function singleFigure(
   kind: "gap" | "angle" | "count",

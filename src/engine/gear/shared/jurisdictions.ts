@@ -57,3 +57,10 @@ export function shipsGear(kind: string, wear: readonly string[], pins: readonly 
 export function queenslandChain(kind: string, check: string): readonly Criterion[] {
   return [record(kind, check, "queensland", { word: "above", share: "0.10" }, "Queensland", "p. 34")];
 }
+/** German practice on chain slings: 5 % on the length of the chain or the inside of one link, 10 % of the nominal thickness anywhere. */
+export function germanChain(kind: string, thickness: string, length: string): readonly Criterion[] {
+  return [
+    record(kind, length, "germany", { word: "above", share: "0.05" }, "DE slings", "", "restated"),
+    record(kind, thickness, "germany", { word: "above", share: "0.10" }, "DE slings", "", "restated"),
+  ];
+}

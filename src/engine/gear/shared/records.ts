@@ -6,9 +6,9 @@ import type { BasisId } from "../../rules/rule-sets";
 import type { Check } from "../kind";
 
 /** Day on which the figures were last compared with the sources. */
-export const CHECKED = "2026-11-25";
+export const CHECKED = "2026-11-28";
 /** Documents whose removal lists were read on pages that restate them. */
-const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.179", "DE discard"]);
+const RESTATED: ReadonlySet<SourceKey> = new Set<SourceKey>(["B30.9", "CFR 1910.179", "DE discard", "DE slings"]);
 /** The removal list of below-the-hook devices was not read: what stands for them is the list of rigging hardware. */
 export const BELOW_THE_HOOK = "applied to below-the-hook devices";
 /** A list of other gear that stands in for one that was not read. */
@@ -41,8 +41,20 @@ export function removedOnSight(
     checked: CHECKED,
   }));
 }
-/** Throat opening of hooks, on slings too: more than 5 %, at most 1/4 in (6 mm); the cap follows the unit of the row. */
+/** The same where the text leaves it to a competent person what a finding means: out of use until that person has decided. */
+export function examinedOnSight(...given: Parameters<typeof removedOnSight>): readonly Criterion[] {
+  return removedOnSight(...given).map((c) => ({ ...c, beyond: "EXAMINE" }));
+}
+/** Common practice alone. */
+export const IN_PRACTICE = { practice: ["practice", ""] } as const satisfies Partial<Record<BasisId, readonly [SourceKey, string]>>;
+/** Federal law on slings: no use without markings that can be read. The paragraph's number was read where code links to it, its words in Mich. R 408.14911(3). */
+export function federalMarkings(kind: string): readonly Criterion[] {
+  return removedOnSight(kind, "identification tag", { law: ["CFR 1910.184", "(c)(14)"] }).map((c) => ({ ...c, status: "restated" }));
+}
+/** Throat opening of hooks: more than 5 %, at most 1/4 in (6 mm); the cap follows the unit of the row. */
 export const THROAT_OPENING: Limit = { word: "above", share: "0.05", cap: { in: "1/4", mm: "6" } };
+/** The same for a hook on a chain sling, where the table says "an increase of 5 %": at 5 % it comes out. */
+export const SLING_HOOK_THROAT: Limit = { ...THROAT_OPENING, word: "from" };
 /** 10 % loss of an original or catalogue dimension at any point takes rigging hardware out (exactly 10 % fails). */
 export function hardwareWear(kind: string, checks: readonly string[]): readonly Criterion[] {
   return checks.map((check) => ({
@@ -57,17 +69,18 @@ export function hardwareWear(kind: string, checks: readonly string[]): readonly 
   }));
 }
 /** Areas for which common practice has a limit of wear. */
-type WearArea = "most" | "highly stressed" | "two ways";
+type WearArea = "most" | "highly stressed" | "two ways" | "block and tackle";
 /**
- * Common practice for wear: 10 % in most areas, 5 % in highly stressed ones, 5 % each where wear runs in two directions.
+ * Common practice for wear: from 10 % in most areas and from 5 % in highly stressed ones (10 % or more, 5 % or more come out). Where wear runs in two
+ * directions each is limited to 5 %, and fittings of a block and tackle come out in excess of 10 %: these pass at the figure itself.
  * `areas` are those that the checks can meet: a pin is measured in one direction, a shackle has no highly stressed part.
  */
 export function practiceWear(kind: string, checks: readonly string[], areas: readonly WearArea[]): readonly Criterion[] {
-  const record = (check: string, name: string, share: string, extra: Partial<Criterion>): Criterion => ({
+  const record = (check: string, name: string, word: "above" | "from", share: string, extra: Partial<Criterion>): Criterion => ({
     id: `${kind}.${check.replaceAll(" ", "-")}.practice${name}`,
     check,
     basis: "practice",
-    limit: { word: "above", share },
+    limit: { word, share },
     beyond: "REMOVE",
     source: from("practice"),
     status: "practice",
@@ -75,9 +88,10 @@ export function practiceWear(kind: string, checks: readonly string[], areas: rea
     ...extra,
   });
   const records: Record<WearArea, (check: string) => Criterion> = {
-    most: (check) => record(check, "", "0.10", { stress: ["moderate", "low"] }),
-    "highly stressed": (check) => record(check, "-high", "0.05", { stress: ["high"] }),
-    "two ways": (check) => record(check, "-two-ways", "0.05", { twoWays: true }),
+    most: (check) => record(check, "", "from", "0.10", { stress: ["moderate", "low"] }),
+    "highly stressed": (check) => record(check, "-high", "from", "0.05", { stress: ["high"] }),
+    "two ways": (check) => record(check, "-two-ways", "above", "0.05", { twoWays: true }),
+    "block and tackle": (check) => record(check, "", "above", "0.10", { stress: ["moderate", "low"] }),
   };
   return checks.flatMap((check) => areas.map((area) => records[area](check)));
 }

@@ -3,7 +3,7 @@ import type { Criterion } from "../../rules/criterion";
 import type { SourceKey } from "../../rules/documents";
 import type { BasisId } from "../../rules/rule-sets";
 import type { Check, Variants } from "../kind";
-import { CHECKED, from, removedOnSight, seen } from "./records";
+import { CHECKED, examinedOnSight, from, removedOnSight, seen } from "./records";
 
 const BOTH = ["law", "standard"] as const satisfies readonly BasisId[];
 export const count = (
@@ -61,17 +61,24 @@ export const SEEN: readonly Check[] = [
   seen("heat damage", "body", "heat", true),
   seen("corrosion", "body", "corrosion", true),
   seen("end fittings", "end fitting", "endFittings", true),
+  seen("power-line contact", "body", "powerLine", false),
 ];
+/** Category III: out at once. Category I is for a competent person to decide at once. */
+const OUT_AT_ONCE = ["broken strand", "power-line contact"];
 export const onSight = (kind: string): readonly Criterion[] =>
-  SEEN.flatMap((check) =>
-    removedOnSight(kind, check.name, {
-      law: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"],
-      standard: ["CFR 1926.1413", check.name === "broken strand" ? "(a)(2)(iii)" : "(a)(2)(i)"],
-      practice: ["practice", ""],
-    }),
-  );
+  SEEN.flatMap((check) => {
+    const out = OUT_AT_ONCE.includes(check.name);
+    const list = ["CFR 1926.1413", out ? "(a)(2)(iii)" : "(a)(2)(i)"] as const;
+    return [
+      ...(out ? removedOnSight : examinedOnSight)(kind, check.name, { law: list, standard: list }),
+      ...removedOnSight(kind, check.name, { practice: ["practice", ""] }),
+    ];
+  });
 export const PARTS = { body: "moderate", "end fitting": "moderate" } as const;
 export const A2 = "(a)(2)(ii)";
+/** Six or eight strands, 7x7 and 7x19, as rope makers write them: 6x25FW, 6x36WS+IWRC, 8xK26WS. A figure with a unit behind it is a length. */
+export const STRANDS =
+  /(?<![\w/.,])([68] strand|([68]xk?(7|[1-6]\d)|7x(7|19))(?!mm|cm|in|ft)[a-z]{0,3})(?![\w.,]| ((mm|cm|m|in|ft)\b|["']))/;
 /** Words and strand counts of rotation-resistant rope: 19x7, 35x7, 4x39; not a diameter and a length such as 19 x 7 m. */
 export const ROTATION_RESISTANT =
   /\b(anti|non|low|no)[- ]*(spin|rot|twist)|\b(spin|rot|twist|torsion)\w*[-. ]*(res|free|proof|less|balance)|\bmulti[- ]?strand|\brr\b|(?<![\d./])((1[1-9]|[2-4]\d) ?[x×] ?k?([67]|1[79])|[345][x×]k?(19|[2-4]\d))(?![\d.'"]| ?(mm?|cm|ft|in)\b)/i;
