@@ -59,7 +59,6 @@ describe("what people call a piece of gear", () => {
         "Master-link",
         "pear link",
         "oblong link",
-        "coupling link",
         "pear shaped link",
         "link, master",
       ],
@@ -90,7 +89,17 @@ describe("what people call a piece of gear", () => {
     ["wedge socket", ["wedge socket", "Wedge sockets", "wedge rope socket"]],
     ["clips", ["clips", "clip", "wire rope clip", "Wire rope clips", "U-bolt clips", "bulldog grips", "clips, wire rope"]],
     ["sheave", ["sheave", "Sheaves", "crane sheave", "rope sheave 400 mm"]],
-    ["load block", ["load block", "hook block", "Hook-block 25 t", "crane hook block", "headache ball", "block, load"]],
+    ["load block", ["load block", "hook block", "Hook-block 25 t", "crane hook block", "block, load"]],
+    ["headache ball", ["headache ball", "Headache balls", "ball hook", "overhaul ball"]],
+    ["grommet", ["grommet", "endless wire rope sling", "cable-laid grommet"]],
+    ["lifting point", ["lifting point", "weld-on lifting point", "bolt on lifting point"]],
+    ["coupling", ["coupling link", "connecting link", "shortening clutch"]],
+    ["chain hoist", ["chain hoist", "Chain hoists", "hand chain hoist", "chain fall", "chain block", "chain hoist with hook"]],
+    ["lever hoist", ["lever hoist", "Lever chain hoist", "lever block"]],
+    ["load chain", ["load chain", "hoist load chain"]],
+    ["beam clamp", ["beam clamp", "beam trolley", "girder trolley"]],
+    ["vacuum lifter", ["vacuum lifter", "vacuum lifting device"]],
+    ["lifting magnet", ["lifting magnet", "permanent lifting magnet"]],
     ["running rope", ["running rope", "hoist rope", "boom hoist rope", "winch rope"]],
     ["rotation resistant rope", ["rotation resistant rope", "Rotation-resistant hoist rope", "non-rotating rope"]],
     ["standing rope", ["standing rope", "pendant", "Pendants", "guy rope"]],
@@ -125,7 +134,7 @@ describe("what people call a piece of gear", () => {
 
 describe("gear that is not in the catalogue", () => {
   it("is named, with the nearest kinds", () => {
-    for (const text of ["beam clamp", "load binder"]) {
+    for (const text of ["rope grab", "load binder"]) {
       const match = matchKind(text);
       expect(match.ok, text).toBe(false);
       if (match.ok) continue;
@@ -151,9 +160,6 @@ describe("gear that is not in the catalogue", () => {
   });
   it("is a chain that is no alloy chain sling, and the reason says which chains are in it", () => {
     for (const text of [
-      "chain hoist",
-      "Lever chain hoist",
-      "hoist load chain",
       "proof coil chain",
       "proof-coil chain sling",
       "wrought iron chain sling",
@@ -169,7 +175,6 @@ describe("gear that is not in the catalogue", () => {
       "high test chain",
       "non-alloy chain sling",
       "anchor chain",
-      "chain hoist with hook",
     ])
       expect(matchKind(text), text).toMatchObject({
         ok: false,
@@ -188,20 +193,10 @@ describe("gear that is not in the catalogue", () => {
       expect(kindOf(text), text).toBe("chain sling");
   });
   it("that only shares a word with a kind is not that kind", () => {
-    for (const text of [
-      "pendant control",
-      "Control pendant",
-      "push-button pendant",
-      "ring spanner",
-      "hook spanner",
-      "O-ring",
-      "hose clip",
-      "lever block",
-      "chain block",
-    ])
+    for (const text of ["pendant control", "Control pendant", "push-button pendant", "ring spanner", "hook spanner", "O-ring", "hose clip"])
       expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
   });
-  it("is none, but its hook is a hook: a chain hoist", () => {
+  it("is no hoist where its hook is meant", () => {
     for (const text of ["chain hoist hook", "lever hoist bottom hook"]) expect(kindOf(text), text).toBe("hook");
   });
   it("a lifting ring can be a hoist ring or a ring", () => {
@@ -308,7 +303,7 @@ describe("the head of a name decides", () => {
     });
 
   it("what is fitted to gear that is not in the catalogue is not judged in its place", () => {
-    for (const text of ["wire rope with hook", "beam trolley with shackle", "bolt with ring", "ring nut"])
+    for (const text of ["wire rope with hook", "floor jack with shackle", "bolt with ring", "ring nut"])
       expect(matchKind(text), text).toMatchObject({ ok: false, why: expect.stringContaining("is not a gear kind in this catalogue") });
   });
 });
@@ -381,7 +376,6 @@ describe("chain and webbing that lift nothing", () => {
     "welded steel chain",
     "steel chain",
     "ship's chain",
-    "chain fall",
     "motorcycle chain",
     "yellow chain",
     "alloy snow chain",
@@ -473,8 +467,8 @@ describe("rope constructions", () => {
     ["braided 8 parts", "braided 8 or more"],
     ["running rope", "running rope"],
     ["hoist rope", "running rope"],
-    ["rotation resistant", "rotation resistant"],
-    ["non-rotating", "rotation resistant"],
+    ["rotation resistant", null],
+    ["non-rotating", null],
     ["standing rope", "standing rope"],
     ["pendant", "standing rope"],
     ["braided", null],
@@ -577,7 +571,7 @@ describe("what a row says of its construction", () => {
     expect(read("IWRC of unknown make")).toBe("refused");
   });
   it("does not go with a gear's name that says otherwise", () => {
-    expect(read("", "19x7 wire rope sling")).toBe("rotation resistant");
+    expect(read("", "19x7 wire rope sling")).toBe("refused");
     expect(read("6x36", "non-rotating wire rope sling")).toBe("refused");
     expect(read("6x36", "cable laid wire rope sling")).toBe("refused");
   });

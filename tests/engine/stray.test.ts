@@ -38,7 +38,7 @@ describe("damage in a column that the kind of gear does not read", () => {
     expect(judged({ ...good("web sling"), cracks: "found" }).reason).toContain(
       'Cracks: "found" stands in "Cracks", and no check of synthetic web slings reads that column; have it examined by a competent person.',
     );
-    expect(judged({ ...good("hook"), threads: "no" }).decision).toBe("NO VERDICT");
+    expect(judged({ ...good("hook"), stitching: "no" }).decision).toBe("NO VERDICT");
     expect(judged({ ...good("wire rope sling"), brokenValley: 4 }).decision).toBe("EXAMINE");
     expect(judged({ ...good("running rope"), brokenEnd: 0, nickDepth: "5 mm" }).decision).toBe("EXAMINE");
   });
@@ -138,7 +138,7 @@ describe("columns of other kinds in a mixed log", () => {
     ])
       expect(judged({ ...good("web sling"), ...cells }).decision, JSON.stringify(cells)).toBe("KEEP");
     expect(judged({ ...good("web sling"), sectionNew: "50 mm", sectionNow: "44 mm" }).decision).toBe("EXAMINE");
-    expect(judged({ ...good("wire rope sling"), size: "20 mm", ropeNow: "15 mm" }).reason).toContain(
+    expect(judged({ ...good("fibre rope sling"), size: "20 mm", ropeNow: "15 mm" }).reason).toContain(
       '"15 mm" stands in "Rope diameter now"',
     );
     expect(judged({ ...good("wire rope sling"), size: "13 mm", ropeNow: "13 mm" }).decision).toBe("KEEP");

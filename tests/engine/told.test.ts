@@ -31,7 +31,7 @@ describe("what a limit counts from", () => {
     // 3/8 in chain is 10 mm, 0.3937 in; 0.36 in has lost 0.0337 of the 0.0394 in that are 10 %: 86 %.
     const { reason, findings } = judged({ ...good("chain sling"), sectionNow: 0.36 });
     expect(reason).toContain(
-      "Link thickness 0.36 in, nominal 0.375 in (3/8), a new link 0.3937 in (10 mm), is inside the limit but near it, 86 % of the allowance used: it comes out below 0.3543 in (10 % of a new 10 mm link)",
+      "Link thickness 0.36 in, nominal 0.375 in (3/8), a new link 0.3937 in (10 mm), is inside the limit but near it, 86 % of the allowance used: it comes out at 0.3543 in or less (10 % of a new 10 mm link)",
     );
     expect(reason).not.toContain("as new");
     expect(findings.find((f) => f.criterion !== null && f.check === "link thickness")?.countsFrom).toBe(

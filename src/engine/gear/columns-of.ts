@@ -8,6 +8,7 @@ export function fieldsOf(check: Check): readonly FieldId[] {
       return [
         check.original,
         check.measured,
+        ...(check.ownOriginal ? [check.ownOriginal] : []),
         ...(check.acrossOriginal ? [check.acrossOriginal] : []),
         ...(check.acrossMeasured ? [check.acrossMeasured] : []),
       ];

@@ -12,7 +12,7 @@ const borrowed: readonly Criterion[] = hook.criteria
 export const headacheBall: GearKind = {
   id: "headache ball",
   plural: "headache balls",
-  names: ["headache ball", "ball hook", "overhaul ball", "overhauling ball", "hook ball", "ball and hook", "swivel ball"],
+  names: ["headache ball", "ball hook", "overhaul ball", "overhauling ball", "hook ball", "ball and hook"],
   parts: { saddle: "high", throat: "high", tip: "low", pin: "moderate", ball: "moderate", body: "moderate" },
   partNames: { bowl: "saddle", swivel: "body", weight: "ball" },
   checks: [

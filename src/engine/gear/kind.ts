@@ -15,6 +15,8 @@ export type Check = CheckBase &
         readonly acrossOriginal?: FieldId;
         readonly acrossMeasured?: FieldId;
         readonly general?: true;
+        /** Column of an as-new size of its own, which stands before `original` where it is filled. */
+        readonly ownOriginal?: FieldId;
       }
     | { readonly kind: "growth"; readonly original: FieldId; readonly measured: FieldId }
     /** `asNew` times the nominal size is what a new part measures, where that is not the nominal size itself. */

@@ -31,7 +31,15 @@ export const meshSling: GearKind = {
   partNames: { wire: "mesh", spiral: "mesh", "end fitting": "fitting" },
   checks: [
     { kind: "loss", name: "wire abrasion", part: "mesh", original: "wireNew", measured: "wireNow", required: true },
-    { kind: "loss", name: "wire corrosion", part: "mesh", original: "wireNew", measured: "corrodedNow", required: false },
+    {
+      kind: "loss",
+      name: "wire corrosion",
+      part: "mesh",
+      original: "wireNew",
+      measured: "corrodedNow",
+      ownOriginal: "corrodedNew",
+      required: false,
+    },
     { kind: "growth", name: "slot depth", part: "fitting", original: "slotNew", measured: "slotNow", required: false, overload: true },
     { kind: "loss", name: "eye width", part: "fitting", original: "eyeNew", measured: "eyeNow", required: false },
     { kind: "loss", name: "handle section", part: "handle", original: "handleNew", measured: "handleNow", required: false },

@@ -50,6 +50,8 @@ const NONE_OF_IT: Readonly<Record<string, RegExp>> = {
   "end connection":
     /\b(wrench|spanner|pipe|hose|with|w|pendant|guy|line|shackle|hook|sling|(winch|hoist|load|boom|crane|running|standing) rope|wire rope (?!termination|ferrule|end)|drive|impact|light|bulb)\b/,
   clips: /\b(hose|pipe|paper) clip\b/,
+  "chain hoist": /\bhoist (load |eye |swivel |top |bottom )?hook\b/,
+  "lever hoist": /\bhoist (load |eye |swivel |top |bottom )?hook\b/,
   coupling: /\b(hose|pipe|shaft|rail|air|quick|garden|camlock)\b/,
   "beam clamp": /\b(tool|hand|welding|cylinder|platform|shopping|luggage) trolley\b/,
   "lifting magnet": /\b(sweep(er)?|fridge|welding|holding|base) magnet\b|\bmagnet (sweep(er)?|base)\b/,
@@ -70,6 +72,7 @@ const NO_ALLOY = "is not judged: only alloy chain of grade 80 or 100 is in this 
 /** Why a text that has a kind's words is not that kind; null when it is. */
 function noneOfIt(kind: GearKind, said: readonly string[], text: string): string | null {
   const spoken = said.join(" ");
+  if (kind.id === "load chain" && /\bbinder\b/.test(spoken)) return `"${text}" ${NO_ALLOY}`;
   if (kind.id === "chain sling") return OTHER_CHAIN.test(spoken) || otherGrade(said) ? `"${text}" ${NO_ALLOY}` : null;
   return NONE_OF_IT[kind.id]?.test(spoken) === true ? unknown(said, text) : null;
 }
@@ -114,7 +117,10 @@ const takesUp = (longer: Alias, shorter: Alias): boolean =>
 function named(said: readonly string[], text: string): readonly GearKind[] {
   const fitting = NAMED.filter((alias) => fits(alias.words, said));
   const most = Math.max(0, ...fitting.map((alias) => alias.words.length));
-  const longest = fitting.filter((alias) => alias.words.length === most);
+  // A hoist's hook is a hook.
+  const longest = fitting.filter(
+    (alias) => alias.words.length === most && !(alias.kind.id.endsWith(" hoist") && noneOfIt(alias.kind, said, text) !== null),
+  );
   const more = fitting.filter((alias) => !longest.some((l) => takesUp(l, alias)) && noneOfIt(alias.kind, said, text) === null);
   return asRope(withoutSwivel([...new Set([...longest, ...more].map((alias) => alias.kind))], said, text), said, text);
 }
@@ -145,7 +151,7 @@ function asRope(kinds: readonly GearKind[], said: readonly string[], text: strin
 const FITTED =
   /^(.*?)(?:[\s(,-]+(?:complete |fitted )?(?:w\/o?|(?:c\/?w|with(?:out)?|incl(?:uding|usive)?)(?![a-z]))|(?<=slings?)\s*(&|\+|and\b|plus\b))(.*)$/i;
 /** Slings, ropes and beams are named with what hangs on them; other gear is not judged by its head alone. */
-const CARRIES = /sling$|rope$|beam$/;
+const CARRIES = /sling$|rope$|beam$|hoist$/;
 const HUNG = /^(hook|link|shackle|swivel|end connection|wedge socket|clips)$/;
 /** What a name says, by its head: "chain sling c/w hooks" is the sling. What else stands behind the head is another kind, save in a name of the head's kind. */
 function byHead(said: readonly string[], text: string): readonly GearKind[] {

@@ -57,6 +57,7 @@ export const TAKES: Readonly<Record<FieldId, string>> = {
   ropeNow: "Rope diameter as measured over the strands, at its thinnest.",
   wireNew: "Diameter of an outer wire, or of a wire of the mesh, when new.",
   wireNow: "Diameter of the most worn of these wires.",
+  corrodedNew: "Diameter of that wire when new, where it is not the outer wire's.",
   corrodedNow: "Diameter of the most corroded wire.",
   slotNew: "Depth of the choker fitting's slot when new.",
   slotNow: "Depth of the slot as measured.",

@@ -33,7 +33,9 @@ export function loss(check: LossCheck, cells: Cells, situation: Situation): Chec
   return { findings: [...findings, ...results.flatMap((r) => r.findings)], notes: [...notes, ...results.flatMap((r) => r.notes)] };
 }
 /** The loss of each direction that was read. */
-function sections(check: LossCheck, asGiven: Cells, situation: Situation): Sections {
+function sections(given: LossCheck, asGiven: Cells, situation: Situation): Sections {
+  const own = given.ownOriginal;
+  const check = own === undefined || length(asGiven, own).kind === "missing" ? given : { ...given, original: own };
   const { acrossOriginal, acrossMeasured } = check;
   const ids = [check.original, check.measured, ...(acrossOriginal && acrossMeasured ? [acrossOriginal, acrossMeasured] : [])];
   const { cells, free } = withoutUnit(asGiven, ids, situation);

@@ -37,7 +37,7 @@ export function removedOnSight(
     limit: { word: "any" },
     beyond: "REMOVE",
     source: from(document, clause),
-    status: basis === "practice" ? "practice" : RESTATED.has(document) || clause.startsWith(APPLIED) ? "restated" : "read",
+    status: basis === "practice" ? "practice" : RESTATED.has(document) || clause.includes(APPLIED) ? "restated" : "read",
     checked: CHECKED,
   }));
 }
