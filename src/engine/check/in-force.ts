@@ -46,7 +46,7 @@ export function criteriaFor(check: Check, situation: Situation, stress: StressCl
   const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
   const replaced = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true;
   const published = criteriaOf(situation.kind, check.name).filter((c) =>
-    replaced ? c.always === true : own.length === 0 || c.yieldsTo === undefined,
+    replaced ? c.always === true : own.length === 0 || c.yields !== true,
   );
   return [...published, ...own].filter(
     (c) =>

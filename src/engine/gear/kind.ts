@@ -31,7 +31,8 @@ export type Check = CheckBase &
         readonly reads: "count" | "length" | "torque";
         readonly inProportionTo?: FieldId;
       }
-    | { readonly kind: "gap"; readonly measured: FieldId }
+    /** `makers` is the column of the maker's own figure, to which a lesser one yields. */
+    | { readonly kind: "gap"; readonly measured: FieldId; readonly makers?: FieldId }
     /** A reading that the maker's own figure, recorded beside it, limits; without that figure it is asked for. */
     | { readonly kind: "maker"; readonly measured: FieldId; readonly figure: FieldId; readonly comesOut: "larger" | "smaller" }
     | { readonly kind: "angle"; readonly measured: FieldId }

@@ -21,7 +21,7 @@ export const swivel: GearKind = {
   partNames: { housing: "case", shoulder: "case" },
   checks: [
     seen("turning freely", "case", "turnsFreely", true),
-    { kind: "gap", name: "shoulder clearance", part: "case", measured: "clearance", required: true },
+    { kind: "gap", name: "shoulder clearance", part: "case", measured: "clearance", makers: "clearanceMost", required: true },
     {
       kind: "maker",
       name: "clearance by its maker",
@@ -55,7 +55,7 @@ export const swivel: GearKind = {
       basis: "practice",
       limit: { word: "above", length: "1/8", unit: "in" },
       beyond: "EXAMINE",
-      yieldsTo: "clearanceMost",
+      yields: true,
       source: from("practice", "(1/8 to 3/16 in by size; the size's own figure is not known)"),
       status: "practice",
       checked: CHECKED,

@@ -1,4 +1,3 @@
-import type { FieldId } from "../columns";
 import type { Decision } from "../decision";
 import type { NumberTable, TableName } from "../tables/look-up";
 import type { Citation } from "./documents";
@@ -46,8 +45,8 @@ export interface Criterion {
   readonly twoWays?: boolean;
   /** Only for these variants of the kind. */
   readonly onlyFor?: readonly string[];
-  /** Column of the maker's own figure, and any house limit of the check, that stands in for it. */
-  readonly yieldsTo?: FieldId;
+  /** The maker's own figure in the row, and any house limit of the check, stands in for it. */
+  readonly yields?: true;
   /** Holds beside a maker's written figure on the house's sheet, too. */
   readonly always?: true;
 }

@@ -22,11 +22,8 @@ export function single(check: Check & { kind: "gap" | "angle" | "count" }, cells
   if (read.kind === "missing") return check.required ? { findings: [missingFinding(check, cells, check.measured)], notes: [] } : NOTHING;
   const figure = singleFigure(check.kind, read, situation);
   const criteria = criteriaFor(check, situation, "high", false);
-  return against(
-    check,
-    figure,
-    criteria.filter((c) => c.yieldsTo === undefined || readText(cells.value(c.yieldsTo)) === ""),
-  );
+  const named = check.kind === "gap" && check.makers !== undefined && readText(cells.value(check.makers)) !== "";
+  return against(check, figure, named ? criteria.filter((c) => c.yields !== true) : criteria);
 }
 function singleFigure(
   kind: "gap" | "angle" | "count",
