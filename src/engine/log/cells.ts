@@ -23,11 +23,11 @@ export interface Cells {
 /** Cells of one row as the engine reads them: units from the heading, else from the row's Unit column. */
 export function cellsOf(
   values: ReadonlyMap<FieldId, CellValue>,
-  headings: Pick<Headings, "units" | "names"> & Partial<Pick<Headings, "bareUnit">>,
+  headings: Pick<Headings, "units" | "names">,
   part?: string,
   besides?: Besides,
 ): Cells {
-  const rowUnit = rowUnitOf(values.get("unit")) ?? headings.bareUnit ?? null;
+  const rowUnit = rowUnitOf(values.get("unit"));
   const zeros = zerosAreBlank(values);
   return {
     value: (id) => {

@@ -60,6 +60,8 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   const plan = planOf(headings);
   const cells = new Map<FieldId, CellValue>();
   for (const [id, column, read] of plan.mains) cells.set(id, read(line[column]));
+  // The user's answer for the whole log stands in each row that names no unit, as if it had been typed there.
+  if (headings.bareUnit !== null && readText(cells.get("unit")) === "") cells.set("unit", headings.bareUnit);
   for (const [id, more] of plan.seen) cells.set(id, worstSeen(id, [cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   const unread: UnreadCell[] = [];
@@ -80,9 +82,7 @@ export function besidesOf(line: Line, headings: Headings, cells: ReadonlyMap<Fie
   const open = openCells(line, headings, asked);
   const earlier = planOf(headings).earlier.flatMap(({ column, heading, field: id, read, unit }): readonly EarlierCell[] => {
     const cell = read(line[column]);
-    return readText(cell) === ""
-      ? []
-      : [{ column, heading, field: id, cell, unit: unit ?? rowUnitOf(cells.get("unit")) ?? headings.bareUnit }];
+    return readText(cell) === "" ? [] : [{ column, heading, field: id, cell, unit: unit ?? rowUnitOf(cells.get("unit")) }];
   });
   const unread = unreadOf.get(cells) ?? [];
   return open.length + earlier.length + unread.length === 0 ? NOTHING_BESIDES : { open, earlier, unread };
@@ -270,7 +270,7 @@ function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Famil
 }
 function measure(family: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings, unread: UnreadCell[]): void {
   const { now, asNew, pairs, nows, news } = family;
-  const rowUnit = rowUnitOf(cells.get("unit")) ?? headings.bareUnit;
+  const rowUnit = rowUnitOf(cells.get("unit"));
   // Under a heading without a unit it is the row's, whatever the first column of the field names.
   const at = (one: Also): CellValue =>
     one.unit === null && rowUnit !== null ? withUnit(one.read(line[one.column]), rowUnit) : one.read(line[one.column]);

@@ -5,6 +5,7 @@ import type { DueState } from "../due/intervals";
 import type { ItemVerdict } from "../item/verdict";
 import type { Besides } from "../log/besides";
 import type { HeadingMatch } from "../log/match-headings";
+import type { LogQuestions } from "../log/questions";
 import type { CellValue } from "../reading/cell-value";
 import type { BasisId } from "../rules/rule-sets";
 
@@ -42,6 +43,8 @@ export interface Report {
   readonly missingChecks: readonly string[];
   /** Rows that are not items (blank, total, section titles), with the reason. */
   readonly passedOver: readonly { readonly row: number; readonly why: string }[];
+  /** What the log leaves open, asked once for the whole of it. */
+  readonly questions?: LogQuestions;
   /** What must be put right before a register can be written, such as an id that appears twice. */
   readonly problems: readonly string[];
   readonly basis: readonly BasisId[];

@@ -6,16 +6,20 @@ import { fieldsOf } from "../gear/columns-of";
 import { GEAR } from "../gear/index";
 import { findLog, type FoundLog } from "../log/find-log";
 import type { Grid } from "../log/grid";
+import { questionsOf } from "../log/questions";
+import type { Unit } from "../numbers/lengths";
 import { type BasisId, inForce } from "../rules/rule-sets";
 import { judgeItems, type LogJudging } from "./judge-items";
 import type { ItemResult, Report } from "./model";
 
 export interface ReportRequest extends LogJudging {
   readonly choices?: Readonly<Record<string, FieldId | null>>;
+  /** Unit of bare sizes that neither heading, Unit column nor cell tells; null leaves them without a verdict. */
+  readonly unit?: Unit | null;
 }
 /** Judges a log; null when no heading row of a log is found in the grid. */
 export function reportOn(grid: Grid, request: ReportRequest): Report | null {
-  const found = findLog(grid, request.choices);
+  const found = findLog(grid, request.choices, request);
   return found === null ? null : reportWith(grid, found, request);
 }
 function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report {
@@ -33,6 +37,7 @@ function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report
     headings: found.headings.matches,
     missingChecks: missingChecks(items, new Set(found.headings.columns.keys()), request.basis),
     passedOver,
+    questions: questionsOf(items, found.headings),
     problems: [...found.headings.problems, ...doubledIds(items)],
     basis: request.basis,
     asOf: request.asOf,
