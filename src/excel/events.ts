@@ -1,7 +1,7 @@
 import { asWorkbookError, inWorkbook } from "./kit/run";
 import type { WorkbookEvent } from "./port";
 
-/** Where the selection stands; null while a cell is edited, since the move is told again when editing ends. */
+/** Where the selection stands; null where the workbook does not say. The next move tells it again. */
 async function selectedRow(): Promise<WorkbookEvent | null> {
   try {
     return await Excel.run(async (context) => {
@@ -12,10 +12,16 @@ async function selectedRow(): Promise<WorkbookEvent | null> {
       await context.sync();
       return { kind: "selected", sheet: sheet.name, sheetId: sheet.id, row: cell.rowIndex };
     });
-  } catch (fault) {
-    if (asWorkbookError(fault).kind === "editing") return null;
-    throw fault;
+  } catch {
+    return null;
   }
+}
+/** Row of a change by hand to one row, such as B7 or B7:D7; null for anything larger, and for what the add-in wrote. */
+function typedRow(event: Excel.WorksheetChangedEventArgs): number | null {
+  if (event.changeType !== Excel.DataChangeType.rangeEdited || event.source !== Excel.EventSource.local) return null;
+  if ((event.triggerSource as Excel.EventTriggerSource | undefined) === Excel.EventTriggerSource.thisLocalAddin) return null;
+  const rows = /^[A-Z]+(\d+)(?::[A-Z]+(\d+))?$/.exec(event.address);
+  return rows === null || (rows[2] ?? rows[1]) !== rows[1] ? null : Number(rows[1]) - 1;
 }
 /** Changes come in bursts: their sheets are looked up together after this time. */
 const BURST_MS = 150;
@@ -32,9 +38,12 @@ function changeTeller(listener: (event: WorkbookEvent) => void): (sheetId: strin
       for (const { sheet, remote } of sheets)
         if (!sheet.isNullObject) listener({ kind: "changed", remote, sheet: sheet.name, sheetId: sheet.id });
     }).catch((fault: unknown) => {
-      // While a cell is edited the workbook does not answer; the burst is looked up again.
-      if (asWorkbookError(fault).kind !== "editing") throw fault;
-      for (const [id, remote] of ids) note(id, remote);
+      // While a cell is edited the workbook does not answer; the burst is looked up again. A look-up that failed otherwise is
+      // told by the ids alone: whoever listens reads the sheets himself, and tells when that fails as well.
+      const editing = asWorkbookError(fault).kind === "editing";
+      for (const [id, remote] of ids)
+        if (editing) note(id, remote);
+        else listener({ kind: "changed", remote, sheet: "", sheetId: id });
     });
   };
   const note = (id: string, remote: boolean): void => {
@@ -48,6 +57,8 @@ export async function watch(listener: (event: WorkbookEvent) => void): Promise<(
     const { workbook } = context;
     const tell = changeTeller(listener);
     const changed = workbook.worksheets.onChanged.add((event) => {
+      const row = typedRow(event);
+      if (row !== null) listener({ kind: "typed", sheetId: event.worksheetId, row });
       tell(event.worksheetId, event.source === Excel.EventSource.remote);
       return Promise.resolve();
     });

@@ -61,8 +61,12 @@ export interface LiftToWrite {
   readonly request: HookupRequest;
   readonly result: HookupResult;
 }
-/** "changed" carries the sheet's name now, or its id alone when it was deleted. */
+/**
+ * "changed" carries the sheet's name now, or its id alone when it was deleted or could not be looked up. "typed" is one row
+ * that was changed by hand, told before "changed"; rows count from 0 on the sheet.
+ */
 export type WorkbookEvent =
+  | { readonly kind: "typed"; readonly sheetId: string; readonly row: number }
   | { readonly kind: "changed"; readonly remote: boolean; readonly sheet: string; readonly sheetId?: string }
   | { readonly kind: "selected"; readonly sheet: string; readonly sheetId?: string; readonly row: number };
 export interface WorkbookPort {
@@ -77,11 +81,13 @@ export interface WorkbookPort {
   ): Promise<{ readonly log: ReadLog; readonly check: RegisterCheck } | null>;
   /** Filters the register to the decisions given; an empty list shows all rows. */
   filterRegister(decisions: readonly string[]): Promise<void>;
+  /** Writes the register's formulas that read #NAME? anew; returns how many. */
+  rewriteFormulas(): Promise<number>;
   /** Selects the row of an item in the sheet; `row` counts inside the place. */
   show(place: LogPlace, row: number): Promise<void>;
-  /** Writes a lift on its own sheet, anew each time. */
   /** Makes the sheet for the house's own limits; they are in force as soon as it is there. */
   makeHouseSheet(): Promise<void>;
+  /** Writes a lift on its own sheet, anew each time. */
   writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
   load(): Promise<SavedState>;
   save(state: SavedState): Promise<void>;

@@ -7,6 +7,7 @@ import { readLog } from "./log/read-log";
 import type { WorkbookPort } from "./port";
 import { build } from "./register/build-register";
 import { checkRegister, filterRegister } from "./register/check-register";
+import { rewriteFormulas } from "./register/rewrite-formulas";
 import { load, save } from "./settings";
 
 async function show(place: LogPlace, row: number): Promise<void> {
@@ -25,6 +26,7 @@ export const excelPort: WorkbookPort = {
   build,
   checkRegister,
   filterRegister,
+  rewriteFormulas,
   show,
   writeLift,
   makeHouseSheet,

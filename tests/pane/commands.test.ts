@@ -1,6 +1,6 @@
 /** The ribbon's buttons, with a stand-in for the few Office calls they make. */
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { createBell, type Bell } from "../../src/taskpane/ribbon/bell";
+import { createBell, PATIENCE_MS, type Bell } from "../../src/taskpane/ribbon/bell";
 import { connectRibbon } from "../../src/taskpane/ribbon/commands";
 
 type Button = (event: { completed: () => void }) => Promise<void>;
@@ -41,9 +41,31 @@ describe("the ribbon", () => {
     await press("RebuildRegister");
     expect(showAsTaskpane).not.toHaveBeenCalled();
     forget();
+    bell.answer(() => Promise.resolve(false));
     await press("RebuildRegister");
     expect(showAsTaskpane).toHaveBeenCalledOnce();
     expect(completed).toHaveBeenCalledTimes(2);
+  });
+
+  it("rebuilds on the first press, while the pane still loads", async () => {
+    vi.useFakeTimers();
+    const work = vi.fn(() => Promise.resolve(true));
+    const pressed = press("RebuildRegister");
+    await vi.advanceTimersByTimeAsync(PATIENCE_MS - 1);
+    bell.answer(work);
+    await pressed;
+    expect(work).toHaveBeenCalledOnce();
+    expect(showAsTaskpane).not.toHaveBeenCalled();
+    vi.useRealTimers();
+  });
+
+  it("shows the pane when nobody answers in time", async () => {
+    vi.useFakeTimers();
+    const pressed = press("RebuildRegister");
+    await vi.advanceTimersByTimeAsync(PATIENCE_MS);
+    await pressed;
+    expect(showAsTaskpane).toHaveBeenCalledOnce();
+    vi.useRealTimers();
   });
 
   it("lets Excel go on even when the pane cannot be shown", async () => {

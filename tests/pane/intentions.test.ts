@@ -6,7 +6,10 @@ import { WorkbookError } from "../../src/excel/kit/workbook-error";
 import { type ReadLog } from "../../src/excel/port";
 import { askLift } from "../../src/taskpane/lift/judge";
 import { type LiftChange } from "../../src/taskpane/state/lift-form";
-import { EDITING_MS, SETTLE_MS } from "../../src/taskpane/state/read-workbook";
+import { LOOK_AGAIN_MS } from "../../src/taskpane/state/cell-watch";
+import { EDITING_MS, RETRY_MS, SETTLE_MS } from "../../src/taskpane/state/read-workbook";
+import { ENTER_MS } from "../../src/taskpane/state/typed-row";
+import { SILENCE_MS } from "../../src/taskpane/state/while-heard";
 import { createPane, type PaneStore } from "../../src/taskpane/state/use-pane";
 import { FakeWorkbook, item, ITEMS, LOG_PLACE, report, RESULT, TODAY } from "./sample";
 
@@ -228,6 +231,65 @@ describe("changes in the sheet", () => {
     expect(book.reads).toHaveLength(3);
   });
 
+  it("tells a look-up that failed, tries again by itself, and takes the message back when it succeeds", async () => {
+    await pane.intentions.start();
+    const { log } = book;
+    book.log = new WorkbookError("host", "The workbook is busy. Wait a moment, then try again.");
+    changed();
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get().failure).toMatchObject({ kind: "host", retry: "again" });
+    book.log = log;
+    await vi.advanceTimersByTimeAsync(RETRY_MS[0] ?? 0);
+    expect(pane.get().failure).toBeNull();
+    expect(book.reads).toHaveLength(3);
+  });
+
+  it("stops trying after some times", async () => {
+    await pane.intentions.start();
+    book.log = new WorkbookError("host", "The workbook is busy. Wait a moment, then try again.");
+    changed();
+    await vi.advanceTimersByTimeAsync(600_000);
+    expect(book.reads).toHaveLength(2 + RETRY_MS.length);
+    expect(pane.get().failure).toMatchObject({ retry: "again" });
+  });
+
+  it("reads log and register when nobody can say which sheet changed", async () => {
+    book.withRegister();
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    book.fire({ kind: "changed", remote: false, sheet: "", sheetId: "{9}" });
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect([book.reads.length, checks.mock.calls.length]).toEqual([2, 2]);
+  });
+
+  it("judges nothing while the pane is closed, and reads what changed when it opens", async () => {
+    await pane.intentions.start();
+    pane.intentions.setShown(false);
+    changed();
+    await vi.advanceTimersByTimeAsync(SETTLE_MS * 5);
+    expect(book.reads).toHaveLength(1);
+    pane.intentions.setShown(true);
+    await vi.advanceTimersByTimeAsync(0);
+    expect(book.reads).toHaveLength(2);
+  });
+
+  it("reads nothing when the pane opens and nothing has changed", async () => {
+    await pane.intentions.start();
+    pane.intentions.setShown(false);
+    pane.intentions.setShown(true);
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(book.reads).toHaveLength(1);
+  });
+
+  it("announces new rows of the log beside the register", async () => {
+    book.withRegister();
+    await pane.intentions.start();
+    book.log = { place: LOG_PLACE, report: report([...ITEMS, item(6, { id: "TP-6" }), item(7, { id: "TP-7" })]) };
+    changed();
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(pane.get().announcement).toBe("2 new rows in the log: TP-6, TP-7.");
+  });
+
   it("stops watching at the end", async () => {
     await pane.intentions.start();
     changed();
@@ -236,6 +298,110 @@ describe("changes in the sheet", () => {
     await vi.advanceTimersByTimeAsync(SETTLE_MS * 2);
     expect(book.watching).toBe(0);
     expect(book.reads).toHaveLength(1);
+  });
+});
+
+describe("the register's cells", () => {
+  const wrong = { disagreeing: [{ id: "TP-1", cell: "REMOVE", judged: "KEEP" as const }] };
+
+  it("are looked at again before a warning is told, which goes away by itself", async () => {
+    book.withRegister(wrong);
+    await pane.intentions.start();
+    expect(pane.get().cellsWrong).toBe(false);
+    await vi.advanceTimersByTimeAsync((LOOK_AGAIN_MS[0] ?? 0) + 5);
+    expect(pane.get().cellsWrong).toBe(true);
+    book.withRegister();
+    await vi.advanceTimersByTimeAsync((LOOK_AGAIN_MS[1] ?? 0) + 5);
+    expect(pane.get()).toMatchObject({ cellsWrong: false, register: { check: { disagreeing: [] } } });
+  });
+
+  it("are not told while fewer and fewer are wrong", async () => {
+    const many = (count: number): typeof wrong => ({ disagreeing: Array.from({ length: count }, () => wrong.disagreeing[0]!) });
+    book.withRegister(many(600));
+    await pane.intentions.start();
+    for (const [look, count] of [300, 20, 0].entries()) {
+      book.withRegister(many(count));
+      await vi.advanceTimersByTimeAsync((LOOK_AGAIN_MS[look] ?? 0) + 5);
+      expect(pane.get()).toMatchObject({ cellsWrong: false, register: { check: { disagreeing: { length: count } } } });
+    }
+  });
+
+  it("that stay wrong are looked at a bounded number of times", async () => {
+    book.withRegister(wrong);
+    const checks = vi.spyOn(book, "checkRegister");
+    await pane.intentions.start();
+    await vi.advanceTimersByTimeAsync(3_600_000);
+    expect(checks).toHaveBeenCalledTimes(1 + LOOK_AGAIN_MS.length);
+  });
+
+  it("that read #NAME? are written again, at most twice", async () => {
+    book.withRegister({ functionsMissing: true });
+    await pane.intentions.start();
+    expect(book.rewrites).toBe(0);
+    await vi.advanceTimersByTimeAsync(3_600_000);
+    expect(book.rewrites).toBe(2);
+    expect(pane.get().cellsWrong).toBe(true);
+    await pane.intentions.rewriteFormulas();
+    expect(book.rewrites).toBe(3);
+  });
+
+  it("that cannot be written again are told, with another try", async () => {
+    book.withRegister({ functionsMissing: true });
+    book.failures.rewriteFormulas = new WorkbookError("protected", "A sheet is protected. Unprotect it under Review, then try again.");
+    await pane.intentions.start();
+    await vi.advanceTimersByTimeAsync((LOOK_AGAIN_MS[0] ?? 0) + 5);
+    expect(pane.get().failure).toMatchObject({ kind: "protected", retry: "formulas" });
+  });
+});
+
+describe("typing in the sheet", () => {
+  const place = { ...LOG_PLACE, sheetId: "{7}" };
+  const type = (row: number): void => {
+    book.fire({ kind: "typed", sheetId: "{7}", row });
+  };
+  const select = (row: number): void => {
+    book.fire({ kind: "selected", sheet: "Hook log", sheetId: "{7}", row });
+  };
+  /** The log begins in row 4 of its sheet, so that its row 1 is row 4 counted from 0. */
+  const SHEET_ROW = 3;
+  beforeEach(async () => {
+    book.log = { place, report: report() };
+    await pane.intentions.start();
+    pane.intentions.tell({ kind: "open", card: { row: 2, from: "items" } });
+  });
+
+  it("keeps the card on the item that was typed when Enter moves the selection on", () => {
+    type(SHEET_ROW + 2);
+    select(SHEET_ROW + 3);
+    expect(pane.get().card?.row).toBe(2);
+  });
+
+  it("does so too when the move is told first", () => {
+    select(SHEET_ROW + 3);
+    type(SHEET_ROW + 2);
+    expect(pane.get().card?.row).toBe(2);
+  });
+
+  it("goes on to the next item as that is typed, and to any row that is selected later or elsewhere", async () => {
+    type(SHEET_ROW + 2);
+    select(SHEET_ROW + 3);
+    type(SHEET_ROW + 3);
+    select(SHEET_ROW + 4);
+    expect(pane.get().card?.row).toBe(3);
+    select(SHEET_ROW + 1);
+    expect(pane.get().card?.row).toBe(1);
+    type(SHEET_ROW + 1);
+    await vi.advanceTimersByTimeAsync(ENTER_MS + 1);
+    select(SHEET_ROW + 2);
+    expect(pane.get().card?.row).toBe(2);
+  });
+});
+
+describe("a second log", () => {
+  it("is read by the name of its sheet", async () => {
+    await pane.intentions.start();
+    await pane.intentions.readSheet("Slipway log");
+    expect(book.reads.at(-1)?.from).toEqual({ sheet: "Slipway log", address: "A1", how: "found", table: "" });
   });
 });
 
@@ -311,6 +477,19 @@ describe("building", () => {
     pane.intentions.tell({ kind: "go", place: "due" });
     expect(await pane.intentions.rebuild()).toBe(true);
     expect(pane.get()).toMatchObject({ result: RESULT, place: "log", judged: "register", work: { kind: "idle" } });
+  });
+
+  it("that is silent for too long tells so and frees the pane", async () => {
+    await pane.intentions.start();
+    book.building = (progress) => {
+      progress({ done: 0, of: 3, step: "Setting up the sheet" });
+      return new Promise(() => undefined);
+    };
+    const built = pane.intentions.build();
+    await vi.advanceTimersByTimeAsync(SILENCE_MS);
+    expect(await built).toBe(false);
+    expect(pane.get()).toMatchObject({ work: { kind: "idle" }, failure: { kind: "host", retry: "build" } });
+    expect(pane.get().failure?.message).toContain("has not answered for 3 minutes");
   });
 
   it("tells the ribbon that it failed", async () => {

@@ -199,7 +199,10 @@ export class FakeWorkbook implements WorkbookPort {
   readonly lifts: LiftToWrite[] = [];
   readonly savedStates: SavedState[] = [];
   readonly failures: Partial<
-    Record<"load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet", Error>
+    Record<
+      "load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet" | "rewriteFormulas",
+      Error
+    >
   > = {};
   watching = 0;
   private listener: ((event: WorkbookEvent) => void) | null = null;
@@ -246,6 +249,14 @@ export class FakeWorkbook implements WorkbookPort {
     await Promise.resolve();
     this.shown.push({ place, row });
     this.fail("show");
+  }
+
+  rewrites = 0;
+  async rewriteFormulas(): Promise<number> {
+    await Promise.resolve();
+    this.rewrites += 1;
+    this.fail("rewriteFormulas");
+    return 1;
   }
 
   houseSheets = 0;

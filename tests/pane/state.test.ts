@@ -13,6 +13,7 @@ const registerRead: PaneEvent = {
     check: { disagreeing: [], apart: [], builtUnder: null, functionsMissing: false, withoutHouse: false },
   },
   quiet: false,
+  sure: false,
 };
 
 describe("what the pane knows", () => {
@@ -26,7 +27,7 @@ describe("what the pane knows", () => {
     expect(shownLog(run(read, registerRead))?.place).toBe(REGISTER_PLACE);
     const chosen = run(read, registerRead, { kind: "judge", judged: "log" }, registerRead);
     expect(shownLog(chosen)?.place).toBe(LOG_PLACE);
-    expect(shownLog(reduce(chosen, { kind: "register read", found: null, quiet: true }))?.place).toBe(LOG_PLACE);
+    expect(shownLog(reduce(chosen, { kind: "register read", found: null, quiet: true, sure: false }))?.place).toBe(LOG_PLACE);
   });
 
   it("shows the register when there is no log", () => {

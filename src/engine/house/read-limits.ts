@@ -50,7 +50,7 @@ export function readHouse(grid: readonly (readonly CellValue[])[], readRules: Re
     if ("why" in read)
       return void refused.push({
         kind: read.kind,
-        sentence: `${where}: ${read.why}. Nothing is judged by a looser limit until the row is put right.`,
+        sentence: `${where}: ${read.why}. Until the row is put right, ${read.kind === null ? "every item" : `every ${read.kind}`} is NO VERDICT.`,
       });
     const { kind, check, limit, source, maker } = read;
     if (maker) replaced.add(`${kind.id}/${check.name}`);

@@ -8,7 +8,7 @@ import { followRegister, HEADINGS_AT, HOUSE_ROWS } from "./house-sheet";
 
 const NOTES = [
   "Write one limit in each row below the headings. It can only make the rules stricter: the strictest rule decides. Only where Maker's figure says yes does it stand in place of the published limits for that check; Source must then name where the maker wrote it.",
-  "Gear and Check take the words that the reasons use, such as hook and throat opening. Comes out takes above (at the limit itself the part stays in) or from (at the limit itself it comes out).",
+  "Gear and Check take the words that the reasons use, such as hook and throat opening. In Comes out, write above where a part at the limit itself stays in, or from where it comes out at the limit itself.",
   "Limit is the change that is allowed, growth or wear. It is not the size. Write a share such as 3 with the unit %, or a figure with its unit: in, mm, degrees, or wires as they are counted.",
   "Example, which is not read as a limit: hook, throat opening, above, 3, %, Yard order 7. It takes a hook out once its throat opening has grown by more than 3 %.",
   CAUTION,

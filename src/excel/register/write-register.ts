@@ -54,7 +54,7 @@ export async function writeRegister(context: Excel.RequestContext, plan: Registe
   prepareColumns(sheet, plan, count);
   const table = placeTable(sheet, plan, options, width, count);
   await writeBody(context, sheet, plan, options.onProgress);
-  say(plan.rows.length, "Formulas, drop-downs and highlights");
+  say(plan.rows.length, "Writing formulas, lists and colours");
   clearLeftOver(sheet, plan, options, width, count);
   const house = options.basis.includes("house");
   writeResults(sheet, plan, house ? HOUSE_RANGE : BASIS_CELL, count);

@@ -28,12 +28,12 @@ export function answers(sets: readonly Compared[]): readonly Answer[] {
   );
 }
 const sentenceOf = ({ decision, sentence }: Compared): string => (decision === "KEEP" ? "" : sentence);
-/** "Practice: in order as far as it goes; no limit for deformation." and last the sets that say nothing at all. */
+/** "Practice: in order, but it has no limit for deformation." and last the sets that say nothing at all. */
 export function silences(sets: readonly Compared[], kind: string): readonly string[] {
   const partly = sets.filter((one) => one.asFar !== null);
   const lines = new Map<string, BasisId[]>();
   for (const { basis, asFar, unlimited } of partly) {
-    const line = `${asFar === "KEEP" ? "in order" : (asFar ?? "")} as far as it goes; no limit for ${listed(unlimited)}.`;
+    const line = `${asFar === "KEEP" ? "in order" : (asFar ?? "")}, but it has no limit for ${listed(unlimited)}.`;
     lines.set(line, [...(lines.get(line) ?? []), basis]);
   }
   const nothing = sets.filter((one) => one.silent && one.asFar === null).map(({ basis }) => basis);

@@ -19,7 +19,7 @@ import { DueRow, dueRowHeight } from "./DueRow";
 
 const GROUPINGS: Record<Grouping, string> = { none: "date only", place: "place", kind: "kind of gear" };
 const useStyles = makeStyles({
-  view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
+  view: { display: "flex", flexDirection: "column", flexGrow: 1, flexShrink: 0 },
   tools: { display: "flex", flexDirection: "column", gap: "8px", padding: "10px 12px" },
   row: { display: "flex", alignItems: "center", gap: "8px" },
   select: { flexGrow: 1, minWidth: 0 },
@@ -84,7 +84,6 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
         />
       ) : (
         <WindowedList
-          name="due"
           label="Due dates, earliest first"
           entries={entries}
           heightOf={heightOf}

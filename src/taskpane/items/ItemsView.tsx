@@ -14,7 +14,7 @@ import { ItemRow, itemRowHeight } from "./ItemRow";
 import { worstFirst } from "./order";
 
 const useStyles = makeStyles({
-  view: { display: "flex", flexDirection: "column", flexGrow: 1, minHeight: 0 },
+  view: { display: "flex", flexDirection: "column", flexGrow: 1, flexShrink: 0 },
   tools: { display: "flex", flexDirection: "column", gap: "8px", padding: "10px 12px" },
   row: { display: "flex", flexWrap: "wrap", gap: "6px", alignItems: "center" },
   search: { width: "100%", maxWidth: "none" },
@@ -54,7 +54,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         <div className={styles.row}>
           <span role="status" className={styles.shown}>
             {narrowed
-              ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "ids that match first"}`
+              ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "those whose id matches first"}`
               : `${showNumber(items.length)} items, worst first`}
           </span>
           <RegisterFilter state={state} none={items.length === 0} intentions={intentions} onAll={toList} />
@@ -74,7 +74,6 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         />
       ) : (
         <WindowedList
-          name="items"
           label="Items, worst first"
           entries={entries}
           heightOf={itemRowHeight}

@@ -13,15 +13,13 @@ import { firstPlace } from "./judge";
 import { usableFirst } from "./usable-first";
 
 /** Boxes shown at once; the rest comes on request, so that a log of thousands does not hold up the pane. */
-const STEP = 30;
+const STEP = 8;
 const useStyles = makeStyles({
   search: { width: "100%", maxWidth: "none" },
   list: {
     listStyleType: "none",
     margin: 0,
     padding: "2px 0",
-    maxHeight: "196px",
-    overflowY: "auto",
     border: `1px solid ${tokens.colorNeutralStroke2}`,
     borderRadius: tokens.borderRadiusMedium,
   },

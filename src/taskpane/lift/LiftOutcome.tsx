@@ -66,7 +66,7 @@ export function LiftOutcome({ outcome, result }: { outcome: Outcome; result: Hoo
               <span className={styles.quiet}>({result.perLegFrom})</span>
             </p>
           )}
-          <LiftTable result={result} />
+          <LiftTable result={result} carries={outcome === "carries"} />
           <ul className={styles.list} aria-label="Cautions">
             {result.cautions.map((sentence) => (
               <li key={sentence}>{sentence}</li>

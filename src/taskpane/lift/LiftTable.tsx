@@ -66,7 +66,12 @@ const useStyles = makeStyles({
   },
   quiet: { color: tokens.colorNeutralForeground2, overflowWrap: "anywhere" },
 });
-export function LiftTable({ result }: { result: HookupResult }) {
+interface Props {
+  result: HookupResult;
+  /** True when the whole hook-up carries: only then does a line say so, never beside "do not lift". */
+  carries: boolean;
+}
+export function LiftTable({ result, carries }: Props) {
   const styles = useStyles();
   return (
     <table className={styles.table} aria-label="What each item needs and may carry">
@@ -95,7 +100,7 @@ export function LiftTable({ result }: { result: HookupResult }) {
             </tr>
             <tr>
               <td colSpan={3} className={styles.under}>
-                <LineBar line={line} weakest={line.id === result.weakest && result.lines.length > 1} />
+                <LineBar line={line} carries={carries} weakest={line.id === result.weakest && result.lines.length > 1} />
               </td>
             </tr>
           </Fragment>
@@ -108,7 +113,7 @@ export function LiftTable({ result }: { result: HookupResult }) {
 export function leftWords(used: number): string {
   return used > 1 ? `${String(Math.ceil((used - 1) * 100 - 1e-9))} % too much` : `${marginPercent(1 - used)} left`;
 }
-function LineBar({ line, weakest }: { line: HookupLine; weakest: boolean }) {
+function LineBar({ line, carries, weakest }: { line: HookupLine; carries: boolean; weakest: boolean }) {
   const styles = useStyles();
   const { fill, ink, mark } = useDecisionTints()[LOOKS[line.decision]];
   // The lift is not there yet, or not in order; the item itself was not refused.
@@ -117,7 +122,7 @@ function LineBar({ line, weakest }: { line: HookupLine; weakest: boolean }) {
   return (
     <div className={styles.bar}>
       <div className={styles.row}>
-        {!waits && (
+        {!waits && (carries || line.decision !== "CARRIES") && (
           <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
             <span aria-hidden="true">{SYMBOLS[LOOKS[line.decision]]}</span>
             {line.decision}

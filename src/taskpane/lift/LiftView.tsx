@@ -49,7 +49,7 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
     form.sheet !== ""
       ? `Written on sheet ${form.sheet}, with live formulas.`
       : blocked
-        ? "Once nothing is left to put right."
+        ? "Put right what stands above first."
         : "Writes its own sheet anew; no other sheet is touched.";
   return (
     <div className={styles.view}>

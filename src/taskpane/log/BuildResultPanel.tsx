@@ -70,11 +70,17 @@ export function BuildResultPanel({ result, intentions, onClose }: Props) {
       )}
       {result.onlyInRegister.length > 0 && (
         <Folded title="Only in the register" aside={count(result.onlyInRegister.length, "id")}>
-          <p className={styles.text}>These are no longer in the log. Their rows were kept; delete them on the sheet if the gear is gone.</p>
+          <p className={styles.text}>
+            This log does not hold these. Their rows were kept. Leave them if they came from another log; delete them on the sheet if the
+            gear is gone.
+          </p>
           <CappedList label="Ids only in the register" entries={result.onlyInRegister} render={(id) => id} />
         </Folded>
       )}
-      <p className={`${styles.text} ${styles.quiet}`}>To take it back, close the workbook without saving.</p>
+      <p className={`${styles.text} ${styles.quiet}`}>
+        To take it back, close the workbook without saving. With AutoSave on, open File, Info, Version history and restore the version
+        before.
+      </p>
       <div className={styles.buttons}>
         <Button
           onClick={() => {

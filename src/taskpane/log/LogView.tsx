@@ -1,5 +1,5 @@
 /** The log as it was read: where it stands, what its headings mean, what it lacks, and the button that writes the register. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useRef } from "react";
 import { count } from "../../engine/words";
 import { CappedList } from "../shared/CappedList";
@@ -17,6 +17,7 @@ import { SameIds } from "./SameIds";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
+  row: { display: "flex", flexWrap: "wrap", gap: "6px" },
   text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
 });
 export function LogView({ state, intentions }: { state: PaneState; intentions: Intentions }) {
@@ -47,6 +48,11 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   return (
     <div className={styles.view}>
       {result !== null && <BuildResultPanel result={result} intentions={intentions} onClose={close} />}
+      {refusedLimits.length > 0 && (
+        <Notice intent="warning" title={`${count(refusedLimits.length, "house limit")} cannot be used.`}>
+          <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />
+        </Notice>
+      )}
       {nothing && (
         <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
           {used === 0
@@ -56,30 +62,41 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       )}
       <Section title="Log found" heading={found}>
         <p className={styles.text}>{showHow(log.place)}</p>
-        {others.length > 0 && <p className={styles.text}>{showOthers(others)}</p>}
+        {others.length > 0 && (
+          <>
+            <p className={styles.text}>{showOthers(others)}</p>
+            <div className={styles.row}>
+              {others.map((sheet) => (
+                <Button
+                  key={sheet}
+                  size="small"
+                  disabledFocusable={state.work.kind !== "idle"}
+                  onClick={() => void intentions.readSheet(sheet)}
+                >
+                  Read {sheet}
+                </Button>
+              ))}
+            </div>
+          </>
+        )}
         {!nothing && (
           <p className={styles.text}>
             {count(report.items.length, "item")}: {showCounts(report)}.
           </p>
         )}
       </Section>
-      {(report.problems.length > 0 || refusedLimits.length > 0) && (
+      {report.problems.length > 0 && (
         <Section title="Put right first">
-          {report.problems.length > 0 && (
-            <CappedList
-              label="What must be put right before the register can be written"
-              entries={report.problems}
-              render={(problem) => problem}
-            />
-          )}
+          <CappedList
+            label="What must be put right before the register can be written"
+            entries={report.problems}
+            render={(problem) => problem}
+          />
           <SameIds
             ids={twice}
             numberOf={(row) => rowNumber(log.place.address, row)}
             onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null}
           />
-          {refusedLimits.length > 0 && (
-            <CappedList label="House limits that cannot be used" entries={refusedLimits} render={(row) => row} />
-          )}
         </Section>
       )}
       {lacks.length > 0 && (
@@ -108,12 +125,12 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
     </div>
   );
 }
-/** Sheets that are passed over are named: gear on them is judged nowhere. */
+/** Sheets that are passed over are named: gear on them is not in these counts. */
 function showOthers(others: readonly string[]): string {
   const [last = "", ...first] = [...others].reverse();
   return first.length === 0
-    ? `Sheet ${last} also looks like a log; it is not read.`
-    : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs; they are not read.`;
+    ? `Sheet ${last} also looks like a log. Its gear is not in these counts; read and build one log after the other.`
+    : `Sheets ${first.reverse().join(", ")} and ${last} also look like logs. Their gear is not in these counts; read and build one log after the other.`;
 }
 /** The row's number as the sheet shows it. */
 function rowNumber(address: string, row: number): number {

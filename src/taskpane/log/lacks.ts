@@ -1,6 +1,6 @@
 /** What a log lacks, in sentences, and which of its ids stand on more than one row. Pure. */
 import type { ItemResult, Report } from "../../engine/report/model";
-import { count, showNumber } from "../../engine/words";
+import { count } from "../../engine/words";
 
 /** Kinds named in one sentence. */
 const NAMED = 12;
@@ -22,14 +22,14 @@ function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string
   }
   return [...groups.values()];
 }
-/** "12 items: kind not understood: Swvl (3), Web slg (9)." the most frequent first. */
+/** "12 items: kind not understood: “Swvl” on 3 rows, “Web slg” on 9 rows." the most frequent first. */
 function unknownKinds(items: readonly ItemResult[]): readonly string[] {
   const unknown = items.filter(({ gear }) => gear === null);
   if (unknown.length === 0) return [];
   const kinds = grouped(unknown, ({ gearText }) => gearText).sort((a, b) => b.length - a.length);
   const named = kinds
     .slice(0, NAMED)
-    .map((same) => `${same[0]?.gearText === "" ? "blank" : (same[0]?.gearText ?? "")} (${showNumber(same.length)})`);
+    .map((same) => `${same[0]?.gearText === "" ? "blank" : `“${same[0]?.gearText ?? ""}”`} on ${count(same.length, "row")}`);
   const more = kinds.length > NAMED ? ` and ${count(kinds.length - NAMED, "more", "more")}` : "";
   return [`${count(unknown.length, "item")}: kind not understood: ${named.join(", ")}${more}.`];
 }

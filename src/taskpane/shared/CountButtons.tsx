@@ -25,8 +25,18 @@ const useStyles = makeStyles({
     ":focus-visible": { outline: `2px solid ${tokens.colorStrokeFocus2}`, outlineOffset: "2px" },
   },
   none: { color: tokens.colorNeutralForeground3 },
-  // A second line round it, so that a pressed button is also seen where the system sets all colours.
-  pressed: { outline: `1px solid ${tokens.colorNeutralForeground1}`, outlineOffset: "0px" },
+  pressed: {
+    outline: `1px solid ${tokens.colorNeutralForeground1}`,
+    outlineOffset: "0px",
+    // Where the system sets all colours the button's own are gone: there it looks like what is selected.
+    "@media (forced-colors: active)": {
+      forcedColorAdjust: "none",
+      color: "HighlightText !important",
+      backgroundColor: "Highlight !important",
+      outline: "2px solid Highlight",
+      outlineOffset: "1px",
+    },
+  },
   number: {
     alignSelf: "stretch",
     display: "flex",

@@ -45,7 +45,8 @@ export function Folded({ title, aside, children, open = false }: Props & { open?
   const styles = useStyles();
   return (
     <details open={open}>
-      <summary className={styles.summary}>
+      {/* office.js hands the focus to the sheet after the last control that it knows; a tabindex makes this one of them. */}
+      <summary tabIndex={0} className={styles.summary}>
         <h2 className={styles.folded}>
           {title}
           {aside !== undefined && <span className={styles.aside}> {aside}</span>}

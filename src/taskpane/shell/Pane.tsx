@@ -1,13 +1,13 @@
 /** The task pane: a line on top, the places, messages, the place that is open, and the caution in the foot. */
 import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect, useState } from "react";
+import { useEffect } from "react";
 import { lateAndOut } from "../../engine/report/fit-for-use";
 import { showNumber } from "../../engine/words";
 import type { WorkbookPort } from "../../excel/port";
 import type { PlaceName } from "../places";
 import type { Bell } from "../ribbon/bell";
 import { Heard } from "../shared/Heard";
-import { ScrollMemory, useScrollOf } from "../shared/scroll";
+import { useScrollOf } from "../shared/scroll";
 import { ShadeContext } from "../shared/shade";
 import { keepTabInside } from "../shared/tab-order";
 import { themeOf, useShade } from "../shared/theme";
@@ -35,6 +35,8 @@ const useStyles = makeStyles({
   main: { flexGrow: 1, minHeight: 0, display: "flex", flexDirection: "column" },
   messages: { display: "flex", flexDirection: "column", flexShrink: 0, maxHeight: "60%", overflowY: "auto" },
   place: {
+    // What stands in it is measured from its top.
+    position: "relative",
     flexGrow: 1,
     minHeight: 0,
     overflowY: "auto",
@@ -61,44 +63,41 @@ export function Pane({ port, bell }: Props) {
   const { state, intentions } = usePane(port);
   const shade = useShade();
   const styles = useStyles();
-  const [lists] = useState(() => new Map<string, number>());
   const place = useScrollOf(state.card === null ? state.place : null);
   useEffect(() => bell?.answer(intentions.rebuild), [bell, intentions]);
   useEffect(() => keepTabInside(document), []);
   return (
     <FluentProvider theme={themeOf(shade)} style={FULL}>
       <ShadeContext.Provider value={shade}>
-        <ScrollMemory.Provider value={lists}>
-          <div className={styles.pane}>
-            <header>
-              <h1 className={styles.title}>
-                <Heard>Gear Verdicts</Heard>
-              </h1>
-              <TopLine state={state} intentions={intentions} />
-            </header>
-            <Places
-              place={state.place}
-              counts={placeCounts(state)}
-              onGo={(place) => {
-                intentions.tell({ kind: "go", place });
-              }}
-            />
-            <main className={styles.main}>
-              <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
-              <div className={styles.messages}>
-                <Messages state={state} intentions={intentions} />
-              </div>
-              <div id="place" ref={place} className={styles.place}>
-                {state.register !== null && state.card === null && <RegisterNotices check={state.register.check} intentions={intentions} />}
-                <OpenPlace state={state} intentions={intentions} />
-              </div>
-            </main>
-            <footer className={styles.foot}>{CAUTION}</footer>
-            <div role="status" aria-live="polite">
-              <Heard>{state.announcement}</Heard>
+        <div className={styles.pane}>
+          <header>
+            <h1 className={styles.title}>
+              <Heard>Gear Verdicts</Heard>
+            </h1>
+            <TopLine state={state} intentions={intentions} />
+          </header>
+          <Places
+            place={state.place}
+            counts={placeCounts(state)}
+            onGo={(place) => {
+              intentions.tell({ kind: "go", place });
+            }}
+          />
+          <main className={styles.main}>
+            <Working work={state.work} waiting={state.waiting} onStop={intentions.stop} />
+            <div className={styles.messages}>
+              <Messages state={state} intentions={intentions} />
             </div>
+            <div id="place" ref={place} className={styles.place}>
+              {state.register !== null && state.card === null && <RegisterNotices state={state} intentions={intentions} />}
+              <OpenPlace state={state} intentions={intentions} />
+            </div>
+          </main>
+          <footer className={styles.foot}>{CAUTION}</footer>
+          <div role="status" aria-live="polite">
+            <Heard>{state.announcement}</Heard>
           </div>
-        </ScrollMemory.Provider>
+        </div>
       </ShadeContext.Provider>
     </FluentProvider>
   );

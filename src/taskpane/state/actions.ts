@@ -7,15 +7,22 @@ import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LiftToWrite, WorkbookPort } from "../../excel/port";
 import { createReading, type Held } from "./read-workbook";
 import { type Judged, type PaneEvent, type Retry, shownLog } from "./state";
+import { whileHeard } from "./while-heard";
 
 export interface Intentions {
   readonly start: () => Promise<void>;
   readonly find: () => Promise<boolean>;
   readonly useSelection: () => Promise<boolean>;
   readonly readAgain: () => Promise<boolean>;
+  /** Reads the log on another sheet, by the sheet's name. */
+  readonly readSheet: (sheet: string) => Promise<boolean>;
   readonly build: () => Promise<boolean>;
   /** What the ribbon button does: find the log and write the register. */
   readonly rebuild: () => Promise<boolean>;
+  /** Writes the register's formulas again where they read #NAME?. */
+  readonly rewriteFormulas: () => Promise<void>;
+  /** Told when the pane is closed and opened: a closed pane judges nothing. */
+  readonly setShown: (shown: boolean) => void;
   readonly stop: () => void;
   readonly setBasis: (basis: readonly BasisId[]) => Promise<boolean>;
   readonly setHeading: (heading: string, field: FieldId | null | "as found") => Promise<boolean>;
@@ -38,11 +45,16 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const reading = createReading(port, held);
   let stopper: AbortController | null = null;
   let lastRow = 0;
+  let lastSheet = "";
   let lastLift: LiftToWrite | null = null;
   let lastFilter: readonly Decision[] = [];
 
   const find = (): Promise<boolean> => reading.read("auto", "find");
   const useSelection = (): Promise<boolean> => reading.read("selection", "selection");
+  const readSheet = (sheet: string): Promise<boolean> => {
+    lastSheet = sheet;
+    return reading.read({ sheet, address: "A1", how: "found", table: "" }, "sheet");
+  };
   const readAgain = (): Promise<boolean> => reading.read(get().log?.place ?? get().savedPlace ?? "auto", "again");
 
   /** Writes the register from the log as it stands now; `read` when it was read just before. */
@@ -56,12 +68,17 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
         const now = read ? log : await reading.logNow(log.place);
         tell({
           kind: "built",
-          result: await port.build(
-            now,
-            (progress) => {
-              tell({ kind: "progress", progress });
-            },
-            signal,
+          result: await whileHeard(
+            (heard) =>
+              port.build(
+                now,
+                (progress) => {
+                  heard();
+                  tell({ kind: "progress", progress });
+                },
+                signal,
+              ),
+            () => stopper?.abort(),
           ),
         });
       });
@@ -164,6 +181,8 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     watch: reading.watch,
     save: reading.save,
     house: makeHouseSheet,
+    sheet: () => readSheet(lastSheet),
+    formulas: reading.rewriteFormulas,
     lift: async () => {
       if (lastLift !== null) await writeLift(lastLift);
     },
@@ -174,8 +193,11 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     find,
     useSelection,
     readAgain,
+    readSheet,
     build,
     rebuild,
+    rewriteFormulas: reading.rewriteFormulas,
+    setShown: reading.setShown,
     stop: () => {
       if (stopper === null) return;
       stopper.abort();

@@ -3,12 +3,18 @@ import { HOUSE_SHEET } from "../../excel/kit/sheets";
 import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LogPlace } from "../../excel/log-place";
 import type { ReadLog, ReadRequest, WorkbookEvent, WorkbookPort } from "../../excel/port";
-import type { Failure, PaneEvent, PaneState, Retry } from "./state";
+import { createCellWatch } from "./cell-watch";
+import { type Failure, type PaneEvent, type PaneState, type Retry, shownLog } from "./state";
+import { createTypedRow } from "./typed-row";
 
 /** Cells often change in bursts: wait for the burst to end before reading again. */
 export const SETTLE_MS = 700;
 /** While a cell is being edited the workbook does not answer: ask again after this time. */
 export const EDITING_MS = 2000;
+/** A change whose look-up failed is looked up again after these times; the failure is told at once. */
+export const RETRY_MS: readonly number[] = [3000, 10_000, 30_000];
+/** Formulas that read #NAME? are written again so many times. */
+const REWRITES = 2;
 /** What the pane's work holds on to. */
 export interface Held {
   readonly get: () => PaneState;
@@ -25,6 +31,10 @@ export interface Reading {
   readonly save: () => Promise<void>;
   readonly watch: () => Promise<void>;
   readonly fail: (error: unknown, retry: Retry) => false;
+  /** Writes the register's formulas again, which puts #NAME? right when the functions came late. */
+  readonly rewriteFormulas: () => Promise<void>;
+  /** While the pane is closed nothing is judged; what changed meanwhile is read when it opens. */
+  readonly setShown: (shown: boolean) => void;
   readonly open: () => void;
   readonly end: () => Promise<void>;
 }
@@ -39,6 +49,16 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   let underWay: readonly string[] = [];
   let watching = false;
   let endWatch: (() => Promise<void>) | null = null;
+  let shown = true;
+  let retries = 0;
+  let rewrites = 0;
+  const typedRow = createTypedRow();
+  const cells = createCellWatch(() => {
+    const { register } = get();
+    if (register === null) return;
+    changed.add(register.log.place.sheet);
+    settle(0);
+  });
 
   const fail = (error: unknown, retry: Retry): false => {
     tell({ kind: "failed", failure: failureOf(error, retry) });
@@ -48,7 +68,20 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   const readRegister = async (mine: number, quiet: boolean): Promise<void> => {
     const { basis, asOf, log } = get();
     const found = await port.checkRegister(basis, asOf, log);
-    if (mine === turn) tell({ kind: "register read", found, quiet });
+    if (mine !== turn) return;
+    const sure = cells.saw(found?.check ?? null);
+    tell({ kind: "register read", found, quiet, sure });
+    if (found?.check.functionsMissing !== true) rewrites = 0;
+    else if (sure && rewrites < REWRITES) await rewriteFormulas();
+  };
+
+  const rewriteFormulas = async (): Promise<void> => {
+    rewrites += 1;
+    try {
+      await port.rewriteFormulas();
+    } catch (error) {
+      fail(error, "formulas");
+    }
   };
 
   const ask = (from: ReadRequest["from"]): Promise<ReadLog> => {
@@ -108,8 +141,9 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     underWay = [...sheets];
     changed.clear();
     // The house limits judge the log and the register, so an edit of them is an edit of both.
+    // A sheet without a name is gone, or could not be looked up: it may have been any of them.
     const isOver = (place: LogPlace): boolean =>
-      sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET);
+      sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET) || sheets.has("");
     try {
       if (log !== null && isOver(log.place))
         await readLog(log.place, mine, true).catch((error: unknown) => {
@@ -121,13 +155,20 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
         await readRegister(mine, true);
       if (mine !== turn) return;
       underWay = [];
+      if (retries > 0 && get().failure?.retry === "again") tell({ kind: "dismiss", what: "failure" });
+      retries = 0;
       tell({ kind: "waiting", on: false });
     } catch (error) {
       if (mine !== turn) return;
       if (error instanceof WorkbookError && error.kind === "editing") {
         tell({ kind: "waiting", on: true });
         settle(EDITING_MS);
-      } else fail(error, "again");
+      } else {
+        fail(error, "again");
+        const after = RETRY_MS[retries];
+        retries += 1;
+        if (after !== undefined) settle(after);
+      }
     }
   };
 
@@ -135,21 +176,34 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     if (timer !== null) clearTimeout(timer);
     timer = setTimeout(() => {
       timer = null;
-      void readQuietly();
+      if (shown) void readQuietly();
     }, after);
   };
 
+  /** The pane follows what is typed by hand, and stays with it where Enter moves the selection on. */
+  const onTyped = (sheetId: string, row: number): void => {
+    const place = shownLog(get())?.place;
+    if (place?.sheetId !== sheetId) return;
+    typedRow.typed(sheetId, row);
+    tell({ kind: "selected", sheet: place.sheet, row });
+  };
+
   const onWorkbook = (event: WorkbookEvent): void => {
+    if (event.kind === "typed") {
+      onTyped(event.sheetId, event.row);
+      return;
+    }
     const { log, register } = get();
     const isOn = (place: LogPlace | undefined): boolean =>
       place !== undefined && (event.sheet === place.sheet || (event.sheetId !== undefined && event.sheetId === place.sheetId));
     // A new name alone is told by no event: it shows when the selection moves on the sheet.
     const renamed = isOn(log?.place) && event.sheet !== "" && event.sheet !== log?.place.sheet;
-    if (event.kind === "selected") tell(event);
-    else if (event.sheet !== HOUSE_SHEET && !isOn(log?.place) && !isOn(register?.log.place)) return;
+    if (event.kind === "selected") {
+      if (shown && typedRow.follows(event.sheetId ?? event.sheet, event.row)) tell(event);
+    } else if (event.sheet !== "" && event.sheet !== HOUSE_SHEET && !isOn(log?.place) && !isOn(register?.log.place)) return;
     else if (log === null && register === null) return;
     else if (event.remote) {
-      tell({ kind: "changed elsewhere", sheet: event.sheet });
+      tell({ kind: "changed elsewhere", sheet: event.sheet === "" ? (shownLog(get())?.place.sheet ?? "") : event.sheet });
       return;
     }
     if (event.kind === "selected" && !renamed) return;
@@ -187,6 +241,12 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     save,
     watch,
     fail,
+    rewriteFormulas,
+    setShown: (on) => {
+      shown = on;
+      if (!on) cells.end();
+      else if (changed.size > 0 || underWay.length > 0) settle(0);
+    },
     open: () => {
       ended = false;
     },
@@ -194,6 +254,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
       ended = true;
       turn += 1;
       if (timer !== null) clearTimeout(timer);
+      cells.end();
       const ending = endWatch;
       endWatch = null;
       watching = false;

@@ -5,6 +5,7 @@ import type { HeadingChoices, ReadLog } from "../../excel/port";
 import type { ListName } from "../shared/list/entries";
 import { showCounts, showMade } from "../shared/words";
 import { changed } from "./lift-form";
+import { newRows, tellNewRows } from "./new-rows";
 import { rowInside } from "./row-inside";
 import { type Judged, type PaneEvent, type PaneState, shownLog } from "./state";
 
@@ -25,7 +26,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "no log":
       return { ...state, log: null, noLog: event.why, savedPlace: null, announcement: "No log." };
     case "register read":
-      return afterRegister(state, event.found, event.quiet);
+      return afterRegister({ ...state, cellsWrong: event.sure }, event.found, event.quiet);
     case "rest":
       return { ...state, work: { kind: "idle" } };
     case "failed":
@@ -114,10 +115,12 @@ function withNews(before: PaneState, after: PaneState, quiet: boolean): PaneStat
   const gone = after.card !== null && (moved || !shown?.report.items.some((item) => item.row === after.card?.row));
   const kept = gone ? { ...after, card: null } : after;
   if (shown === null) return kept;
+  const rows = newRows(after);
+  const news = rows.length > newRows(before).length ? `${tellNewRows(rows)}. ` : "";
   const was = shownLog(before);
   const said = showCounts(shown.report);
-  if (was !== null && showCounts(was.report) === said) return kept;
-  return { ...kept, announcement: `${quiet ? "The counts changed" : count(shown.report.items.length, "item")}: ${said}.` };
+  if (was !== null && showCounts(was.report) === said) return news === "" ? kept : { ...kept, announcement: news.trim() };
+  return { ...kept, announcement: `${news}${quiet ? "The counts changed" : count(shown.report.items.length, "item")}: ${said}.` };
 }
 /** The list that is open, and an open card, follow the row that is selected in the sheet; where no list is open, both stand on it. */
 function afterSelection(state: PaneState, sheet: string, row: number): PaneState {

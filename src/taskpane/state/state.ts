@@ -11,7 +11,8 @@ import type { Grouping, ListName } from "../shared/list/entries";
 import { type LiftChange, type LiftForm, NO_LIFT } from "./lift-form";
 
 /** What can be tried again after a failure. */
-export type Retry = "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift" | "house";
+export type Retry =
+  "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift" | "house" | "formulas" | "sheet";
 export interface Failure {
   readonly kind: WorkbookError["kind"] | "unknown";
   readonly message: string;
@@ -41,6 +42,8 @@ export interface PaneState {
   /** Sentence that says why there is no log, or "". */
   readonly noLog: string;
   readonly register: { readonly log: ReadLog; readonly check: RegisterCheck } | null;
+  /** True once the register's cells were found wrong twice: at first they may still be calculating. */
+  readonly cellsWrong: boolean;
   readonly judged: Judged;
   readonly work: Work;
   /** True while a quiet re-reading waits for a cell to be finished. */
@@ -72,7 +75,7 @@ export type PaneEvent =
   | { readonly kind: "reading" }
   | { readonly kind: "read"; readonly log: ReadLog; readonly quiet: boolean }
   | { readonly kind: "no log"; readonly why: string }
-  | { readonly kind: "register read"; readonly found: PaneState["register"]; readonly quiet: boolean }
+  | { readonly kind: "register read"; readonly found: PaneState["register"]; readonly quiet: boolean; readonly sure: boolean }
   | { readonly kind: "rest" }
   | { readonly kind: "failed"; readonly failure: Failure }
   | { readonly kind: "waiting"; readonly on: boolean }
@@ -112,6 +115,7 @@ export function firstState(asOf: number): PaneState {
     log: null,
     noLog: "",
     register: null,
+    cellsWrong: false,
     judged: "log",
     work: { kind: "idle" },
     waiting: false,

@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useSyncExternalStore } from "react";
 import type { WorkbookPort } from "../../excel/port";
 import { serialOfToday } from "../shared/days";
+import { onShown } from "../shared/visible";
 import { createIntentions, type Intentions } from "./actions";
 import { reduce } from "./reduce";
 import { firstState, type PaneEvent, type PaneState } from "./state";
@@ -31,7 +32,11 @@ export function usePane(port: WorkbookPort): { state: PaneState; intentions: Int
   const state = useSyncExternalStore(store.subscribe, store.get);
   useEffect(() => {
     void store.intentions.start();
-    return () => void store.intentions.end();
+    const stop = onShown(store.intentions.setShown);
+    return () => {
+      stop();
+      void store.intentions.end();
+    };
   }, [store]);
   return { state, intentions: store.intentions };
 }

@@ -1,13 +1,13 @@
 /**
- * A list that only draws the lines in sight, so that ten thousand items scroll as lightly as ten. The list itself holds the
- * focus; arrows move, Enter opens.
+ * A list that only draws the lines in sight, so that ten thousand items scroll as lightly as ten. It has no scrollbar of its
+ * own: it moves with the place that it stands in. The list itself holds the focus; arrows move, Enter opens.
  */
 import { makeStyles, mergeClasses, tokens } from "@fluentui/react-components";
-import { type KeyboardEvent, type ReactNode, useContext, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
+import { type KeyboardEvent, type ReactNode, useEffect, useLayoutEffect, useMemo, useRef, useState } from "react";
 import type { ItemResult } from "../../../engine/report/model";
 import { showNumber } from "../../../engine/words";
-import { ScrollMemory } from "../scroll";
-import type { Entry, ListName } from "./entries";
+import { scrollerOf } from "../scroll";
+import type { Entry } from "./entries";
 import { type TypeSize, USUAL } from "./type-size";
 import { layOut, linesBetween, nextItem } from "./window";
 
@@ -20,10 +20,8 @@ const SAMPLE = '"02/03/2026": day and month can be read both ways; write 2 Mar 2
 const useStyles = makeStyles({
   list: {
     position: "relative",
-    flex: "1 1 240px",
-    minHeight: "240px",
-    overflowY: "auto",
-    overflowX: "hidden",
+    flexGrow: 1,
+    flexShrink: 0,
     outlineStyle: "none",
     borderTop: `1px solid ${tokens.colorNeutralStroke2}`,
   },
@@ -54,26 +52,23 @@ const useStyles = makeStyles({
   second: { paddingLeft: "20px", color: tokens.colorNeutralForeground2 },
 });
 interface Props {
-  /** Under which its scroll position is kept. */
-  name: ListName;
   label: string;
   entries: readonly Entry[];
   heightOf: (item: ItemResult, type: TypeSize) => number;
   activeRow: number | null;
-  /** Take the focus when the list appears, with the active row in sight. Else it opens where it was left, and follows rows that are selected later. */
+  /** Take the focus when the list appears, with the active row in sight. Else the place opens where it was left, and the list follows rows that are selected later. */
   takeFocus: boolean;
   onStandOn: (row: number) => void;
   onOpen: (row: number) => void;
   children: (item: ItemResult, group: string) => ReactNode;
 }
-export function WindowedList({ name, label, entries, heightOf, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
+export function WindowedList({ label, entries, heightOf, activeRow, takeFocus, onStandOn, onOpen, children }: Props) {
   const styles = useStyles();
   const list = useRef<HTMLDivElement>(null);
   const [scroll, setScroll] = useState({ top: 0, height: 600 });
   const probe = useRef<HTMLDivElement>(null);
   const [type, setType] = useState(USUAL);
   const [focused, setFocused] = useState(false);
-  const memory = useContext(ScrollMemory);
   const followed = useRef(takeFocus ? null : activeRow);
   const layout = useMemo(() => layOut(entries, (item) => heightOf(item, type), type.name + AROUND_HEADING), [entries, heightOf, type]);
   const found = activeRow === null ? undefined : layout.lineOfRow.get(activeRow);
@@ -82,10 +77,13 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
 
   useLayoutEffect(() => {
     const box = list.current;
-    if (box === null) return;
-    box.scrollTop = memory.get(name) ?? 0;
+    const scroller = scrollerOf(box);
+    if (box === null || scroller === null) return;
+    const look = (): void => {
+      setScroll({ top: scroller.scrollTop - aboveOf(box, scroller), height: scroller.clientHeight || 600 });
+    };
     const measure = (): void => {
-      setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
+      look();
       setType((before) => {
         const now = typeSize(probe.current, box.clientWidth);
         return now === null || (now.name === before.name && now.line === before.line && now.letters === before.letters) ? before : now;
@@ -94,13 +92,21 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
     measure();
     const observer = new ResizeObserver(measure);
     observer.observe(box);
+    observer.observe(scroller);
     if (probe.current !== null) observer.observe(probe.current);
+    // A page that scrolls as a whole tells it on the document.
+    const onScroll = ({ target }: Event): void => {
+      if (target === scroller || target === document) look();
+    };
+    document.addEventListener("scroll", onScroll, true);
     return () => {
       observer.disconnect();
+      document.removeEventListener("scroll", onScroll, true);
     };
-  }, [memory, name]);
+  }, []);
 
-  useLayoutEffect(() => {
+  // After the place has gone back to where it was left.
+  useEffect(() => {
     if (followed.current !== null && followed.current === activeRow) return;
     followed.current = null;
     if (found !== undefined && list.current !== null) bringIntoSight(list.current, layout.tops[found] ?? 0, layout.tops[found + 1] ?? 0);
@@ -131,10 +137,6 @@ export function WindowedList({ name, label, entries, heightOf, activeRow, takeFo
       tabIndex={0}
       aria-label={label}
       aria-activedescendant={activeEntry === undefined ? undefined : `line-${activeEntry.key}`}
-      onScroll={({ currentTarget: box }) => {
-        memory.set(name, box.scrollTop);
-        setScroll({ top: box.scrollTop, height: box.clientHeight || 600 });
-      }}
       onKeyDown={onKeyDown}
       onFocus={() => {
         setFocused(true);
@@ -207,7 +209,17 @@ function typeSize(probe: HTMLElement | null, width: number): TypeSize | null {
     letters: Math.max(8, Math.floor((((width - BESIDE) * SAMPLE.length) / sample) * 0.97)),
   };
 }
+/** Pixels of the place that stand above the list's first line. */
+function aboveOf(box: HTMLElement, scroller: Element): number {
+  let top = 0;
+  for (let at: Element | null = box; at instanceof HTMLElement && at !== scroller; at = at.offsetParent) top += at.offsetTop;
+  return top;
+}
 function bringIntoSight(box: HTMLElement, top: number, bottom: number): void {
-  if (top < box.scrollTop) box.scrollTop = top;
-  else if (bottom > box.scrollTop + box.clientHeight) box.scrollTop = bottom - box.clientHeight;
+  const scroller = scrollerOf(box);
+  if (scroller === null) return;
+  const above = aboveOf(box, scroller);
+  const height = scroller.clientHeight || 600;
+  if (above + top < scroller.scrollTop) scroller.scrollTop = above + top;
+  else if (above + bottom > scroller.scrollTop + height) scroller.scrollTop = above + bottom - height;
 }
