@@ -83,8 +83,8 @@ export interface WorkbookPort {
   filterRegister(decisions: readonly string[]): Promise<void>;
   /** Writes the register's formulas that read #NAME? anew; returns how many. */
   rewriteFormulas(): Promise<number>;
-  /** Selects the row of an item in the sheet; `row` counts inside the place. */
-  show(place: LogPlace, row: number): Promise<void>;
+  /** Selects the row of an item in the sheet, or one cell of it; both count inside the place. */
+  show(place: LogPlace, row: number, column?: number): Promise<void>;
   /** Makes the sheet for the house's own limits; they are in force as soon as it is there. */
   makeHouseSheet(): Promise<void>;
   /** Writes a lift on its own sheet, anew each time. */

@@ -10,11 +10,12 @@ import { checkRegister, filterRegister } from "./register/check-register";
 import { rewriteFormulas } from "./register/rewrite-formulas";
 import { load, save } from "./settings";
 
-async function show(place: LogPlace, row: number): Promise<void> {
+async function show(place: LogPlace, row: number, column?: number): Promise<void> {
   await inWorkbook(async (context) => {
     const sheet = context.workbook.worksheets.getItem(place.sheetId ?? place.sheet);
     sheet.activate();
-    sheet.getRange(place.address).getRow(row).select();
+    const cells = sheet.getRange(place.address);
+    (column === undefined ? cells.getRow(row) : cells.getCell(row, column)).select();
     await context.sync();
   });
 }

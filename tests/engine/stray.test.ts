@@ -96,7 +96,7 @@ describe("rule sets that say nothing about a kind", () => {
     expect(silent.length).toBeGreaterThan(50);
     for (const [kind, basis] of silent) expect(judged(good(kind), basis).decision, `${kind} under ${basis}`).toBe("NO VERDICT");
     expect(judged(good("shackle"), "germany").reason).toContain(
-      "No rule set in force (germany) says anything about a shackle; choose one that does.",
+      "No rule set in force (Germany) says anything about a shackle; choose one that does.",
     );
   });
 });

@@ -111,7 +111,7 @@ describe("an item under each rule set alone", () => {
     const silence = silences(sets, "hook");
     expect(practice).toMatchObject({ silent: true, asFar: "KEEP" });
     expect(silence.filter((line) => /\bPractice\b/.test(line))).toEqual([
-      expect.stringMatching(/^Practice: in order as far as it goes; no limit for throat opening\.$/),
+      expect.stringMatching(/^Practice: in order, but it has no limit for throat opening\.$/),
     ]);
   });
 });
@@ -155,8 +155,8 @@ describe("equal answers", () => {
         "hook",
       ),
     ).toEqual([
-      "Practice, Strict: in order as far as it goes; no limit for deformation and twist.",
-      "Law: WATCH as far as it goes; no limit for deformation and twist.",
+      "Practice, Strict: in order, but it has no limit for deformation and twist.",
+      "Law: WATCH, but it has no limit for deformation and twist.",
       "ISO says nothing, or not enough, about a hook.",
     ]);
   });

@@ -51,7 +51,7 @@ describe("what the log lacks", () => {
     render(<Pane port={book} />);
     await screen.findByText("Log found");
     expect(lacks()).toEqual([
-      "4 items: kind not understood: Web slg (2), Swvl (1), blank (1).",
+      "4 items: kind not understood: “Web slg” on 2 rows, “Swvl” on 1 row, blank on 1 row.",
       "No column for the date of the last inspection: no due dates, no lift.",
       "4 hooks: no column for latch.",
     ]);
@@ -65,7 +65,7 @@ describe("what the log lacks", () => {
   it("names twelve kinds at most", () => {
     const items = Array.from({ length: 15 }, (_, row) => item(row, { id: String(row), gear: null, gearText: `kind ${String(row)}` }));
     expect(lacksOf(report(items, { headings: DATED }))[0]).toMatch(
-      /^15 items: kind not understood: kind 0 \(1\), .*kind 11 \(1\) and 3 more\.$/,
+      /^15 items: kind not understood: “kind 0” on 1 row, .*“kind 11” on 1 row and 3 more\.$/,
     );
   });
 });

@@ -41,13 +41,13 @@ describe("the scroll position", () => {
 
   it("is the same after Back, and the card starts on top", async () => {
     await go("Items");
-    scroll(place(), 1800);
+    scroll(place(), 1500);
     await user.click(screen.getByRole("option", { name: /TP-22 / }));
     expect(await screen.findByRole("article")).toBeVisible();
     expect(place().scrollTop).toBe(0);
     scroll(place(), 500);
     await user.click(screen.getByRole("button", { name: "Back" }));
-    expect(place().scrollTop).toBe(1800);
+    expect(place().scrollTop).toBe(1500);
     expect(screen.getByRole("option", { selected: true })).toHaveTextContent("TP-22");
   });
 

@@ -1,7 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { type FieldId } from "../../src/engine/columns";
+import { type ItemResult } from "../../src/engine/report/model";
 import { doubled } from "../../src/taskpane/log/doubled";
 import { dueEntries } from "../../src/taskpane/due/due-entries";
+import { questionsOf } from "../../src/taskpane/log/questions";
 import { matching } from "../../src/taskpane/shared/list/entries";
+import { byGear, byPlace, narrowed } from "../../src/taskpane/shared/list/narrowed";
+import { unbroken } from "../../src/taskpane/shared/unbroken";
 import { rowInside } from "../../src/taskpane/state/row-inside";
 import { usableFirst } from "../../src/taskpane/lift/usable-first";
 import { worstFirst } from "../../src/taskpane/items/order";
@@ -80,7 +85,7 @@ describe("the gear for a lift", () => {
 
 describe("the due list", () => {
   const texts = (grouping: "none" | "place" | "kind", states: Parameters<typeof dueEntries>[1] = []): string[] =>
-    dueEntries(report(), states, grouping).map((entry) => (entry.kind === "heading" ? `${entry.text} ${entry.count}` : entry.item.id));
+    dueEntries(ITEMS, states, grouping).map((entry) => (entry.kind === "heading" ? `${entry.text} ${entry.count}` : entry.item.id));
 
   it("goes from overdue to no date, the earliest first", () => {
     expect(texts("none")).toEqual(["Overdue 2", "TP-4", "TP-2", "Due soon 1", "TP-3", "Later 1", "TP-1", "No date 1", "TP-5"]);
@@ -92,8 +97,69 @@ describe("the due list", () => {
   });
 
   it("names the missing place", () => {
-    const one = report([item(1, { id: "x", place: "" })]);
-    expect(dueEntries(one, [], "place")[1]).toMatchObject({ text: "No place given" });
+    expect(dueEntries([item(1, { id: "x", place: "" })], [], "place")[1]).toMatchObject({ text: "No place given" });
+  });
+});
+
+describe("items of one place and one kind", () => {
+  const GEAR = [
+    item(1, { id: "a", place: "Gantry", decision: "REMOVE" }),
+    item(2, { id: "b", place: "gantry", decision: "KEEP", dueState: "OVERDUE" }),
+    item(3, { id: "c", place: "Slipway", gear: "shackle", decision: "KEEP", tagged: true }),
+    item(4, { id: "d", place: "", gear: null, gearText: "Ladder, 5 m", decision: "NO VERDICT" }),
+  ];
+
+  it("are counted by place, with those out and late; letters' size makes no difference", () => {
+    expect(byPlace(GEAR)).toEqual([
+      { name: "", items: 1, out: 1, late: 0 },
+      { name: "Gantry", items: 2, out: 1, late: 1 },
+      { name: "Slipway", items: 1, out: 1, late: 0 },
+    ]);
+    expect(byGear(GEAR).map(({ name, items }) => [name, items])).toEqual([
+      ["hook", 2],
+      ["Ladder, 5 m", 1],
+      ["shackle", 1],
+    ]);
+  });
+
+  it("are picked by both, and all are the very same list", () => {
+    expect(ids(narrowed(GEAR, { place: "Gantry", gear: "hook" }))).toEqual(["a", "b"]);
+    expect(ids(narrowed(GEAR, { place: "", gear: null }))).toEqual(["d"]);
+    expect(narrowed(GEAR, { place: null, gear: null })).toBe(GEAR);
+  });
+});
+
+describe("columns that are not understood", () => {
+  const asking = (row: number, ...cells: [column: number, heading: string, text: string, proposal?: FieldId][]): ItemResult => ({
+    ...item(row, { id: String(row) }),
+    besides: {
+      open: cells.map(([column, heading, text, proposal = null]) => ({ column, heading, text, proposal })),
+      earlier: [],
+    },
+  });
+
+  it("ask once each, with the items they hold up and their first different cells, in the order of the columns", () => {
+    const items = [
+      asking(1, [9, "Failed", "no"], [4, "Cracks nil", "yes", "cracks"]),
+      asking(2, [9, "Failed", "yes"]),
+      asking(3, [9, "Failed", "no"]),
+      item(4, { id: "4" }),
+    ];
+    expect(questionsOf({ items })).toEqual([
+      { column: 4, heading: "Cracks nil", proposal: "cracks", samples: ["yes"], items: 1 },
+      { column: 9, heading: "Failed", proposal: null, samples: ["no", "yes"], items: 3 },
+    ]);
+    expect(questionsOf({ items: ITEMS })).toEqual([]);
+  });
+});
+
+describe("a figure and its sign", () => {
+  it.each([
+    ["5 % of as-new, at most 1/4 in", "5\u00a0% of as-new, at most 1/4\u00a0in"],
+    ["Twist 4 degrees, out above 0 degrees", "Twist 4\u00a0degrees, out above 0\u00a0degrees"],
+    ["11 in a lay, 10 inside", "11\u00a0in a lay, 10 inside"],
+  ])("stay on one line: %s", (text, shown) => {
+    expect(unbroken(text)).toBe(shown);
   });
 });
 

@@ -72,6 +72,8 @@ export interface Finding {
   readonly watched?: boolean;
   /** Share of the allowance used: 1 is at the limit. Null for observations and missing readings. */
   readonly share: number | null;
+  /** How much change the limit allows, in the reading's own unit: tells limits of one check apart where nothing is used yet. Judges nothing. */
+  readonly allows?: number;
   /** The dimension, angle or count at which the part comes out, such as "above 2.1 in". */
   readonly comesOut: string | null;
   /** What the gauge reads to, and the reading that would settle it; null where none can. */

@@ -1,7 +1,7 @@
 /** Every criterion in force against one figure. */
 import type { Decision } from "../decision";
 import type { Check } from "../gear/kind";
-import { ZERO } from "../numbers/exact";
+import { toNumber, ZERO } from "../numbers/exact";
 import { showFloor } from "../numbers/lengths";
 import type { Criterion } from "../rules/criterion";
 import { cite } from "../rules/documents";
@@ -87,6 +87,7 @@ export function meet(check: Check, figure: Figure, criterion: Criterion, allowed
     ...(criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond && { watched: true }),
     ...(gauge && { gauge: { reads: figure.gauge, settledBy } }),
     limit: allowed.rule,
+    allows: toNumber(allowed.allowance),
     share: met.share,
     comesOut,
     basis: criterion.basis,

@@ -1,6 +1,7 @@
 /** The words of a finding and of a verdict, made last and only here: one template for each reason, from its facts. */
 import { field } from "../columns";
 import type { Decision } from "../decision";
+import { BASES } from "../rules/rule-sets";
 import { capital, percent } from "../words";
 import type { Finding, Why } from "./finding";
 
@@ -68,7 +69,8 @@ function limit(f: Finding): string {
   const rule = f.limit ?? "";
   return comesOut.includes(rule) ? `${leadsTo(f)} ${comesOut}` : `${leadsTo(f)} ${comesOut} (${rule})`;
 }
-const cited = (f: Finding): string => `[${f.basis ?? ""}: ${f.source ?? ""}]`;
+/** The rule set by its name, as people choose it. */
+const cited = (f: Finding): string => `[${f.basis === null ? "" : BASES[f.basis].name}: ${f.source ?? ""}]`;
 const used = (f: Finding): string => (f.share === null || f.share === 0 ? "" : `, ${percent(f.share)} of the allowance used`);
 /** The reading that is nearest to its limit, where all others are in order as well. */
 const nearest = (f: Finding): string => (f.why === "limit" && f.decision === "KEEP" ? met(f, "is nearest to its limit") : sentenceOf(f));

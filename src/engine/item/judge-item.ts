@@ -15,7 +15,7 @@ import { readDate } from "../reading/date";
 import { type Length, readLength } from "../reading/length";
 import { readText } from "../reading/text";
 import type { HouseLimits } from "../rules/house-limits";
-import { type BasisId, inForce } from "../rules/rule-sets";
+import { BASES, type BasisId, inForce } from "../rules/rule-sets";
 import { ahead, later } from "./day";
 import { withPublishedSizes } from "./published-sizes";
 import { wordFindings } from "./remarks";
@@ -38,7 +38,7 @@ function dateFinding(cells: Cells, asOf: number | null): Finding | null {
 /** Rule sets that have no limit at all for the kind pass nothing. */
 function ruleFinding({ kind, bases, house }: Situation): Finding | null {
   if (kind.criteria.some((c) => c.status !== "unconfirmed" && bases.has(c.basis)) || house?.criteria.has(kind.id) === true) return null;
-  return ofItem("rules", "NO VERDICT", "rules", { label: kind.id, because: [...bases].join(", "), type: "choose one that does" });
+  return ofItem("rules", "NO VERDICT", "rules", { label: kind.id, because: [...bases].map((id) => BASES[id].name).join(", "), type: "choose one that does" });
 }
 /** Another part of the assembly was found stretched: out of use until this one has been looked at after that day. */
 function overloadFinding(cells: Cells, asOf: number | null): Finding | null {

@@ -50,10 +50,13 @@ export function missingOf(kind: GearKind, cells: Cells, findings: readonly Findi
         .map((id) => `${check.name} (${cells.heading(id)})`),
     );
 }
-/** Worst first; of equals the one nearest to its limit, then the one with a limit. */
+/** Worst first; of equals the one nearest to its limit, then the one with a limit, then the strictest: nothing used uses no share of any. */
 function order(a: Finding, b: Finding): number {
   return (
-    rank(a.decision) - rank(b.decision) || Number(b.criterion !== null) - Number(a.criterion !== null) || (b.share ?? -1) - (a.share ?? -1)
+    rank(a.decision) - rank(b.decision) ||
+    Number(b.criterion !== null) - Number(a.criterion !== null) ||
+    (b.share ?? -1) - (a.share ?? -1) ||
+    (a.check === b.check ? (a.allows ?? 0) - (b.allows ?? 0) : 0)
   );
 }
 /** What is known of an item beside its findings. */

@@ -2,6 +2,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import type { Finding } from "../../engine/check/finding";
 import { useDecisionTints } from "../shared/shade";
+import { unbroken } from "../shared/unbroken";
 import { limitWord, percentUsed } from "./percent";
 
 /** Where the limit stands on the bar, in percent of its width; the rest is beyond. */
@@ -45,8 +46,8 @@ export function CheckBar({ finding }: { finding: Finding }) {
       aria-label={`${finding.check}: ${now}, ${finding.countsFrom === undefined ? "" : `${start}, `}${out}; ${share}`}
     >
       <div className={styles.row} aria-hidden="true">
-        <span className={styles.now}>{now}</span>
-        <span>{share}</span>
+        <span className={styles.now}>{unbroken(now)}</span>
+        <span>{unbroken(share)}</span>
       </div>
       <div className={styles.track} aria-hidden="true">
         <div className={styles.beyond} style={{ left: `${String(LIMIT_AT)}%` }} />
@@ -54,8 +55,8 @@ export function CheckBar({ finding }: { finding: Finding }) {
         <div className={styles.limit} style={{ left: `${String(LIMIT_AT)}%` }} />
       </div>
       <div className={styles.row} aria-hidden="true">
-        <span className={styles.quiet}>{start}</span>
-        <span className={styles.out}>{out}</span>
+        <span className={styles.quiet}>{unbroken(start)}</span>
+        <span className={styles.out}>{unbroken(out)}</span>
       </div>
     </div>
   );

@@ -6,6 +6,7 @@ import { BASES } from "../../engine/rules/rule-sets";
 import { capital } from "../../engine/words";
 import { DecisionChip } from "../shared/Chip";
 import { useDecisionTints } from "../shared/shade";
+import { unbroken } from "../shared/unbroken";
 import { CheckBar } from "./CheckBar";
 import { limitWords } from "./direction";
 import type { CheckGroup } from "./group-checks";
@@ -33,9 +34,9 @@ interface Props {
   /** Findings on the section at right angles. */
   across: ReadonlySet<Finding>;
   /** True where the card has said the sentence already. */
-  told: boolean;
+  saidAbove: boolean;
 }
-export function CheckView({ group, number, gear, across, told }: Props) {
+export function CheckView({ group, number, gear, across, saidAbove }: Props) {
   const styles = useStyles();
   const { first, others } = group;
   const { mark } = useDecisionTints()[first.decision];
@@ -52,11 +53,11 @@ export function CheckView({ group, number, gear, across, told }: Props) {
         <DecisionChip decision={first.decision} />
       </div>
       <CheckBar finding={first} />
-      {!told && <p className={styles.text}>{sentenceOf(first)}</p>}
+      {!saidAbove && <p className={styles.text}>{unbroken(sentenceOf(first))}</p>}
       {lines.size > 0 && (
         <ul className={styles.others} aria-label={`Other limits for ${group.check}`}>
           {[...lines].map((line) => (
-            <li key={line}>{line}</li>
+            <li key={line}>{unbroken(line)}</li>
           ))}
         </ul>
       )}

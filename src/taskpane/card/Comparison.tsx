@@ -7,6 +7,7 @@ import { compareBases } from "../../engine/report/compare-rules";
 import type { ItemResult } from "../../engine/report/model";
 import { DecisionChip } from "../shared/Chip";
 import { Folded } from "../shared/Section";
+import { unbroken } from "../shared/unbroken";
 import { kindOf } from "../shared/words";
 import { answers, silences } from "./rule-set-answers";
 
@@ -45,7 +46,7 @@ export function Comparison({ item, headings, asOf }: Props) {
             <span>Under any rules</span>
             <DecisionChip decision={finding.decision} />
           </div>
-          <p className={styles.why}>{sentenceOf(finding)}</p>
+          <p className={styles.why}>{unbroken(sentenceOf(finding))}</p>
         </div>
       ))}
       <ul className={styles.list} aria-label="What each rule set says">
@@ -55,7 +56,7 @@ export function Comparison({ item, headings, asOf }: Props) {
               <span>{names}</span>
               <DecisionChip decision={decision} />
             </div>
-            {sentence !== "" && <p className={styles.why}>{sentence}</p>}
+            {sentence !== "" && <p className={styles.why}>{unbroken(sentence)}</p>}
           </li>
         ))}
       </ul>

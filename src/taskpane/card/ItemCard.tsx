@@ -10,12 +10,15 @@ import { capital, count } from "../../engine/words";
 import { DecisionChip, DueChip } from "../shared/Chip";
 import { dueText } from "../shared/due-text";
 import { Section } from "../shared/Section";
+import { unbroken } from "../shared/unbroken";
 import { kindOf, nameOf } from "../shared/words";
 import { CheckView } from "./CheckView";
 import { Comparison } from "./Comparison";
 import { acrossIn } from "./direction";
 import { factsOf } from "./facts";
 import { groupChecks, numberParts } from "./group-checks";
+import { neededCells } from "./needed-cells";
+import { NeededCells } from "./NeededCells";
 import { PartPicture } from "./PartPicture";
 
 const useStyles = makeStyles({
@@ -57,7 +60,8 @@ interface Props {
   item: ItemResult;
   report: Pick<Report, "headings" | "asOf" | "basis">;
   onBack: () => void;
-  onShow: () => void;
+  /** Selects the item's row in the sheet, or one cell of it. */
+  onShow: (column?: number) => void;
 }
 export function ItemCard({ item, report, onBack, onShow }: Props) {
   const styles = useStyles();
@@ -67,8 +71,11 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
   const parts = numberParts(verdict);
   const groups = groupChecks(verdict);
   const lead = leadOf(verdict.decision, verdict.parts);
+  const needed = useMemo(() => neededCells(item, report), [item, report]);
   const across = useMemo(() => acrossIn(verdict), [verdict]);
-  const about = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`].filter((text) => text !== "").join(", ");
+  const kindAndPlace = [kindOf(item), item.place, item.assembly === "" ? "" : `part of ${item.assembly}`]
+    .filter((text) => text !== "")
+    .join(", ");
   useEffect(() => {
     title.current?.focus();
   }, []);
@@ -83,22 +90,28 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
         <Button appearance="subtle" className={styles.back} icon={<ArrowLeft16Regular />} onClick={onBack}>
           Back
         </Button>
-        <Button onClick={onShow}>Show in the sheet</Button>
+        <Button
+          onClick={() => {
+            onShow();
+          }}
+        >
+          Show in the sheet
+        </Button>
       </div>
       <div className={styles.head}>
         <h2 id="card-title" ref={title} tabIndex={-1} className={styles.title}>
           {nameOf(item)}
         </h2>
-        <p className={styles.about}>{about}</p>
+        <p className={styles.about}>{kindAndPlace}</p>
         <div className={styles.chips}>
-          <DecisionChip decision={verdict.decision} />
+          <DecisionChip decision={verdict.decision} late={item.dueState === "OVERDUE"} />
           <DueChip state={item.dueState} day={item.nextDue} quiet={item.tagged || outOfUse(verdict.decision)} />
           {item.tagged && <b>Tagged out</b>}
         </div>
         <p className={styles.text}>
           <b>{actionOf(item)}</b>
         </p>
-        <p className={styles.text}>{lead}</p>
+        <p className={styles.text}>{unbroken(lead)}</p>
         <dl className={styles.facts}>
           {factsOf(item, report).map(({ name, text }) => (
             <Fragment key={name}>
@@ -109,15 +122,7 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
         </dl>
       </div>
       <PartPicture gear={item.gear} parts={parts} />
-      {verdict.missing.length > 0 && (
-        <Section title="Still missing">
-          <ul className={styles.small}>
-            {verdict.missing.map((missing) => (
-              <li key={missing}>{capital(missing)}</li>
-            ))}
-          </ul>
-        </Section>
-      )}
+      <NeededCells cells={needed} onShow={onShow} />
       <Section title="Checks" aside={count(groups.length, "check")}>
         <ul className={styles.checks}>
           {groups.map((group) => (
@@ -127,7 +132,7 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
               number={parts.find((part) => part.part === group.part)?.number}
               gear={item.gear}
               across={across}
-              told={group.first === verdict.parts.lead}
+              saidAbove={group.first === verdict.parts.lead}
             />
           ))}
         </ul>
@@ -136,7 +141,7 @@ export function ItemCard({ item, report, onBack, onShow }: Props) {
         <Section title="Notes">
           <ul className={styles.small}>
             {verdict.notes.map((text) => (
-              <li key={text}>{text}</li>
+              <li key={text}>{unbroken(text)}</li>
             ))}
           </ul>
         </Section>

@@ -9,6 +9,8 @@ import { showDay } from "../shared/days";
 import { EmptyFilter } from "../shared/list/EmptyFilter";
 import type { Grouping } from "../shared/list/entries";
 import type { TypeSize } from "../shared/list/type-size";
+import { NarrowBy } from "../shared/list/NarrowBy";
+import { countDue, narrowed } from "../shared/list/narrowed";
 import { WindowedList } from "../shared/list/WindowedList";
 import { DUE_NAMES } from "../shared/words";
 import type { Intentions } from "../state/actions";
@@ -28,17 +30,19 @@ const useStyles = makeStyles({
 export function DueView({ state, shown, intentions }: { state: PaneState; shown: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const { report } = shown;
-  const entries = useMemo(() => dueEntries(report, state.dueStates, state.grouping), [report, state.dueStates, state.grouping]);
+  const here = useMemo(() => narrowed(report.items, state.narrowing), [report, state.narrowing]);
+  const due = useMemo(() => (here === report.items ? report.due : countDue(here)), [here, report]);
+  const entries = useMemo(() => dueEntries(here, state.dueStates, state.grouping), [here, state.dueStates, state.grouping]);
   const service = useMemo(() => serviceNote(report.items), [report]);
   const heightOf = useCallback((item: ItemResult, type: TypeSize) => dueRowHeight(item, report.asOf, type), [report.asOf]);
   const out = useMemo(() => lateAndOut(report.items), [report]);
-  const narrowed = state.dueStates.length > 0;
+  const filtered = state.dueStates.length > 0 || here !== report.items;
   const chosen = state.dueStates.map((one) => DUE_NAMES[one].toLowerCase()).join(" or ");
   return (
     <div className={styles.view}>
       <div className={styles.tools}>
         <DueButtons
-          due={report.due}
+          due={due}
           pressed={state.dueStates}
           onPress={(one) => {
             intentions.tell({ kind: "due state", state: one });
@@ -51,6 +55,13 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
           </p>
         )}
         {service !== "" && <p className={styles.note}>{service}</p>}
+        <NarrowBy
+          items={report.items}
+          narrowing={state.narrowing}
+          onNarrow={(narrowing) => {
+            intentions.tell({ kind: "narrow", narrowing });
+          }}
+        />
         <div className={styles.row}>
           <Label htmlFor="grouping">Group by</Label>
           <Select
@@ -73,8 +84,8 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
       {entries.length === 0 ? (
         <EmptyFilter
           takeFocus={state.returning}
-          text={narrowed ? `Nothing is ${chosen}.` : "There is no item in this log."}
-          {...(narrowed
+          text={filtered ? (chosen === "" ? "No item matches." : `Nothing is ${chosen}.`) : "There is no item in this log."}
+          {...(filtered
             ? {
                 onClear: () => {
                   intentions.tell({ kind: "all due states" });

@@ -1,18 +1,16 @@
 import type { DueState } from "../../engine/due/intervals";
-import type { ItemResult, Report } from "../../engine/report/model";
+import type { ItemResult } from "../../engine/report/model";
 import { type Entry, type Grouping, keyOf } from "../shared/list/entries";
 import { DUE_NAMES, DUE_STATES, kindOf } from "../shared/words";
 
 /** The due list: by state, then by place or kind when asked; the earliest date first. */
-export function dueEntries(report: Report, states: readonly DueState[], grouping: Grouping): Entry[] {
+export function dueEntries(items: readonly ItemResult[], states: readonly DueState[], grouping: Grouping): Entry[] {
   const wanted = DUE_STATES.filter((state) => states.length === 0 || states.includes(state));
   return wanted.flatMap((state) => {
-    const items = report.items
-      .filter((item) => item.dueState === state)
-      .sort((a, b) => (a.nextDue ?? 0) - (b.nextDue ?? 0) || a.row - b.row);
-    if (items.length === 0) return [];
+    const those = items.filter((item) => item.dueState === state).sort((a, b) => (a.nextDue ?? 0) - (b.nextDue ?? 0) || a.row - b.row);
+    if (those.length === 0) return [];
     const name = DUE_NAMES[state];
-    return [{ kind: "heading", key: state, text: name, count: items.length, level: 1 } as const, ...grouped(items, grouping, name)];
+    return [{ kind: "heading", key: state, text: name, count: those.length, level: 1 } as const, ...grouped(those, grouping, name)];
   });
 }
 function grouped(items: readonly ItemResult[], grouping: Grouping, state: string): Entry[] {

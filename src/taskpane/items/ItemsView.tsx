@@ -6,6 +6,8 @@ import { showNumber } from "../../engine/words";
 import type { ReadLog } from "../../excel/port";
 import { EmptyFilter } from "../shared/list/EmptyFilter";
 import { itemEntries, matching } from "../shared/list/entries";
+import { NarrowBy } from "../shared/list/NarrowBy";
+import { countDecisions, narrowed } from "../shared/list/narrowed";
 import { WindowedList } from "../shared/list/WindowedList";
 import type { Intentions } from "../state/actions";
 import type { PaneState } from "../state/state";
@@ -24,10 +26,12 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
   const styles = useStyles();
   const { report } = shown;
   const search = useDeferredValue(state.search);
-  const sorted = useMemo(() => worstFirst(report.items), [report]);
+  const here = useMemo(() => narrowed(report.items, state.narrowing), [report, state.narrowing]);
+  const counts = useMemo(() => (here === report.items ? report.counts : countDecisions(here)), [here, report]);
+  const sorted = useMemo(() => worstFirst(here), [here]);
   const items = useMemo(() => matching(sorted, state.decisions, search), [sorted, state.decisions, search]);
   const entries = useMemo(() => itemEntries(items), [items]);
-  const narrowed = state.decisions.length > 0 || state.search !== "";
+  const filtered = state.decisions.length > 0 || state.search !== "" || here !== report.items;
   const view = useRef<HTMLDivElement>(null);
   const toList = (): void => {
     (view.current?.querySelector<HTMLElement>("[role=listbox]") ?? view.current?.querySelector("input"))?.focus();
@@ -36,10 +40,17 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
     <div ref={view} className={styles.view}>
       <div className={styles.tools}>
         <DecisionButtons
-          counts={report.counts}
+          counts={counts}
           pressed={state.decisions}
           onPress={(decision) => {
             intentions.tell({ kind: "decision", decision });
+          }}
+        />
+        <NarrowBy
+          items={report.items}
+          narrowing={state.narrowing}
+          onNarrow={(narrowing) => {
+            intentions.tell({ kind: "narrow", narrowing });
           }}
         />
         <SearchBox
@@ -53,7 +64,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
         />
         <div className={styles.row}>
           <span role="status" className={styles.shown}>
-            {narrowed
+            {filtered
               ? `${showNumber(items.length)} of ${showNumber(report.items.length)} items, ${state.search === "" ? "worst first" : "those whose id matches first"}`
               : `${showNumber(items.length)} items, worst first`}
           </span>
@@ -63,8 +74,8 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
       {items.length === 0 ? (
         <EmptyFilter
           takeFocus={state.returning}
-          text={narrowed ? "No item matches." : "There is no item in this log."}
-          {...(narrowed
+          text={filtered ? "No item matches." : "There is no item in this log."}
+          {...(filtered
             ? {
                 onClear: () => {
                   intentions.tell({ kind: "all decisions" });

@@ -89,7 +89,7 @@ export function GearPicker({ form, report, takeFocus, onChange }: Props) {
               />
               <span className={styles.chips}>
                 <IdleChip why={standsIdle(item, report.asOf)} />
-                <DecisionChip decision={item.verdict.decision} />
+                <DecisionChip decision={item.verdict.decision} late={item.dueState === "OVERDUE"} />
               </span>
             </li>
           ))}

@@ -5,6 +5,7 @@ import { type Decision, SYMBOLS } from "../../engine/decision";
 import { type HookupDecision, type HookupLine, type HookupResult, marginPercent } from "../../engine/lift/judge-lift";
 import { showLoad } from "../../engine/reading/load";
 import { useDecisionTints } from "../shared/shade";
+import { unbroken } from "../shared/unbroken";
 
 /** Where the rated load stands on the bar, in percent of its width; the rest is beyond. */
 const RATED_AT = 76;
@@ -111,7 +112,7 @@ export function LiftTable({ result, carries }: Props) {
 }
 /** "18 % left", "12 % too much". */
 export function leftWords(used: number): string {
-  return used > 1 ? `${String(Math.ceil((used - 1) * 100 - 1e-9))} % too much` : `${marginPercent(1 - used)} left`;
+  return unbroken(used > 1 ? `${String(Math.ceil((used - 1) * 100 - 1e-9))} % too much` : `${marginPercent(1 - used)} left`);
 }
 function LineBar({ line, carries, weakest }: { line: HookupLine; carries: boolean; weakest: boolean }) {
   const styles = useStyles();

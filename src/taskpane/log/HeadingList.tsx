@@ -7,12 +7,11 @@ import { TAKES } from "../../engine/pages/about-columns";
 import type { Report } from "../../engine/report/model";
 import type { HeadingChoices } from "../../excel/port";
 import { Folded } from "../shared/Section";
+import { CHOICES } from "./choices";
 import { doubled } from "./doubled";
 
 /** Without these nothing can be told apart, judged or given a date. */
 const NEEDED: readonly FieldId[] = ["id", "gear", "inspected"];
-/** Worked out by the add-in, so no heading of a log is read as it. */
-const CHOICES = FIELD_IDS.filter((id) => id !== "overload");
 const useStyles = makeStyles({
   table: {
     width: "100%",

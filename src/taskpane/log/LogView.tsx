@@ -13,6 +13,8 @@ import { BuildResultPanel } from "./BuildResultPanel";
 import { HeadingList } from "./HeadingList";
 import { lacksOf, sameIds } from "./lacks";
 import { Start } from "./NoLog";
+import { Questions } from "./Questions";
+import { questionsOf } from "./questions";
 import { SameIds } from "./SameIds";
 
 const useStyles = makeStyles({
@@ -44,6 +46,8 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   const used = report.headings.filter((heading) => heading.field !== null || heading.also !== null).length;
   const lacks = lacksOf(report);
   const twice = report.problems.length > 0 ? sameIds(report.items) : [];
+  const questions = questionsOf(report);
+  const aside = report.headings.filter(({ state: its }) => its === "set aside").map(({ heading }) => heading);
   const nothing = report.items.length === 0;
   return (
     <div className={styles.view}>
@@ -85,6 +89,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
           </p>
         )}
       </Section>
+      <Questions questions={questions} disabled={state.work.kind !== "idle"} onAnswer={(answers) => void intentions.setHeadings(answers)} />
       {report.problems.length > 0 && (
         <Section title="Put right first">
           <CappedList
@@ -104,6 +109,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
           <CappedList label="What this log does not hold" entries={lacks} render={(sentence) => sentence} />
         </Section>
       )}
+      {aside.length > 0 && <p className={styles.text}>Set aside, so not judged: {aside.join(", ")}.</p>}
       <BuildBar state={state} log={log} intentions={intentions} />
       <HeadingList
         key={log.place.sheet}

@@ -22,13 +22,14 @@ const useStyles = makeStyles({
   },
   quiet: { fontWeight: tokens.fontWeightRegular, color: tokens.colorNeutralForeground2, border: `1px solid ${tokens.colorNeutralStroke2}` },
 });
-export function DecisionChip({ decision }: { decision: Decision }) {
+/** With `late` it also says that the inspection is late: "KEEP, late". */
+export function DecisionChip({ decision, late = false }: { decision: Decision; late?: boolean }) {
   const styles = useStyles();
   const { fill, ink } = useDecisionTints()[decision];
   return (
     <span className={styles.chip} style={{ backgroundColor: fill, color: ink }}>
       <span aria-hidden="true">{SYMBOLS[decision]}</span>
-      {decision}
+      {late ? `${decision}, late` : decision}
     </span>
   );
 }

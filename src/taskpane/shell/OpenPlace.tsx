@@ -30,7 +30,7 @@ export function OpenPlace({ state, intentions }: { state: PaneState; intentions:
         onBack={() => {
           intentions.tell({ kind: "back" });
         }}
-        onShow={() => void intentions.show(item.row)}
+        onShow={(column) => void intentions.show(item.row, column)}
       />
     );
   }

@@ -2,6 +2,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 import { ABOUT } from "../../engine/pages/about-rules";
 import { cite, type SourceKey, SOURCES } from "../../engine/rules/documents";
+import { unbroken } from "../shared/unbroken";
 import { byDocument } from "./group";
 
 const useStyles = makeStyles({
@@ -47,8 +48,8 @@ export function DocumentLines({ lines }: { lines: readonly DocumentLine[] }) {
       <ul className={styles.lines}>
         {group.map((line, index) => (
           <li key={index} className={styles.line}>
-            {line.text}
-            {line.remark !== "" && <div className={styles.quiet}>{line.remark}</div>}
+            {unbroken(line.text)}
+            {line.remark !== "" && <div className={styles.quiet}>{unbroken(line.remark)}</div>}
           </li>
         ))}
       </ul>

@@ -26,12 +26,15 @@ export interface Intentions {
   readonly stop: () => void;
   readonly setBasis: (basis: readonly BasisId[]) => Promise<boolean>;
   readonly setHeading: (heading: string, field: FieldId | null | "as found") => Promise<boolean>;
+  /** What several headings mean, in one answer: a field, or null for "not judged". */
+  readonly setHeadings: (answers: readonly { readonly heading: string; readonly field: FieldId | null }[]) => Promise<boolean>;
   readonly setAsOf: (asOf: number, chosen: boolean) => Promise<boolean>;
   readonly judge: (judged: Judged) => void;
   readonly filterRegister: (decisions: readonly Decision[]) => Promise<void>;
   /** Selects the item's row in the sheet and opens its card. */
   readonly open: (row: number, from: "items" | "due") => Promise<void>;
-  readonly show: (row: number) => Promise<void>;
+  /** Selects a row in the sheet, or one cell of it; both count inside the place that was read. */
+  readonly show: (row: number, column?: number) => Promise<void>;
   /** Puts a lift on its own sheet, with live formulas. */
   readonly writeLift: (lift: LiftToWrite) => Promise<void>;
   /** Makes the sheet for the house's own limits, then reads the log again under them. */
@@ -45,6 +48,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   const reading = createReading(port, held);
   let stopper: AbortController | null = null;
   let lastRow = 0;
+  let lastColumn: number | undefined;
   let lastSheet = "";
   let lastLift: LiftToWrite | null = null;
   let lastFilter: readonly Decision[] = [];
@@ -102,12 +106,12 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
-  const show = async (row: number): Promise<void> => {
+  const show = async (row: number, column?: number): Promise<void> => {
     const place = shownLog(get())?.place;
     if (place === undefined) return;
-    lastRow = row;
+    [lastRow, lastColumn] = [row, column];
     try {
-      await port.show(place, row);
+      await port.show(place, row, column);
     } catch (error) {
       reading.fail(error, "show");
     }
@@ -177,7 +181,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     again: readAgain,
     build,
     filter: () => filterRegister(lastFilter),
-    show: () => show(lastRow),
+    show: () => show(lastRow, lastColumn),
     watch: reading.watch,
     save: reading.save,
     house: makeHouseSheet,
@@ -205,6 +209,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     },
     setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
     setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
+    setHeadings: (answers) => (tell({ kind: "headings", answers }), readAgain()),
     setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
     judge: (judged) => {
       tell({ kind: "judge", judged });

@@ -3,6 +3,7 @@ import type { FieldId } from "../../engine/columns";
 import { count } from "../../engine/words";
 import type { HeadingChoices, ReadLog } from "../../excel/port";
 import type { ListName } from "../shared/list/entries";
+import { ALL } from "../shared/list/narrowed";
 import { showCounts, showMade } from "../shared/words";
 import { changed } from "./lift-form";
 import { newRows, tellNewRows } from "./new-rows";
@@ -54,6 +55,13 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return { ...state, basis: event.basis };
     case "heading":
       return { ...state, choices: withChoice(state.choices, event.heading, event.field) };
+    case "headings":
+      return {
+        ...state,
+        choices: event.answers.reduce<HeadingChoices>((choices, { heading, field }) => withChoice(choices, heading, field), state.choices),
+      };
+    case "narrow":
+      return { ...state, narrowing: event.narrowing, returning: false };
     case "as of":
       return { ...state, asOf: event.asOf, asOfChosen: event.chosen };
     case "judge":
@@ -69,13 +77,13 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "decision":
       return { ...state, decisions: toggled(state.decisions, event.decision), returning: false };
     case "all decisions":
-      return { ...state, decisions: [], search: "", returning: true };
+      return { ...state, decisions: [], search: "", narrowing: ALL, returning: true };
     case "search":
       return { ...state, search: event.text, returning: false };
     case "due state":
       return { ...state, dueStates: toggled(state.dueStates, event.state), returning: false };
     case "all due states":
-      return { ...state, dueStates: [], returning: true };
+      return { ...state, dueStates: [], narrowing: ALL, returning: true };
     case "grouping":
       return { ...state, grouping: event.grouping, returning: false };
     case "filtered":

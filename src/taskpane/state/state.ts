@@ -8,6 +8,7 @@ import type { LogPlace } from "../../excel/log-place";
 import type { BuildResult, HeadingChoices, Progress, ReadLog, RegisterCheck, SavedState } from "../../excel/port";
 import type { PlaceName } from "../places";
 import type { Grouping, ListName } from "../shared/list/entries";
+import { ALL, type Narrowing } from "../shared/list/narrowed";
 import { type LiftChange, type LiftForm, NO_LIFT } from "./lift-form";
 
 /** What can be tried again after a failure. */
@@ -61,6 +62,8 @@ export interface PaneState {
   readonly activeRows: Readonly<Record<ListName, number | null>>;
   readonly decisions: readonly Decision[];
   readonly search: string;
+  /** Place and kind that Items and Due are narrowed to. */
+  readonly narrowing: Narrowing;
   readonly dueStates: readonly DueState[];
   readonly grouping: Grouping;
   /** Decisions that the register on the sheet is filtered to. */
@@ -86,6 +89,8 @@ export type PaneEvent =
   | { readonly kind: "made"; readonly sheet: string }
   | { readonly kind: "basis"; readonly basis: readonly BasisId[] }
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
+  | { readonly kind: "headings"; readonly answers: readonly { readonly heading: string; readonly field: FieldId | null }[] }
+  | { readonly kind: "narrow"; readonly narrowing: Narrowing }
   | { readonly kind: "as of"; readonly asOf: number; readonly chosen: boolean }
   | { readonly kind: "judge"; readonly judged: Judged }
   | { readonly kind: "go"; readonly place: PlaceName; readonly toList?: boolean }
@@ -128,6 +133,7 @@ export function firstState(asOf: number): PaneState {
     activeRows: { items: null, due: null },
     decisions: [],
     search: "",
+    narrowing: ALL,
     dueStates: [],
     grouping: "none",
     filtered: [],

@@ -1,0 +1,137 @@
+/** The questions on columns that are not understood: all on one screen, one press each, or one press for all. */
+import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
+import { useId } from "react";
+import { field, type FieldId } from "../../engine/columns";
+import { count } from "../../engine/words";
+import { Section } from "../shared/Section";
+import { CHOICES } from "./choices";
+import type { Question } from "./questions";
+
+const useStyles = makeStyles({
+  text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  row: { display: "flex", flexWrap: "wrap", gap: "6px", alignItems: "center" },
+  list: { listStyleType: "none", margin: 0, padding: 0, display: "flex", flexDirection: "column" },
+  question: {
+    display: "flex",
+    flexDirection: "column",
+    gap: "4px",
+    padding: "6px 0 8px 8px",
+    borderLeft: `3px solid ${tokens.colorStatusWarningBorder2}`,
+    borderBottom: `1px solid ${tokens.colorNeutralStroke3}`,
+    overflowWrap: "anywhere",
+  },
+  heading: { fontWeight: tokens.fontWeightSemibold, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
+  samples: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
+  other: { minWidth: 0, flex: "1 1 110px" },
+});
+export interface ColumnAnswer {
+  readonly heading: string;
+  /** The reading that it holds; null where it is not judged. */
+  readonly field: FieldId | null;
+}
+interface Props {
+  questions: readonly Question[];
+  disabled: boolean;
+  onAnswer: (answers: readonly ColumnAnswer[]) => void;
+}
+export function Questions({ questions, disabled, onAnswer }: Props) {
+  const styles = useStyles();
+  if (questions.length === 0) return null;
+  const proposed = questions.filter(({ proposal }) => proposal !== null);
+  return (
+    <Section title={`${count(questions.length, "column needs", "columns need")} an answer`}>
+      <p className={styles.text}>
+        The heading is not understood. Until you answer, an item with a filled cell there is NO VERDICT. The answer is kept in this
+        workbook.
+      </p>
+      {questions.length > 1 && (
+        <div className={styles.row} role="group" aria-label="One answer for all">
+          {proposed.length > 1 && (
+            <Button
+              size="small"
+              disabledFocusable={disabled}
+              onClick={() => {
+                onAnswer(proposed.map(({ heading, proposal }) => ({ heading, field: proposal })));
+              }}
+            >
+              Take all {proposed.length} proposals
+            </Button>
+          )}
+          <Button
+            size="small"
+            disabledFocusable={disabled}
+            onClick={() => {
+              onAnswer(questions.map(({ heading }) => ({ heading, field: null })));
+            }}
+          >
+            Judge none of the {questions.length}
+          </Button>
+        </div>
+      )}
+      <ul className={styles.list} aria-label="Columns that need an answer">
+        {questions.map((question) => (
+          <OneQuestion key={question.column} question={question} disabled={disabled} onAnswer={onAnswer} />
+        ))}
+      </ul>
+    </Section>
+  );
+}
+function OneQuestion({ question, disabled, onAnswer }: Pick<Props, "disabled" | "onAnswer"> & { question: Question }) {
+  const styles = useStyles();
+  const id = useId();
+  const { heading, proposal, samples, items } = question;
+  const answer = (given: FieldId | null): void => {
+    onAnswer([{ heading, field: given }]);
+  };
+  return (
+    <li className={styles.question} role="group" aria-labelledby={id}>
+      <span id={id} className={styles.heading}>
+        {heading === "" ? "(blank heading)" : heading}
+      </span>
+      <span className={styles.samples}>
+        {count(items, "item")}: {samples.map((text) => `“${text}”`).join(", ")}
+        {items > samples.length ? " ..." : ""}
+      </span>
+      <div className={styles.row}>
+        {proposal !== null && (
+          <Button
+            size="small"
+            disabledFocusable={disabled}
+            onClick={() => {
+              answer(proposal);
+            }}
+          >
+            Read as {field(proposal).heading}
+          </Button>
+        )}
+        <Button
+          size="small"
+          disabledFocusable={disabled}
+          onClick={() => {
+            answer(null);
+          }}
+        >
+          Not judged
+        </Button>
+        <Select
+          size="small"
+          className={styles.other}
+          aria-label={`${heading} is read as`}
+          disabled={disabled}
+          value=""
+          onChange={(_, data) => {
+            const chosen = CHOICES.find((one) => one === data.value);
+            if (chosen !== undefined) answer(chosen);
+          }}
+        >
+          <option value="">Read as ...</option>
+          {CHOICES.map((one) => (
+            <option key={one} value={one}>
+              {field(one).heading}
+            </option>
+          ))}
+        </Select>
+      </div>
+    </li>
+  );
+}
