@@ -1,5 +1,5 @@
 /** The rules for accessible pages, as far as they can be checked without drawing (colours are measured elsewhere). */
-import { render, screen } from "@testing-library/react";
+import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import axe from "axe-core";
 import { describe, expect, it } from "vitest";
@@ -49,7 +49,7 @@ describe("the pane keeps the rules for accessible pages", () => {
   it("on the item card", async () => {
     render(<Pane port={new FakeWorkbook()} />);
     await user.click(await screen.findByRole("tab", { name: /^Items/ }));
-    await user.click(screen.getByRole("option", { name: /TP-2/ }));
+    await user.click(within(screen.getByRole("listbox")).getByRole("option", { name: /TP-2/ }));
     await screen.findByRole("article");
     expect(await faults()).toEqual([]);
   });

@@ -42,13 +42,13 @@ describe("the scroll position", () => {
   it("is the same after Back, and the card starts on top", async () => {
     await go("Items");
     scroll(place(), 1500);
-    await user.click(screen.getByRole("option", { name: /TP-22 / }));
+    await user.click(within(screen.getByRole("listbox")).getByRole("option", { name: /TP-22 / }));
     expect(await screen.findByRole("article")).toBeVisible();
     expect(place().scrollTop).toBe(0);
     scroll(place(), 500);
     await user.click(screen.getByRole("button", { name: "Back" }));
     expect(place().scrollTop).toBe(1500);
-    expect(screen.getByRole("option", { selected: true })).toHaveTextContent("TP-22");
+    expect(within(screen.getByRole("listbox")).getByRole("option", { selected: true })).toHaveTextContent("TP-22");
   });
 
   it("of one list is none of the other's, nor is the row that it stands on", async () => {
@@ -63,6 +63,6 @@ describe("the scroll position", () => {
     expect(within(list()).queryByRole("option", { selected: true })).toBeNull();
     await go("Items");
     expect(place().scrollTop).toBe(left);
-    expect(screen.getByRole("option", { selected: true })).toHaveTextContent("TP-99");
+    expect(within(screen.getByRole("listbox")).getByRole("option", { selected: true })).toHaveTextContent("TP-99");
   });
 });

@@ -135,6 +135,7 @@ describe("columns that are not understood", () => {
     besides: {
       open: cells.map(([column, heading, text, proposal = null]) => ({ column, heading, text, proposal })),
       earlier: [],
+      unread: [],
     },
   });
 

@@ -5,8 +5,9 @@ import type { ItemResult } from "../../../engine/report/model";
 import { showNumber } from "../../../engine/words";
 import { byGear, byPlace, narrowed, type Narrowing, type Tally } from "./narrowed";
 
-/** Stands for "all" in a choice; no place and no kind of gear is named so. */
-const ALL = "\u0000";
+/** Stands for "all" in a choice; the names stand behind a sign of their own, so that none can be taken for it. */
+const ALL = "all";
+const valueOf = (name: string): string => `=${name}`;
 const useStyles = makeStyles({
   row: {
     display: "grid",
@@ -38,15 +39,17 @@ export function NarrowBy({ items, narrowing, onNarrow }: Props) {
       size="small"
       className={styles.select}
       aria-label={label}
-      value={value ?? ALL}
+      value={value === null ? ALL : valueOf(value)}
       onChange={(_, data) => {
-        on(data.value === ALL ? null : data.value);
+        on(data.value === ALL ? null : data.value.slice(1));
       }}
     >
       <option value={ALL}>{all}</option>
-      {value !== null && !tallies.some(({ name }) => name === value) && <option value={value}>{value === "" ? blank : value} (0)</option>}
+      {value !== null && !tallies.some(({ name }) => name === value) && (
+        <option value={valueOf(value)}>{value === "" ? blank : value} (0)</option>
+      )}
       {tallies.map((tally) => (
-        <option key={tally.name} value={tally.name}>
+        <option key={tally.name} value={valueOf(tally.name)}>
           {tally.name === "" ? blank : tally.name} ({counts(tally)})
         </option>
       ))}
