@@ -14,15 +14,14 @@ import {
   wireVerdict,
 } from "../engine/ask/one-check";
 import { chainLeast, changeShare, dressDepth, lengthIn, removeAt } from "../engine/ask/one-figure";
+import { monthsBetween } from "../engine/ask/one-interval";
 import { judgeRowOf, judgeRowsOf } from "../engine/ask/one-row";
 import { sourceOf } from "../engine/ask/source-of";
 import { isDecision, worstOf } from "../engine/decision";
-import { dueState, monthsOf, nextDue } from "../engine/due/intervals";
+import { dueState, nextDue } from "../engine/due/intervals";
 import { figureStands } from "../engine/house/rules-in-force";
 import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift/figures";
 import { asGrid } from "../engine/log/grid";
-import { matchKind } from "../engine/names/gear-name";
-import { readText } from "../engine/reading/text";
 import { figure } from "./errors";
 
 /**
@@ -232,20 +231,18 @@ export function worst(verdicts: any[][]): string {
   );
 }
 /**
- * Date of the next periodic inspection: calendar months after the last, as EDATE counts. Normal service 12 months, severe 3, idle 1; or an interval as written.
+ * Date of the next periodic inspection: calendar months after the last, as EDATE counts. The strictest interval in force for the kind, the service and its use decides; an interval as written may only shorten it. Where no rule names one: normal 12 months, heavy 6, severe 3, idle 1.
  * @customfunction NEXTDUE NEXTDUE
  * @param gear Kind of gear.
  * @param service normal, severe, idle, monthly, quarterly, 6 monthly, yearly, or special with an interval.
  * @param last Date of the last periodic inspection.
- * @param [basis] Rule sets; the longest intervals are the same in all of them; or the range of the sheet House limits.
+ * @param [basis] Rule sets, such as "law,standard"; or the range of the sheet House limits.
+ * @param [used_on] crane, hoist, sling or loose; where it is left out and the name does not tell, the stricter interval counts.
  * @returns Date as the workbook's day number; format the cell as a date.
  */
-export function nextDueDate(gear: any, service: any, last: any, basis?: any[][]): number {
+export function nextDueDate(gear: any, service: any, last: any, basis?: any[][], used_on?: any): number {
   figure(figureStands(basis, gear));
-  const kind = matchKind(readText(gear));
-  if (!kind.ok) return figure({ ok: false, kind: "missing", why: `The gear kind is not known: ${kind.why}.` });
-  const months = monthsOf(readText(service));
-  if (typeof months !== "number") return figure({ ok: false, kind: "missing", why: `No interval: ${months.why}.` });
+  const months = figure(monthsBetween(gear, service, used_on, basis));
   return nextDue(figure(dateOf(last, "date of the last inspection")), months);
 }
 /**

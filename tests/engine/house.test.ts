@@ -1,5 +1,6 @@
 /** House limits: figures of our own invention for an invented yard; what is checked is how they stand to the published ones. */
 import { describe, expect, it } from "vitest";
+import { swivelVerdict } from "../../src/engine/ask/one-check";
 import { removeAt } from "../../src/engine/ask/one-figure";
 import { throatVerdict, wearVerdict } from "../../src/engine/ask/one-check";
 import { houseOn, readBasis } from "../../src/engine/house/rules-in-force";
@@ -213,6 +214,26 @@ describe("a length takes the change, not the size", () => {
     expect(
       removeAt("swivel", "clearance", null, "in", sheet([["swivel", "shoulder clearance", "above", "0", "in", "Yard order 7", ""]])),
     ).toMatchObject({ ok: false });
+  });
+  it("of a swivel's clearance stands in for the 1/8 in of a size that is not known, to 3/16 in at most", () => {
+    const at = (clearance: string, limit: string, maker: string): unknown => {
+      const found = removeAt(
+        "swivel",
+        "clearance",
+        null,
+        "in",
+        sheet([["swivel", "shoulder clearance", "above", limit, "in", "Yard order 7", maker]]),
+      );
+      return [
+        found.ok && found.value,
+        swivelVerdict(clearance, "in", sheet([["swivel", "shoulder clearance", "above", limit, "in", "Yard order 7", maker]])),
+      ];
+    };
+    for (const maker of ["", "yes"]) {
+      expect(at("0.14", "5/32", maker), maker).toEqual([0.15625, "WATCH"]);
+      expect(at("0.16", "5/32", maker), maker).toEqual([0.15625, "REMOVE"]);
+      expect(at("0.19", "1/4", maker), maker).toEqual([0.1875, "EXAMINE"]);
+    }
   });
   it("meets no sizes without a unit: that item is NO VERDICT, and the others are judged", () => {
     const bare = [

@@ -1,10 +1,14 @@
 import { Temporal } from "temporal-polyfill";
 import { describe, expect, it } from "vitest";
-import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { BASIS_IDS, type BasisId, DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { INTERVAL_CRITERIA } from "../../src/engine/due/interval-criteria";
+import { GEAR } from "../../src/engine/gear/index";
+import { SOURCES } from "../../src/engine/rules/documents";
+import { INTERVAL_ROWS } from "../fixtures/intervals";
 import { readDateText, showDate } from "../../src/engine/numbers/calendar";
 import { dueOf } from "../../src/engine/due/next-due";
 import { reportOn } from "../../src/engine/report/report";
-import { dueState, INTERVALS, monthsOf, nextDue } from "../../src/engine/due/intervals";
+import { dueState, intervalOf, INTERVALS, monthsOf, nextDue } from "../../src/engine/due/intervals";
 
 const serial = (text: string): number => {
   const day = readDateText(text);
@@ -20,7 +24,7 @@ describe("months between inspections", () => {
     ["normal service", 12],
     ["NORMAL DUTY", 12],
     ["severe", 3],
-    // DOE-STD-1090-96 s.14.2.5.3: heavy semi-annual. 34 Pa. Code § 25.43(a): idle gear, a month.
+    // DOE-STD-1090-96 s.14.2.5.3: heavy semi-annual. WAC 296-24-24013(2)(b): idle a month or more.
     ["heavy", 6],
     ["idle", 1],
     ["monthly", 1],
@@ -92,16 +96,86 @@ describe("the state of a due date", () => {
     });
 });
 
+const asked = { usedOn: "", service: "normal", gearText: "", bases: new Set<BasisId>(["standard", "practice"]) };
+const monthsFor = (kind: string, more: Partial<typeof asked> = {}): unknown => {
+  const interval = intervalOf({ ...asked, kind, gearText: kind, ...more });
+  return "why" in interval ? interval.why : interval.months;
+};
+
+describe("intervals are criteria: kind, use, service, rule set", () => {
+  it.each(INTERVAL_ROWS)(
+    '$gear used on "$usedOn", $service, $basis: $months months ($source)',
+    ({ gear, usedOn = "", service, basis, months }) => {
+      const interval = intervalOf({ kind: gear, gearText: gear, usedOn, service, bases: new Set([basis as BasisId]) });
+      expect(interval).toMatchObject({ months });
+      expect("criterion" in interval && interval.criterion?.basis).toBe(basis);
+    },
+  );
+  it("the strictest in force decides and is named: a crane's rope monthly, not the year of normal service", () => {
+    const interval = intervalOf({ ...asked, kind: "running rope", gearText: "crane rope" });
+    expect(interval).toMatchObject({ months: 1, words: "every month [standard: WAC 296-24-24013 (1) (2016)]" });
+  });
+  it("where the use is blank and the name does not tell, the stricter counts; loose gear is told apart", () => {
+    const law = { bases: new Set<BasisId>(["law"]) };
+    expect(monthsFor("hook", law)).toBe(1);
+    expect(monthsFor("hook", { ...law, usedOn: "no idea" })).toBe(1);
+    expect(monthsFor("hook", { ...law, usedOn: "loose" })).toBe(12);
+    expect(monthsFor("hook", { ...law, usedOn: "Sling" })).toBe(12);
+    expect(monthsFor("hook", { ...law, gearText: "crane hook" })).toBe(1);
+    expect(monthsFor("hook", { ...law, gearText: "sling hook" })).toBe(12);
+    expect(monthsFor("hook", { ...law, gearText: "crane hook", usedOn: "loose" })).toBe(12);
+    expect(monthsFor("hook", { ...law, usedOn: "crane or loose" })).toBe(1);
+  });
+  it("an interval of the log's own, or of a written scheme, may only shorten", () => {
+    expect(monthsFor("running rope", { service: "12 months", usedOn: "crane" })).toBe(1);
+    expect(intervalOf({ ...asked, kind: "running rope", gearText: "crane rope", service: "6 monthly" })).toMatchObject({
+      words: "every month, not every 6 months as the log says [standard: WAC 296-24-24013 (1) (2016)]",
+    });
+    expect(intervalOf({ ...asked, kind: "shackle", gearText: "shackle", service: "6 monthly" })).toMatchObject({
+      months: 6,
+      criterion: null,
+      words: "every 6 months as the log says",
+    });
+    expect(monthsFor("shackle", { service: "yearly", bases: new Set<BasisId>(["uk"]) })).toBe(6);
+  });
+  it("more rule sets never lengthen an interval", () => {
+    for (const { kind } of INTERVAL_CRITERIA)
+      for (const service of ["normal", "heavy", "severe", "idle", "people", "6 monthly"])
+        for (const usedOn of ["", "crane", "loose"])
+          for (const basis of BASIS_IDS) {
+            const alone = Number(monthsFor(kind, { service, usedOn }));
+            const more = Number(monthsFor(kind, { service, usedOn, bases: new Set<BasisId>(["standard", "practice", basis]) }));
+            expect(more, `${kind} ${service} ${basis}`).toBeLessThanOrEqual(alone);
+          }
+  });
+  it("every criterion names a gear kind, a document and a day, and has an id of its own", () => {
+    const ids = INTERVAL_CRITERIA.map((c) => c.id);
+    expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
+    for (const c of INTERVAL_CRITERIA) {
+      expect(GEAR.map((kind) => kind.id)).toContain(c.kind);
+      expect(Object.keys(SOURCES)).toContain(c.source.document);
+      expect(c.checked).toMatch(/^20\d\d-\d\d-\d\d$/);
+      if (c.basis === "law") expect(c.source.document).toMatch(/^CFR/);
+      else if (c.basis === "standard") expect(c.source.document).not.toMatch(/^CFR/);
+    }
+  });
+  it("no gear kind is without an interval by some text", () => {
+    const silent = GEAR.filter((kind) => INTERVAL_CRITERIA.every((c) => c.kind !== kind.id)).map((kind) => kind.id);
+    expect(silent).toEqual([]);
+  });
+});
+
 describe("the due date of a row", () => {
+  const link = { kind: "link", gearText: "link", bases: new Set<BasisId>(["standard", "practice"]) };
   const today = serial("2026-06-01");
   it("a service that is not recorded counts as normal, and says so", () => {
-    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today)).toEqual({
+    expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today, link)).toEqual({
       day: serial("2027-01-31"),
-      note: "service not recorded, counted as normal",
+      note: "every 12 months [standard: ASME B30.26 26-x.8.3 (2010 excerpt)]; service not recorded, counted as normal",
     });
   });
   it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {
-    expect(dueOf(new Map([["service", "normal"]]), today)).toEqual({ day: null, note: "no date of the last inspection" });
+    expect(dueOf(new Map([["service", "normal"]]), today, link)).toEqual({ day: null, note: "no date of the last inspection" });
     expect(
       dueOf(
         new Map<"inspected" | "service", string>([
@@ -109,6 +183,7 @@ describe("the due date of a row", () => {
           ["service", "normal"],
         ]),
         today,
+        link,
       ),
     ).toMatchObject({ day: null, note: expect.stringContaining("both ways") });
     expect(
@@ -118,16 +193,17 @@ describe("the due date of a row", () => {
           ["service", "sometimes"],
         ]),
         today,
+        link,
       ),
     ).toMatchObject({ day: null, note: expect.stringContaining("sometimes") });
   });
   it("an inspection dated after the day of judging sets no next date: 2062 for 2026", () => {
-    expect(dueOf(new Map([["inspected", today]]), today).day).not.toBeNull();
-    expect(dueOf(new Map([["inspected", today + 1]]), today)).toMatchObject({
+    expect(dueOf(new Map([["inspected", today]]), today, link).day).not.toBeNull();
+    expect(dueOf(new Map([["inspected", today + 1]]), today, link)).toMatchObject({
       day: null,
       note: expect.stringContaining("later than the day of judging"),
     });
-    expect(dueOf(new Map([["inspected", serial("2062-03-15")]]), today).day).toBeNull();
+    expect(dueOf(new Map([["inspected", serial("2062-03-15")]]), today, link).day).toBeNull();
   });
   it("a report counts the states", () => {
     const report = reportOn(

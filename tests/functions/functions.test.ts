@@ -254,17 +254,20 @@ describe("SWIVELVERDICT (common practice, no source)", () => {
   const cases: [clearance: CellValue, unit: CellValue, decision: string][] = [
     ["1/32", "in", "KEEP"],
     ["1/16", "in", "KEEP"],
-    ["1/8", "in", "KEEP"],
-    [0.126, "in", "WATCH"],
-    ["3/16", "in", "WATCH"],
+    // 1/8 to 3/16 in by size: above 1/8 in while the size's own figure is not known. 80 % of 1/8 in is 0.1 in.
+    [0.099, "in", "KEEP"],
+    ["1/8", "in", "WATCH"],
+    [0.126, "in", "EXAMINE"],
+    ["3/16", "in", "EXAMINE"],
     [0.1876, "in", "EXAMINE"],
     // 1/8 in is 3.175 mm, 3/16 in is 4.7625 mm.
-    [3.175, "mm", "KEEP"],
-    [3.18, "mm", "WATCH"],
-    [4.7625, "mm", "WATCH"],
+    [3.175, "mm", "WATCH"],
+    [3.18, "mm", "EXAMINE"],
+    [4.7625, "mm", "EXAMINE"],
     [4.77, "mm", "EXAMINE"],
     [0.4763, "cm", "EXAMINE"],
-    [0.3, "cm", "KEEP"],
+    [0.3, "cm", "WATCH"],
+    [0.25, "cm", "KEEP"],
     [0, "in", "KEEP"],
     ["none", "mm", "KEEP"],
     [null, "in", "NO VERDICT"],
@@ -352,9 +355,9 @@ describe("CHAINMIN and CHAINVERDICT", () => {
   });
   it("no table is in force under practice alone; its 10 % decides (no source)", () => {
     cellError(() => chainMin("1/2", "in", [["practice"]]), "#N/A");
-    // A new 1/2 in link is 13 mm thick: 10 % leaves 11.7 mm.
-    expect(chainVerdictOf("1/2", 11.7, "mm", [["practice"]])).toBe("WATCH");
-    expect(chainVerdictOf("1/2", 11.69, "mm", [["practice"]])).toBe("REMOVE");
+    // A new 1/2 in link is 13 mm thick: from 10 % it is out, at 11.7 mm.
+    expect(chainVerdictOf("1/2", 11.71, "mm", [["practice"]])).toBe("WATCH");
+    expect(chainVerdictOf("1/2", 11.7, "mm", [["practice"]])).toBe("REMOVE");
     expect(chainVerdictOf("5/16", 0.3, "in", [["practice"]])).toBe("KEEP");
   });
   it("a bare fraction is inches, whatever the unit", () => {
@@ -434,9 +437,9 @@ describe("REMOVEAT", () => {
     expect(removeAtSize("chain sling", "link", "1/2", "mm")).toBe(11.7);
     expect(removeAtSize("chain sling", "link", "3/8", "mm")).toBe(9);
   });
-  it("a swivel's clearance needs no original: strip down beyond 3/16 in (common practice, no source)", () => {
-    expect(removeAtSize("swivel", "clearance", null, "in")).toBe(0.1875);
-    expect(removeAtSize("swivel", "clearance", "", "mm")).toBe(4.7625);
+  it("a swivel's clearance needs no original: examined beyond 1/8 in while its size is not known (common practice, no source)", () => {
+    expect(removeAtSize("swivel", "clearance", null, "in")).toBe(0.125);
+    expect(removeAtSize("swivel", "clearance", "", "mm")).toBe(3.175);
   });
   it("gives #N/A where something is missing, #VALUE! where something cannot be read", () => {
     for (const blank of [...BLANKS, 0]) cellError(() => removeAtSize("hook", "saddle", blank, "mm"), "#N/A");
@@ -451,10 +454,10 @@ describe("REMOVEAT", () => {
   });
   it("is where the verdict turns: past it the part is out, at it the source's word decides", () => {
     for (const [gear, part, basis, atLimit] of [
-      ["hook", "saddle", "practice", "WATCH"],
+      ["hook", "saddle", "practice", "REMOVE"],
       ["hook", "shank", "standard", "WATCH"],
       ["shackle", "bow", "standard", "REMOVE"],
-      ["link", "crown", "practice", "WATCH"],
+      ["link", "crown", "practice", "REMOVE"],
     ] as const) {
       const at = removeAtSize(gear, part, 40, "mm", [[basis]]);
       expect(wearVerdictOf(gear, part, 40, at, null, null, null, [[basis]]), `${gear} ${part}`).toBe(atLimit);
@@ -642,6 +645,15 @@ describe("NEXTDUE", () => {
       expect(nextDueDate("hook", service, serial(last))).toBe(serial(next));
       expect(nextDueDate("chain slings", service, last)).toBe(serial(next));
     });
+  it("takes the strictest interval in force for what the gear is and works on", () => {
+    const last = serial("2026-01-31");
+    // WAC 296-24-24013(1): ropes of overhead cranes monthly. 29 CFR 1910.179(j)(2)(iii): hooks of cranes monthly.
+    expect(nextDueDate("crane rope", "normal", last)).toBe(serial("2026-02-28"));
+    expect(nextDueDate("crane rope", "yearly", last)).toBe(serial("2026-02-28"));
+    expect(nextDueDate("hook", "normal", last, [["law"]], "crane")).toBe(serial("2026-02-28"));
+    expect(nextDueDate("hook", "normal", last, [["law"]], "loose")).toBe(serial("2027-01-31"));
+    expect(nextDueDate("shackle", "normal", last, [["uk"]])).toBe(serial("2026-07-31"));
+  });
   it("gives #N/A without an interval, a date or a known kind, #VALUE! for a date that cannot be read", () => {
     expect(cellError(() => nextDueDate("hook", "special", serial("2026-01-01")), "#N/A")).toContain("qualified person");
     cellError(() => nextDueDate("hook", "", serial("2026-01-01")), "#N/A");

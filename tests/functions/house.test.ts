@@ -74,7 +74,7 @@ const VERDICTS: readonly (readonly [string, (basis?: CellValue[][]) => string, s
   ],
   [
     "SWIVELVERDICT",
-    (b) => swivelVerdictOf(0.1, "in", b),
+    (b) => swivelVerdictOf(0.095, "in", b),
     "KEEP",
     house(limit("swivel", "shoulder clearance", "3/32", "in")),
     "REMOVE",

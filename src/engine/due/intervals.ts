@@ -1,52 +1,111 @@
 /** When the next periodic inspection is due. */
 import { addMonths } from "../numbers/calendar";
 import { tidy } from "../reading/text";
+import { cite } from "../rules/documents";
+import type { BasisId } from "../rules/rule-sets";
+import { everyMonths, type IntervalCriterion, intervalsOf, type ServiceClass, type UsedOn } from "./interval-criteria";
 
 export type DueState = "OVERDUE" | "DUE SOON" | "CURRENT" | "NO DATE";
-export interface Interval {
+interface Named {
   readonly service: string;
   readonly months: number;
-  readonly source: string;
+  readonly class?: ServiceClass;
 }
 /**
- * Longest intervals of periodic inspection. Rigging hardware and slings: a year in normal service, a quarter in severe
- * service (WAC 296-155-55800 Table 12, ASME B30.26 26-x.8.3, never more than a year). Idle gear: a month, then
- * inspected before use (34 Pa. Code § 25.43(a)). "heavy", half a year, was read for lifting fixtures; hooks have the class
- * too, but their interval was not read.
+ * Words of the service column. A class of service has its own criteria by kind and rule set; these months are what common practice takes where none is in
+ * force: a year in normal service, a quarter in severe, half a year in heavy and for people, a month for idle gear. The rest is the log's own interval.
  */
-export const INTERVALS: readonly Interval[] = [
-  { service: "normal", months: 12, source: "WAC 296-155-55800 Table 12; ASME B30.26-2010 26-x.8.3" },
-  { service: "heavy", months: 6, source: "DOE-STD-1090-96 s.14.2.5.3, lifting fixtures" },
-  { service: "severe", months: 3, source: "WAC 296-155-55800 Table 12" },
-  { service: "idle", months: 1, source: "34 Pa. Code § 25.43(a)" },
-  { service: "monthly", months: 1, source: "as written" },
-  { service: "quarterly", months: 3, source: "as written" },
-  { service: "half yearly", months: 6, source: "as written" },
-  { service: "semi annual", months: 6, source: "as written" },
-  { service: "yearly", months: 12, source: "as written" },
-  { service: "annual", months: 12, source: "as written" },
-  { service: "annually", months: 12, source: "as written" },
+export const INTERVALS: readonly Named[] = [
+  { service: "normal", months: 12, class: "normal" },
+  { service: "heavy", months: 6, class: "heavy" },
+  { service: "severe", months: 3, class: "severe" },
+  { service: "idle", months: 1, class: "idle" },
+  { service: "people", months: 6, class: "people" },
+  { service: "persons", months: 6, class: "people" },
+  { service: "lifting people", months: 6, class: "people" },
+  { service: "lifting persons", months: 6, class: "people" },
+  { service: "monthly", months: 1 },
+  { service: "quarterly", months: 3 },
+  { service: "half yearly", months: 6 },
+  { service: "semi annual", months: 6 },
+  { service: "yearly", months: 12 },
+  { service: "annual", months: 12 },
+  { service: "annually", months: 12 },
 ];
 /** Months between inspections that a service class or an interval names; or why it names none. */
 export function monthsOf(service: string): number | { readonly why: string } {
+  const read = serviceOf(service);
+  return "why" in read ? read : read.months;
+}
+/** What a service says: a class, or an interval of the log's own. */
+function serviceOf(service: string): { readonly months: number; readonly class: ServiceClass | null } | { readonly why: string } {
   const text = tidy(service)
     .toLowerCase()
     .replace(/[-_]/g, " ")
     .replace(/ (service|duty)$/, "");
   if (text === "") return { why: "the service is missing; type normal, severe or an interval such as 6 monthly" };
   const named = INTERVALS.find((i) => i.service === text);
-  if (named) return named.months;
+  if (named) return { months: named.months, class: named.class ?? null };
   const numbered = /^(?:special,? ?)?(?:every )?(\d{1,2}) ?(?:m|mo|mth|month|months|monthly)$/.exec(text);
   if (numbered) {
     const months = Number(numbered[1]);
     return months >= 1 && months <= 12
-      ? months
+      ? { months, class: null }
       : { why: `an interval of ${String(months)} months is not between 1 and 12; no rule allows more than a year` };
   }
   if (text.startsWith("special"))
     return { why: "special service has the interval that a qualified person sets; type it, such as special 6 monthly" };
   return { why: `"${service}" is no service class; type normal, severe, idle or an interval such as 6 monthly` };
 }
+/** What is asked: the kind, what it is called and works on, its service, the rule sets in force. */
+export interface Asked {
+  readonly kind: string;
+  readonly gearText: string;
+  readonly usedOn: string;
+  readonly service: string;
+  readonly bases: ReadonlySet<BasisId>;
+}
+export interface Interval {
+  readonly months: number;
+  /** The criterion that decides; null where the log's own interval or common practice does. */
+  readonly criterion: IntervalCriterion | null;
+  /** Who says so, in words, with the log's own interval where a rule shortens it. */
+  readonly words: string;
+}
+/** The interval of an item: the strictest criterion in force, which the log's own may only shorten. */
+export function intervalOf(asked: Asked): Interval | { readonly why: string } {
+  const service = serviceOf(asked.service);
+  if ("why" in service) return service;
+  const used = usedOnOf(asked);
+  const inForce = intervalsOf(asked.kind).filter(
+    (c) =>
+      asked.bases.has(c.basis) &&
+      (c.usedOn === undefined || used === null || c.usedOn.includes(used)) &&
+      (c.service === undefined || c.service === service.class),
+  );
+  const [strictest] = [...inForce].sort((a, b) => a.months - b.months || Number(b.service !== undefined) - Number(a.service !== undefined));
+  const own = service.class === null;
+  if (strictest !== undefined && strictest.months <= service.months) {
+    const beside = own && strictest.months < service.months ? `, not ${everyMonths(service.months)} as the log says` : "";
+    return {
+      months: strictest.months,
+      criterion: strictest,
+      words: `${everyMonths(strictest.months)}${beside} [${strictest.basis}: ${cite(strictest.source)}]`,
+    };
+  }
+  const who = own ? "as the log says" : `by common practice in ${service.class ?? "normal"} service`;
+  return { months: service.months, criterion: null, words: `${everyMonths(service.months)} ${who}` };
+}
+/** What gear works on: its column, else its name; null where neither tells, and then every use counts. */
+function usedOnOf({ usedOn, gearText, kind }: Asked): UsedOn | null {
+  const said = tidy(usedOn).toLowerCase();
+  const told = USES.filter((use) => new RegExp(`\\b${use}s?\\b`).test(said));
+  if (said !== "") return told.length === 1 ? (told[0] ?? null) : null;
+  if (kind === "load block" || kind === "headache ball") return "crane";
+  const named = /\b(crane|gantry|overhead)\b/i.test(gearText) ? "crane" : /\b(hoist)\b/i.test(gearText) ? "hoist" : null;
+  return named ?? (/\bsling hook\b/i.test(gearText) ? "sling" : null);
+}
+const USES: readonly UsedOn[] = ["crane", "hoist", "sling", "loose"];
 /** Serial day of the next inspection: calendar months later, inside the month as EDATE counts. */
 export function nextDue(last: number, months: number): number {
   return addMonths(last, months);

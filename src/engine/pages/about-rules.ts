@@ -4,6 +4,9 @@ import type { BasisId } from "../rules/rule-sets";
 
 /** What each document behind a limit is. */
 export const ABOUT: Readonly<Record<SourceKey, string>> = {
+  "B30.26 periodic": "Consensus standard, periodic inspection of rigging hardware",
+  "VBG 9a": "Former German accident prevention rule, load-carrying attachments",
+  "CFR 1918 I": "US federal law, cargo gear register by ILO Convention 152",
   "CFR 1910.179": "US federal law, overhead and gantry cranes",
   "CFR 1910.184": "US federal law, slings in general industry",
   "CFR 1926.1413": "US federal law, wire rope on cranes in construction",
@@ -51,11 +54,10 @@ export const ABOUT: Readonly<Record<SourceKey, string>> = {
   "DOE checklist": "US laboratory practice, wire rope slings",
   "ISO 4309": "International standard, discard of crane ropes",
   "Marine code": "Classification rules: dimensions of new shackles by rated load",
-  "34 Pa 25.43": "Pennsylvania law, idle hoisting chains",
 };
 /** What each rule set holds. */
 export const HOLDS: Readonly<Record<BasisId, string>> = {
-  law: "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires",
+  law: "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires; crane ropes and hooks looked at monthly",
   standard:
     "Consensus standards as adopted in public law: throat opening more than 5 % or 1/4 in (6 mm), any visible twist, 10 % wear, the newer chain table",
   practice:
@@ -63,8 +65,10 @@ export const HOLDS: Readonly<Record<BasisId, string>> = {
   strict: "Practice, and any measurable throat opening is a removal",
   alberta: "Alberta OHS Code: hooks at 15 % throat opening, 10 degrees twist, 10 % of the section's area",
   queensland: "Queensland guide for doggers: hooks at 5 % throat opening and 10 % wear, chain at 10 % wear",
-  germany: "German discard list for load hooks: 10 % mouth widening, 5 % wear in the saddle",
+  germany:
+    "German texts: load hooks at 10 % mouth widening and 5 % wear in the saddle, chain at 10 % of thickness and 5 % of length, wires of rope slings, cut web and fibre slings at 10 %",
   ships: "ISO 16855 for ships' loose gear: 10 % wastage, 6 % on pins, any crack or permanent deformation",
+  uk: "UK intervals of thorough examination: 6 months for accessories and for what lifts people, 12 months for other gear; no removal limits of its own",
   iso: "ISO 4309: broken wires of crane ropes in 6 and 30 rope diameters, by rope category number, lay and drum; nothing else",
   house: "Limits on the workbook's own sheet; they only tighten, unless a row names the maker's written figure",
 };

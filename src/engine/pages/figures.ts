@@ -1,4 +1,5 @@
 /** The figures behind the verdicts as a list, for the pane and for the page of covered clauses. */
+import { everyMonths, INTERVAL_CRITERIA } from "../due/interval-criteria";
 import { GEAR } from "../gear/index";
 import type { Criterion } from "../rules/criterion";
 import { cite } from "../rules/documents";
@@ -25,6 +26,26 @@ function wherefor(c: Criterion): readonly string[] {
   ];
 }
 export function listSources(): readonly SourceLine[] {
+  return [...listLimits(), ...listIntervals()];
+}
+/** Longest intervals between inspections, one line for each kind that a text names. */
+function listIntervals(): readonly SourceLine[] {
+  return INTERVAL_CRITERIA.map((c) => ({
+    basis: c.basis,
+    document: cite({ document: c.source.document, clause: "" }),
+    clause: c.source.clause,
+    gear: c.kind,
+    check: "inspection interval",
+    figure: [
+      `${everyMonths(c.months)} at most`,
+      ...(c.service === undefined ? [] : [`${c.service === "people" ? "lifting people" : `${c.service} service`}`]),
+      ...(c.usedOn === undefined ? [] : [`used on ${c.usedOn.join(" or ")}`]),
+    ].join(", "),
+    status: c.status,
+    criterion: c.id,
+  }));
+}
+function listLimits(): readonly SourceLine[] {
   return GEAR.flatMap((kind) =>
     kind.criteria.map((c) => ({
       basis: c.basis,

@@ -148,12 +148,6 @@ export const LEFT_OUT: readonly LeftOut[] = [
     why: "strength is not measured in an inspection",
   },
   {
-    document: "WAC 296-24-29401, 29405",
-    clause: "(4), (1)",
-    what: "rope slings inspected every month",
-    why: "the log's own interval decides what is due; type monthly",
-  },
-  {
     document: "WAC 296-24-29427, Cal. Code Regs. tit. 8 section 5046",
     clause: "(5), (e)",
     what: "mesh slings proof tested to 1.5 times their rating",

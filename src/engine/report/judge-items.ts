@@ -12,6 +12,7 @@ import { matchKind } from "../names/gear-name";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
+import { inForce } from "../rules/rule-sets";
 import type { ItemResult } from "./model";
 
 export interface LogJudging extends Judging {
@@ -58,7 +59,9 @@ function judgeRow(row: ItemRow, found: FoundLog, request: LogJudging, overload: 
   const cells = cellsOf(values, found.headings, undefined, row.besides);
   const gearText = readText(row.cells.get("gear"));
   const match = matchKind(gearText);
-  const due = match.ok ? dueOf(row.cells, request.asOf) : { day: null, note: "the gear kind is not known" };
+  const due = match.ok
+    ? dueOf(row.cells, request.asOf, { kind: match.kind.id, gearText, bases: inForce(request.basis) })
+    : { day: null, note: "the gear kind is not known" };
   return {
     row: row.row,
     id: readText(row.cells.get("id")),

@@ -10,6 +10,9 @@ export interface Source {
   readonly edition: string;
 }
 export const SOURCES = {
+  "B30.26 periodic": { name: "ASME B30.26", edition: "2010 excerpt" },
+  "VBG 9a": { name: "former VBG 9a", edition: "undated copy" },
+  "CFR 1918 I": { name: "29 CFR 1918 Appendix I (ILO 152)", edition: "in force" },
   "CFR 1910.179": { name: "29 CFR 1910.179", edition: "1972 text, in force" },
   "CFR 1910.184": { name: "29 CFR 1910.184", edition: "as amended 2011" },
   "CFR 1926.1413": { name: "29 CFR 1926.1413", edition: "2010" },
@@ -57,7 +60,6 @@ export const SOURCES = {
   "DOE checklist": { name: "rigging inspection checklist after DOE-STD-1090", edition: "as restated by a university laboratory" },
   "ISO 4309": { name: "ISO 4309", edition: "2010, as restated" },
   "Marine code": { name: "Code for Lifting Appliances in a Marine Environment", edition: "2022" },
-  "34 Pa 25.43": { name: "34 Pa. Code § 25.43(a)", edition: "in force" },
 } as const satisfies Record<string, Source>;
 export type SourceKey = keyof typeof SOURCES;
 /** A citation in words: document, clause, edition. */

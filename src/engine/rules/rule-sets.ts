@@ -8,6 +8,7 @@ export const BASES = {
   germany: { name: "Germany" },
   ships: { name: "Ships" },
   iso: { name: "ISO" },
+  uk: { name: "UK" },
   house: { name: "House" },
 } as const;
 export type BasisId = keyof typeof BASES;
@@ -25,6 +26,7 @@ const CONTAINS: Record<BasisId, readonly BasisId[]> = {
   germany: ["germany"],
   ships: ["ships"],
   iso: ["iso"],
+  uk: ["uk"],
   house: ["house"],
 };
 /** All rule sets whose criteria apply under a choice. */

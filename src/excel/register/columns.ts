@@ -94,7 +94,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
   },
   {
     heading: "Next due",
-    formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}]),"")`,
+    formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}],${BASIS_CELL},IF([@[${name("usedOn")}]]="","",[@[${name("usedOn")}]])),"")`,
     format: "yyyy-mm-dd",
     width: 68,
     note: "Last inspection plus the interval of the service class.",
