@@ -75,6 +75,23 @@ describe("the local server", () => {
     expect([400, 404]).toContain(status);
     expect(body).not.toMatch(/gear-verdicts|root:|PRIVATE KEY/);
   });
+  // Excel on the web frames the pane from another origin and fetches the metadata across origins (publish-add-in-vs-code); Windows keeps
+  // no icon that may not be kept (add-in manifests).
+  it("lets the add-in's files be framed, read from elsewhere, and its icons kept", async () => {
+    const page = await ask("/addin/taskpane.html");
+    expect([page.status, page.headers["access-control-allow-origin"]]).toEqual([200, "*"]);
+    expect(String(page.headers["content-security-policy"])).not.toContain("frame-ancestors");
+    expect(page.headers["cache-control"]).toBe("no-store");
+    expect((await ask("/addin/functions.json")).headers["access-control-allow-origin"]).toBe("*");
+    const icon = await ask("/addin/assets/icon-32.png");
+    expect([icon.status, icon.headers["cache-control"]]).toEqual([200, "public, max-age=86400"]);
+    const trial = (await ask("/samples/index.json")).headers;
+    expect(String(trial["content-security-policy"])).toContain("frame-ancestors 'self'");
+    expect(trial["access-control-allow-origin"]).toBeUndefined();
+  });
+  it("has no file of a name that is too long", async () => {
+    expect((await ask(`/samples/${"x".repeat(9000)}`)).status).toBe(404);
+  });
   it("answers to no other name, and only reads", async () => {
     expect((await ask("/samples/index.json", { host: "rebound.example" })).status).toBe(421);
     expect((await ask("/samples/index.json", { method: "POST" })).status).toBe(405);

@@ -337,7 +337,7 @@ describe("a register written and read back", () => {
     const table = await partOf(bytes, "xl/tables/table1.xml");
     expect(table).toContain('name="Now_x000a_mm"');
     expect(table).toContain(
-      "<calculatedColumnFormula>_xldudf_GEAR_VERDICT(Gear[[#Headers],[Id]:[Kind]],Gear[[#This Row],[Id]:[Kind]])</calculatedColumnFormula>",
+      '<calculatedColumnFormula array="1">_xldudf_GEAR_VERDICT(Gear[[#Headers],[Id]:[Kind]],Gear[[#This Row],[Id]:[Kind]])</calculatedColumnFormula>',
     );
     const workbook = await partOf(bytes, "xl/workbook.xml");
     expect(workbook).toContain(

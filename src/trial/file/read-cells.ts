@@ -80,7 +80,7 @@ function readValue(from: ExcelJS.Worksheet, cell: ExcelJS.Cell, told: Told): Cel
   if (text !== null) {
     const formula = formulaFromFile(text, told.functions);
     const box = given.shareType === "array" && given.ref !== undefined ? parseBox(given.ref) : null;
-    return { ...plain(given.result), formula, ...(box && { spill: box }) };
+    return { ...plain(given.result), formula, ...(box && (box.rows > 1 || box.columns > 1) && { spill: box }) };
   }
   const read = plain(given);
   return given.hyperlink === undefined ? read : { ...read, link: given.hyperlink };

@@ -4,6 +4,7 @@ import { addressOf, bottomOf, parseBox } from "../book/address";
 import type { Book, Sheet, Table } from "../book/book";
 import { bodyBox } from "../host/sheet/body";
 import { headingsOf } from "../host/sheet/headings";
+import { needsArray } from "./array-formula";
 import { formulaToFile } from "./formulas";
 import { valueFilters } from "./raw";
 import { attributeText, elementsOf, escapeXml } from "./xml";
@@ -92,7 +93,7 @@ function columnXml(table: Table, heading: string, at: number, functions: readonl
   const inner =
     formula === null
       ? ""
-      : `<calculatedColumnFormula>${escapeXml(formulaToFile(formula, table.name, functions))}</calculatedColumnFormula>`;
+      : `<calculatedColumnFormula${needsArray(formula, functions) ? ' array="1"' : ""}>${escapeXml(formulaToFile(formula, table.name, functions))}</calculatedColumnFormula>`;
   return `<tableColumn id="${String(at + 1)}" name="${escapeXml(name)}"${inner === "" ? "/>" : `>${inner}</tableColumn>`}`;
 }
 function columnFormula(table: Table, column: number): string | null {
