@@ -2,7 +2,7 @@
  * Builds everything: the add-in into dist/, the trial page and the headless run into build/.
  * `npm run build -- --at https://example.org/gear` stamps the address under which dist/ will be served into the manifest.
  */
-import { readdirSync, utimesSync } from "node:fs";
+import { readdirSync, readFileSync, utimesSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { parseArgs } from "node:util";
 import { build as bundle } from "esbuild";
@@ -16,20 +16,38 @@ export async function buildAddIn({ at, mode = "production" } = {}) {
   const webpack = require("webpack");
   const configure = require("./webpack.config.cjs");
   const config = { mode, ...configure({ at }, { mode }) };
-  await new Promise((resolve, reject) => {
+  const modules = await new Promise((resolve, reject) => {
     const compiler = webpack(config);
     compiler.run((fault, stats) => {
       compiler.close(() => {
         if (fault) reject(fault);
         else if (stats.hasErrors()) reject(new Error(stats.toString({ all: false, errors: true })));
-        else resolve();
+        else resolve([...stats.compilation.modules]);
       });
     });
   });
+  writeFileSync(`${root}/dist/THIRD-PARTY-NOTICES.txt`, notices(modules));
   // What came out as before is left alone by the bundler; its date says that it was looked at.
   const now = new Date();
   for (const entry of readdirSync(`${root}/dist`, { withFileTypes: true }))
     if (entry.isFile()) utimesSync(`${root}/dist/${entry.name}`, now, now);
+}
+
+/** Name, version, licence and its text of every package that stands in dist. */
+function notices(modules) {
+  const folders = new Set();
+  const visit = (module) => {
+    const folder = /^.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+/.exec(module.resource ?? "")?.[0];
+    if (folder) folders.add(folder);
+    for (const inner of module.modules ?? []) visit(inner);
+  };
+  for (const module of modules) visit(module);
+  const texts = [...folders].map((folder) => {
+    const { name, version, license } = JSON.parse(readFileSync(`${folder}/package.json`, "utf8"));
+    const file = readdirSync(folder).find((entry) => /^licen[cs]e(\.|$)/i.test(entry));
+    return `${name} ${version} (${license})\n\n${file ? readFileSync(`${folder}/${file}`, "utf8").trim() : `No licence text comes with the package; its package.json says ${license}.`}\n`;
+  });
+  return `Gear Verdicts contains the following packages.\n\n${texts.sort().join(`\n${"-".repeat(80)}\n\n`)}`;
 }
 
 /** The headless run for Node; packages stay outside the bundle. */

@@ -1,11 +1,9 @@
 /** Installs the packages of package-lock.json when node_modules is not in step with it. Plain Node, no packages. */
 import { spawnSync } from "node:child_process";
-import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const mark = `${root}/node_modules/.gear-verdicts-lock`;
 
 export function checkNode() {
   const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
@@ -15,19 +13,27 @@ export function checkNode() {
 
 export function ensureInstalled() {
   checkNode();
-  const lock = createHash("sha256")
-    .update(readFileSync(`${root}/package-lock.json`))
-    .digest("hex");
-  if (existsSync(mark) && readFileSync(mark, "utf8") === lock) return;
+  if (isInstalled()) return;
   console.log("Installing packages (once; about a minute or two).");
   const npm = process.platform === "win32" ? "npm.cmd" : "npm";
-  const { status, error } = spawnSync(npm, ["ci", "--no-audit", "--no-fund", "--loglevel=error"], {
+  // The tools are development packages, which npm leaves out where NODE_ENV says production.
+  const { status, error } = spawnSync(npm, ["ci", "--include=dev", "--no-audit", "--no-fund", "--loglevel=error"], {
     cwd: root,
     stdio: ["ignore", "inherit", "inherit"],
     shell: process.platform === "win32",
   });
   if (status !== 0) throw new Error(`npm ci did not finish${error ? ` (${error.message})` : ""}; see its lines above.`);
-  writeFileSync(mark, lock);
+}
+
+/** True when what npm notes in node_modules holds every package of the lock in its version, whoever installed it. */
+export function isInstalled(folder = root) {
+  const note = `${folder}/node_modules/.package-lock.json`;
+  if (!existsSync(note)) return false;
+  const wanted = JSON.parse(readFileSync(`${folder}/package-lock.json`, "utf8")).packages;
+  const held = JSON.parse(readFileSync(note, "utf8")).packages;
+  return Object.entries(wanted).every(
+    ([name, { version, optional, devOptional }]) => name === "" || optional || devOptional || held[name]?.version === version,
+  );
 }
 
 /** Ends the process with one sentence instead of a stack. */

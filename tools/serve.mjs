@@ -9,7 +9,8 @@ import { fileURLToPath } from "node:url";
 import { certificate } from "./certificate.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const FIRST_PORT = 3000;
+/** The port that manifest.xml names. */
+export const FIRST_PORT = 3000;
 const PORTS_TRIED = 50;
 const VENDOR_SCRIPT = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
 
@@ -34,8 +35,10 @@ const TYPES = {
   ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
 };
 
+/** Pictures of the add-in, which the ribbon keeps; without leave to keep them Windows shows default ones (add-in manifests, "Icons"). */
+const KEPT = { "Cache-Control": "public, max-age=86400" };
 /** Everything comes from this server; style attributes are allowed because grid and pane position their parts with them. */
-const POLICY = [
+const SOURCES = [
   "default-src 'none'",
   "script-src 'self'",
   "style-src 'self' 'unsafe-inline'",
@@ -46,8 +49,13 @@ const POLICY = [
   "worker-src 'self' blob:",
   "base-uri 'none'",
   "form-action 'none'",
-  "frame-ancestors 'self'",
-].join("; ");
+];
+const POLICY = [...SOURCES, "frame-ancestors 'self'"].join("; ");
+/**
+ * Excel on the web shows the add-in's pane in a frame of another origin and fetches the functions' metadata from there, so the
+ * add-in's own files say who may frame them nowhere and let every origin read them (publish-add-in-vs-code, CORS).
+ */
+const ADD_IN_HEADERS = { "Content-Security-Policy": SOURCES.join("; "), "Access-Control-Allow-Origin": "*" };
 
 /**
  * Starts the server.
@@ -107,7 +115,7 @@ async function listen(server, port) {
 async function answer({ method, url, headers }) {
   if (method !== "GET" && method !== "HEAD") return refusal(405, "Only reading is possible here.");
   // Only this machine's own names: a page elsewhere must not reach the server under a name of its own.
-  if (!/^(localhost|127\.0\.0\.1)(:\d+)?$/.test(headers.host ?? "")) return refusal(421, "Ask for localhost.");
+  if (!/^(localhost|127\.0\.0\.1)(:\d+)?$/i.test(headers.host ?? "")) return refusal(421, "Ask for localhost.");
   const asked = decodedPath(url);
   if (asked === null) return refusal(400, "This address can't be read.");
   if (asked === "/samples/index.json") return listSamples();
@@ -118,8 +126,9 @@ async function answer({ method, url, headers }) {
   const type = TYPES[path.extname(file).toLowerCase()];
   if (type === undefined) return refusal(404, "There is no such file.");
   const body = await readFile(file);
-  if (prefix === "/addin/" && file.endsWith(".html")) return ok(type, body.toString("utf8").replaceAll(VENDOR_SCRIPT, "/office/office.js"));
-  return ok(type, body);
+  if (prefix !== "/addin/") return ok(type, body);
+  const headers = { ...ADD_IN_HEADERS, ...(name.startsWith("assets/") && KEPT) };
+  return ok(type, file.endsWith(".html") ? body.toString("utf8").replaceAll(VENDOR_SCRIPT, "/office/office.js") : body, headers);
 }
 
 function decodedPath(url) {
@@ -141,7 +150,7 @@ async function fileInside(folder, name) {
     if (within.startsWith("..") || path.isAbsolute(within) || !(await stat(file)).isFile()) return null;
     return file;
   } catch (fault) {
-    if (fault.code === "ENOENT" || fault.code === "ENOTDIR") return null;
+    if (["ENOENT", "ENOTDIR", "ENAMETOOLONG"].includes(fault.code)) return null;
     throw fault;
   }
 }
@@ -151,8 +160,8 @@ async function listSamples() {
   return ok(TYPES[".json"], JSON.stringify(names.filter((name) => name.endsWith(".xlsx") && !name.startsWith("~")).sort()));
 }
 
-function ok(type, body) {
-  return { status: 200, headers: { "Content-Type": type }, body };
+function ok(type, body, headers = {}) {
+  return { status: 200, headers: { "Content-Type": type, ...headers }, body };
 }
 
 function refusal(status, sentence) {

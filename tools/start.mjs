@@ -19,12 +19,16 @@ try {
   const options = readArguments();
   ensureInstalled();
   if (options.build && !isBuilt()) build();
-  const { serve } = await import("./serve.mjs");
+  const { FIRST_PORT, serve } = await import("./serve.mjs");
   const server = await serve(options.port === undefined ? {} : { port: options.port });
   console.log(`Trial page: ${server.url}`);
+  if (server.port !== FIRST_PORT)
+    console.log(
+      `Side-loaded in Excel, the add-in is looked for on port ${FIRST_PORT}, which is not this page's: for that, end the program that holds it and start again without --port.`,
+    );
   const clear = options.open ? await open(server) : () => undefined;
   console.log("Ctrl-C ends it.");
-  for (const signal of ["SIGINT", "SIGTERM"]) {
+  for (const signal of ["SIGINT", "SIGTERM", "SIGHUP"]) {
     process.on(signal, () => {
       clear();
       server.close().then(() => process.exit(0));
@@ -114,14 +118,16 @@ function openWindow(browser, url, spki) {
   ];
   if (process.platform === "linux" && process.getuid() === 0) args.push("--no-sandbox");
   const child = spawn(browser, args, { stdio: "ignore" });
+  const forget = () => rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
   const clear = () => {
     child.kill();
-    rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    forget();
   };
   child.on("error", () => {
     console.log("The browser did not start; open the address yourself.");
   });
   child.on("exit", (code) => {
+    forget();
     if (code !== null)
       console.log(
         code === 0 ? "The window is closed; the page is still served." : "The browser could not show a window; open the address yourself.",
