@@ -127,8 +127,8 @@ async function answer({ method, url, headers }) {
   if (type === undefined) return refusal(404, "There is no such file.");
   const body = await readFile(file);
   if (prefix !== "/addin/") return ok(type, body);
-  const headers = { ...ADD_IN_HEADERS, ...(name.startsWith("assets/") && KEPT) };
-  return ok(type, file.endsWith(".html") ? body.toString("utf8").replaceAll(VENDOR_SCRIPT, "/office/office.js") : body, headers);
+  const more = { ...ADD_IN_HEADERS, ...(name.startsWith("assets/") && KEPT) };
+  return ok(type, file.endsWith(".html") ? body.toString("utf8").replaceAll(VENDOR_SCRIPT, "/office/office.js") : body, more);
 }
 
 function decodedPath(url) {
