@@ -73,6 +73,8 @@ export interface WorkbookPort {
   read(request: ReadRequest): Promise<ReadLog>;
   /** Builds or rebuilds the register from a log that was read; `signal` stops it before anything is written. */
   build(log: ReadLog, onProgress: (progress: Progress) => void, signal: AbortSignal): Promise<BuildResult>;
+  /** Gives headings of the register that were renamed over readings their names back; the number of them. A build that meets them fails with kind "renamed". */
+  nameBack?(): Promise<number>;
   /** Judges the register's own rows, none better than the log judges it where that was changed since; null when there is no register. */
   checkRegister(
     basis: readonly BasisId[],

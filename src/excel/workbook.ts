@@ -5,7 +5,7 @@ import { inWorkbook } from "./kit/run";
 import type { LogPlace } from "./log-place";
 import { readLog } from "./log/read-log";
 import type { WorkbookPort } from "./port";
-import { build } from "./register/build-register";
+import { build, nameBack } from "./register/build-register";
 import { checkRegister, filterRegister } from "./register/check-register";
 import { rewriteFormulas } from "./register/rewrite-formulas";
 import { load, save } from "./settings";
@@ -25,6 +25,7 @@ const writeLift: WorkbookPort["writeLift"] = async (lift) =>
 export const excelPort: WorkbookPort = {
   read: readLog,
   build,
+  nameBack,
   checkRegister,
   filterRegister,
   rewriteFormulas,

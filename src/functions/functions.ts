@@ -14,6 +14,7 @@ import {
   wireVerdict,
 } from "../engine/ask/one-check";
 import { chainLeast, changeShare, dressDepth, lengthIn, removeAt } from "../engine/ask/one-figure";
+import { rowText } from "../engine/ask/judge-row";
 import { monthsBetween } from "../engine/ask/one-interval";
 import { judgeRowOf, judgeRowsOf } from "../engine/ask/one-row";
 import { sourceOf } from "../engine/ask/source-of";
@@ -21,7 +22,7 @@ import { isDecision, worstOf } from "../engine/decision";
 import { dueState, nextDue } from "../engine/due/intervals";
 import { figureStands } from "../engine/house/rules-in-force";
 import { hotShare, legLoad, ratedAt, sideShare } from "../engine/lift/figures";
-import { asGrid } from "../engine/log/grid";
+import { asGrid, type Grid } from "../engine/log/grid";
 import { figure } from "./errors";
 
 /**
@@ -216,6 +217,23 @@ export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][]
     v.comesOut,
     v.source,
   ]);
+}
+/**
+ * Everything of one row as one text, for a column that built-in formulas take apart: decision, short reason, share of the allowance in millionths, where it comes out, sign of overload, kind, tag, days, columns needed and missing, reason. Each part is closed by CHAR(127), which no typed text can hold.
+ * @customfunction JUDGEROW JUDGEROW
+ * @param headers The heading row of the log.
+ * @param row The item's row, over the same columns.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
+ * @param [headers_2] Headings of a second block of columns, where results stand between the typed ones.
+ * @param [row_2] The item's row, over that block.
+ * @returns Head GEAR1, then the parts.
+ */
+export function judgeRow(headers: any[][], row: any[][], basis?: any[][], headers_2?: any[][], row_2?: any[][]): string {
+  return rowText(asGrid(headers), asGrid(row), basis, given(headers_2), given(row_2));
+}
+/** A block that was left out arrives as null, or as nothing. */
+function given(block: any[][] | null | undefined): Grid | null {
+  return block === null || block === undefined ? null : asGrid(block);
 }
 /**
  * The worst decision in a range, such as an assembly's. A blank cell or any other text counts as NO VERDICT, so give the cells of the parts only.

@@ -13,7 +13,7 @@ import { judgeItems } from "../report/judge-items";
 /** Last day the workbook can hold: without a day of judging, a found overload holds until an inspection is dated. */
 const NO_DAY = 2958465;
 const cache = new Map<string, Headings>();
-function headingsOf(headers: Grid): Headings {
+export function headingsOf(headers: Grid): Headings {
   const line = headers.length === 1 ? headers[0] : undefined;
   const words = line ? line.map((cell) => (typeof cell === "string" ? cell : "")) : pairOf(headers);
   const id = words.join("\u0001");

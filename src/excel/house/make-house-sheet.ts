@@ -2,9 +2,11 @@ import { GEAR } from "../../engine/gear/index";
 import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../engine/house/read-limits";
 import { fittingChoices } from "../kit/choices";
 import { inWorkbook } from "../kit/run";
-import { CAUTION, HOUSE_SHEET, REGISTER_SHEET } from "../kit/sheets";
+import { putMark, readSheets } from "../kit/marks";
+import { CAUTION, HOUSE_SHEET } from "../kit/sheets";
 import { WorkbookError } from "../kit/workbook-error";
-import { followRegister, HEADINGS_AT, HOUSE_ROWS } from "./house-sheet";
+import { findRegister } from "../register/find-register";
+import { followRegister, HEADINGS_AT } from "./house-sheet";
 
 const NOTES = [
   "Write one limit in each row below the headings. It can only make the rules stricter: the strictest rule decides. Only where Maker's figure says yes does it stand in place of the published limits for that check; Source must then name where the maker wrote it.",
@@ -23,6 +25,8 @@ const WIDTHS: Readonly<Record<(typeof HOUSE_HEADINGS)[number], number>> = {
   Source: 170,
   "Maker's figure": 70,
 };
+/** Rows that have formats and drop-downs from the start. */
+const FORMATTED_ROWS = 200;
 const LINE = 15;
 /** Characters that surely fit into one line of all columns. */
 const LINE_LENGTH = 115;
@@ -32,13 +36,15 @@ export async function makeHouseSheet(): Promise<void> {
     const sheets = context.workbook.worksheets;
     const old = sheets.getItemOrNullObject(HOUSE_SHEET);
     old.load("name");
-    const register = sheets.getItemOrNullObject(REGISTER_SHEET);
-    register.load("name");
-    await context.sync();
+    const marks = await readSheets(context);
+    const named = marks.marked("house");
+    const register = (await findRegister(context))?.sheet ?? null;
+    if (named !== null)
+      throw new WorkbookError("other shape", `There is a sheet "${named.name}" already; it was left as it is. Write your limits there.`);
     if (!old.isNullObject)
       throw new WorkbookError("other shape", `There is a sheet "${HOUSE_SHEET}" already; it was left as it is. Write your limits there.`);
     const sheet = sheets.add(HOUSE_SHEET);
-    const body = sheet.getRangeByIndexes(HEADINGS_AT, 0, HOUSE_ROWS - HEADINGS_AT, HOUSE_HEADINGS.length);
+    const body = sheet.getRangeByIndexes(HEADINGS_AT, 0, FORMATTED_ROWS - HEADINGS_AT, HOUSE_HEADINGS.length);
     sheet.getRange(`A1:G${String(HEADINGS_AT)}`).numberFormat = "@" as unknown as string[][];
     body.numberFormat = "@" as unknown as string[][];
     sheet.getRange("A1").values = [["House limits"]];
@@ -54,7 +60,8 @@ export async function makeHouseSheet(): Promise<void> {
     sheet.getRangeByIndexes(HEADINGS_AT - 1, 0, 1, HOUSE_HEADINGS.length).values = [
       HOUSE_HEADINGS.map((heading) => (heading === "Limit" ? LIMIT_HEADING : heading)),
     ];
-    followRegister(sheet, !register.isNullObject);
+    followRegister(sheet, register?.name ?? null);
+    putMark(context, sheet, "house", marks.stands("house"));
     const title = sheet.getRange("A1");
     title.format.font.bold = true;
     title.format.font.size = 14;
@@ -72,7 +79,7 @@ export async function makeHouseSheet(): Promise<void> {
       "Maker's figure": ["yes"],
     };
     HOUSE_HEADINGS.forEach((heading, index) => {
-      const column = sheet.getRangeByIndexes(HEADINGS_AT, index, HOUSE_ROWS - HEADINGS_AT, 1);
+      const column = sheet.getRangeByIndexes(HEADINGS_AT, index, FORMATTED_ROWS - HEADINGS_AT, 1);
       column.format.columnWidth = WIDTHS[heading];
       const list = choices[heading];
       if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };

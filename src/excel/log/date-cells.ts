@@ -1,5 +1,5 @@
 import { asGrid, type Grid } from "../../engine/log/grid";
-import type { CellValue } from "../../engine/reading/cell-value";
+import { neighbours, readRows } from "../kit/read-in-parts";
 import type { LogPlace } from "../log-place";
 
 /** Days from 1930 to 2059: numbers that may be dates by their format. */
@@ -7,23 +7,21 @@ const mayBeDate = (value: unknown): boolean => typeof value === "number" && valu
 /** All cells of a place; numbers in date formats are told apart. */
 export async function readGrid(context: Excel.RequestContext, place: LogPlace): Promise<Grid> {
   const range = context.workbook.worksheets.getItem(place.sheet).getRange(place.address);
-  range.load("values,rowCount,columnCount");
+  range.load("rowCount,columnCount");
   await context.sync();
-  const values = range.values as CellValue[][];
-  const columns = Array.from({ length: range.columnCount }, (_, column) => column).filter((column) =>
+  const { rowCount: rows, columnCount } = range;
+  const values = await readRows(context, range, { rows, columns: columnCount }, "values");
+  const columns = Array.from({ length: columnCount }, (_, column) => column).filter((column) =>
     values.some((row) => mayBeDate(row[column])),
   );
-  const formats = columns.map((column) => {
-    const cells = range.getColumn(column);
-    cells.load("numberFormat");
-    return { column, cells };
-  });
-  await context.sync();
-  for (const { column, cells } of formats)
-    for (const [index, row] of values.entries()) {
-      const value = row[column];
-      if (mayBeDate(value) && isDateFormat((cells.numberFormat as string[][])[index]?.[0] ?? "")) row[column] = { serial: value as number };
-    }
+  for (const run of neighbours(columns)) {
+    const formats = await readRows(context, range.getColumn(run.from), { rows, columns: run.count }, "numberFormat");
+    for (const [index, row] of values.entries())
+      for (let at = 0; at < run.count; at += 1) {
+        const value = row[run.from + at];
+        if (mayBeDate(value) && isDateFormat(String(formats[index]?.[at] ?? ""))) row[run.from + at] = { serial: value as number };
+      }
+  }
   return asGrid(values);
 }
 /** A number format that shows a date: day, month or year outside quotes, brackets and escapes. */

@@ -1,10 +1,13 @@
 import { findLog } from "../../engine/log/find-log";
 import { asGrid } from "../../engine/log/grid";
 import { areaAddress, withoutSheet } from "../kit/addresses";
-import { COPIED_SHEET, HOUSE_SHEET, NOTES_SHEET, REGISTER_SHEET } from "../kit/sheets";
+import { readSheets } from "../kit/marks";
+import { COPIED_SHEET, HOUSE_SHEET, WORKINGS_SHEET } from "../kit/sheets";
 import { WorkbookError } from "../kit/workbook-error";
 import type { LogPlace } from "../log-place";
 import type { ReadRequest } from "../port";
+import { findRegister } from "../register/find-register";
+import { looksLikeRegister } from "../register/shape";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
 const HEAD = 45;
@@ -21,18 +24,24 @@ interface Candidate {
 }
 /** Sheets whose tops look like a log, the likeliest first; the register only when there is no other. */
 export async function findLogs(context: Excel.RequestContext, request: ReadRequest): Promise<readonly { readonly place: LogPlace }[]> {
-  const sheets = context.workbook.worksheets;
-  sheets.load("items/id,items/name,items/visibility");
+  const { worksheets } = context.workbook;
   const tables = context.workbook.tables;
   tables.load("items/name");
-  await context.sync();
-
-  const used = sheets.items
-    .filter((sheet) => sheet.visibility === Excel.SheetVisibility.visible && ![NOTES_SHEET, HOUSE_SHEET, COPIED_SHEET].includes(sheet.name))
-    .map((sheet) => {
+  const sheets = await readSheets(context);
+  const register = await findRegister(context);
+  const ours = [
+    sheets.marked("notes"),
+    sheets.marked("house") ?? sheets.named(HOUSE_SHEET),
+    sheets.marked("copied") ?? sheets.named(COPIED_SHEET),
+    sheets.marked("workings") ?? sheets.named(WORKINGS_SHEET),
+  ].flatMap((sheet) => (sheet === null ? [] : [sheet.id]));
+  const used = sheets.all
+    .filter(({ id, visible }) => visible && !ours.includes(id))
+    .map(({ id, name }) => {
+      const sheet = worksheets.getItem(id);
       const range = sheet.getUsedRangeOrNullObject(true);
       range.load("address,rowIndex,columnIndex,rowCount,columnCount");
-      return { name: sheet.name, sheet, range };
+      return { id, name, sheet, range };
     });
   const tableRanges = tables.items.map((table) => {
     const range = table.getRange();
@@ -44,13 +53,13 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
 
   const heads = used
     .filter(({ range }) => !range.isNullObject)
-    .map(({ name, sheet, range }) => {
+    .map(({ id, name, sheet, range }) => {
       const head = sheet.getRangeByIndexes(range.rowIndex, range.columnIndex, Math.min(HEAD, range.rowCount), range.columnCount);
       head.load("values");
       return {
         candidate: {
           sheet: name,
-          sheetId: sheet.id,
+          sheetId: id,
           address: withoutSheet(range.address),
           row: range.rowIndex,
           column: range.columnIndex,
@@ -65,11 +74,14 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
   return heads
     .flatMap(({ candidate, head }) => {
       const found = findLog(asGrid(head.values), request.choices);
-      return found === null ? [] : [{ candidate, found }];
+      if (found === null) return [];
+      // A register that was copied is no log: what is typed in the real one would go unseen.
+      const copy = candidate.sheetId !== register?.sheet.id && looksLikeRegister(found.headings.matches.map(({ heading }) => heading));
+      return copy ? [] : [{ candidate, found }];
     })
     .sort(
       (a, b) =>
-        Number(a.candidate.sheet === REGISTER_SHEET) - Number(b.candidate.sheet === REGISTER_SHEET) ||
+        Number(a.candidate.sheetId === register?.sheet.id) - Number(b.candidate.sheetId === register?.sheet.id) ||
         b.found.score - a.found.score ||
         b.candidate.rows - a.candidate.rows,
     )
@@ -79,7 +91,7 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
       const table = tableRanges.find(
         ({ table: t, range }) => t.worksheet.name === sheet && headingRow >= range.rowIndex && headingRow < range.rowIndex + range.rowCount,
       );
-      const isRegister = sheet === REGISTER_SHEET;
+      const isRegister = sheetId === register?.sheet.id;
       if (table)
         return {
           place: {

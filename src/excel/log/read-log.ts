@@ -3,7 +3,6 @@ import { reportOn } from "../../engine/report/report";
 import { readHouseSheet } from "../house/house-sheet";
 import { refusedLimits, withHouse } from "../house/with-house";
 import { inWorkbook } from "../kit/run";
-import { REGISTER_SHEET } from "../kit/sheets";
 import { WorkbookError } from "../kit/workbook-error";
 import type { ReadLog, ReadRequest } from "../port";
 import { readGrid } from "./date-cells";
@@ -34,7 +33,7 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
       place,
       report,
       refusedLimits: refusedLimits(house),
-      others: logs.map(({ place: { sheet } }) => sheet).filter((sheet) => sheet !== place.sheet && sheet !== REGISTER_SHEET),
+      others: logs.filter(({ place: { sheet, how } }) => sheet !== place.sheet && how !== "register").map(({ place: { sheet } }) => sheet),
     };
   });
 }

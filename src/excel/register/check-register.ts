@@ -11,14 +11,19 @@ import { refusedLimits, withHouse } from "../house/with-house";
 import { withoutSheet } from "../kit/addresses";
 import { today } from "../kit/clock";
 import { inWorkbook } from "../kit/run";
-import { AS_OF_CELL, BASIS_CELL, HOUSE_SHEET, REGISTER_SHEET, REGISTER_TABLE } from "../kit/sheets";
+import { readSheets } from "../kit/marks";
+import { AS_OF_CELL, BASIS_CELL, COPIED_SHEET, HOUSE_SHEET } from "../kit/sheets";
 import { WorkbookError } from "../kit/workbook-error";
 import type { LogPlace } from "../log-place";
 import type { ReadLog, RegisterCheck, WorkbookPort } from "../port";
 import { LOG_DIFFERS } from "./columns";
-import { copiedFrom, loadCopied } from "./copied-sheet";
+import { copiedGrid } from "./copied-sheet";
+import { findRegister } from "./find-register";
+import { judgedRuns, roleOf } from "./layout";
 import { planRegister } from "./plan-register";
-import { readColumns } from "./read-register";
+import { readTyped } from "./read-register";
+import { shapeOf } from "./shape";
+import { quoted } from "./workings";
 import { againstLog, countedAnew, withNote } from "./worse-of-both";
 
 export async function checkRegister(
@@ -27,54 +32,44 @@ export async function checkRegister(
   other: ReadLog | null = null,
 ): ReturnType<WorkbookPort["checkRegister"]> {
   return inWorkbook(async (context) => {
-    const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
-    const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
-    sheet.load("id,name");
-    table.load("name");
-    await context.sync();
-    if (sheet.isNullObject || table.isNullObject) return null;
+    const found = await findRegister(context);
+    if (found === null || found.rows < 1 || !shapeOf(found).ok) return null;
+    const { headings, table } = found;
+    const sheet = context.workbook.worksheets.getItem(found.sheet.id);
     const range = table.getRange();
     range.load("address");
-    const first = table.getHeaderRowRange();
-    first.load("values");
-    await context.sync();
-    const headings = ((first.values as CellValue[][])[0] ?? []).map(readText);
-    if (!headings.some((heading) => key(heading) === "verdict")) return null;
     const verdicts = table.columns.getItem("Verdict").getDataBodyRange();
     verdicts.load("values");
     // The formulas of one row tell what the whole register reads; a cell that was typed over does not change that.
     const row = table.getDataBodyRange().getRow(0);
     row.load("formulas");
-    const copying = loadCopied(context);
     const rules = sheet.getRange(BASIS_CELL);
     rules.load("values");
     const day = sheet.getRange(AS_OF_CELL);
     day.load("values,formulas");
-    await context.sync();
-    const readsHouse = (row.formulas as CellValue[][]).flat().some((cell) => readText(cell).includes(`'${HOUSE_SHEET}'!`));
-    const { columns, formulas } = await readColumns(context, table, headings);
-    const grid = asGrid([headings, ...columns]);
+    const sheets = await readSheets(context);
     const house = await readHouseSheet(context);
+    const houseName = (sheets.marked("house") ?? sheets.named(HOUSE_SHEET))?.name ?? HOUSE_SHEET;
+    const readsHouse = (row.formulas as CellValue[][]).flat().some((cell) => readText(cell).includes(quoted(houseName)));
+    const old = await readTyped(context, found);
+    const copied = await copiedGrid(context, sheets.marked("copied") ?? sheets.named(COPIED_SHEET));
+    const grid = asGrid([judgedHeadings(headings), ...old.values]);
     const report = reportOn(grid, withHouse({ basis, asOf }, house));
     if (report === null) return null;
     const noted = headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS));
-    const own = report.items.map((item) => withNote(item, readText(columns[item.row - 1]?.[noted])));
-    const saysOf = (row: number): string => readText((verdicts.values as CellValue[][])[row - 1]?.[0]);
-    const log = other === null || other.place.sheet === REGISTER_SHEET ? null : other;
+    const own = report.items.map((item) => withNote(item, readText(old.values[item.row - 1]?.[noted])));
+    const saysOf = (at: number): string => readText((verdicts.values as CellValue[][])[at - 1]?.[0]);
+    const log = other === null || isHere(other, found) ? null : other;
     const { items, apart } =
       log === null
         ? { items: own, apart: [] }
-        : againstLog(
-            own,
-            log.report,
-            planRegister(log.report, log.place, { register: { headings, values: columns, formulas }, copied: copiedFrom(copying) }).changes,
-          );
+        : againstLog(own, log.report, planRegister(log.report, log.place, { register: old, copied: copied.copied, own: false }).changes);
     const place: LogPlace = {
-      sheet: REGISTER_SHEET,
-      sheetId: sheet.id,
+      sheet: found.sheet.name,
+      sheetId: found.sheet.id,
       address: withoutSheet(range.address),
       how: "register",
-      table: REGISTER_TABLE,
+      table: found.name,
     };
     // A cell is right when it says what the register's own rows say, with the log as it was when they were built.
     const disagree = own.filter((item) => saysOf(item.row) !== item.verdict.decision && !saysOf(item.row).startsWith("#"));
@@ -95,6 +90,14 @@ export async function checkRegister(
     };
   });
 }
+const isHere = ({ place }: ReadLog, { sheet }: { readonly sheet: { readonly id: string; readonly name: string } }): boolean =>
+  place.sheetId === sheet.id || place.sheet === sheet.name;
+/** Headings of the columns that the cells judge as well; a column that people added beside them is theirs. */
+function judgedHeadings(headings: readonly string[]): readonly string[] {
+  const columns = headings.map((heading, from) => ({ heading, role: roleOf(heading), from }));
+  const runs = judgedRuns({ columns });
+  return headings.map((heading, column) => (runs.some(({ from, count }) => column >= from && column < from + count) ? heading : ""));
+}
 /** What the register names where it is not what it is judged by here. House limits that it does not read are told apart. */
 function builtUnder(
   { basis, asOf }: Report,
@@ -113,14 +116,11 @@ function builtUnder(
 }
 export async function filterRegister(decisions: readonly string[]): Promise<void> {
   await inWorkbook(async (context) => {
-    const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
-    const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
-    table.load("name");
-    await context.sync();
-    if (table.isNullObject) throw new WorkbookError("no log", "There is no register yet. Press Build register first, then filter it.");
-    if (decisions.length === 0) table.clearFilters();
-    else table.columns.getItem("Verdict").filter.applyValuesFilter([...decisions]);
-    sheet.activate();
+    const found = await findRegister(context);
+    if (found === null) throw new WorkbookError("no log", "There is no register yet. Press Build register first, then filter it.");
+    if (decisions.length === 0) found.table.clearFilters();
+    else found.table.columns.getItem("Verdict").filter.applyValuesFilter([...decisions]);
+    context.workbook.worksheets.getItem(found.sheet.id).activate();
     await context.sync();
   });
 }

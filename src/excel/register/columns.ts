@@ -1,136 +1,268 @@
-/** Names and places of the add-in's own sheets. Nothing outside them is ever written. */
+/** The worked-out columns of the register: headings, formulas, formats. */
+import { ROW_HEAD, ROW_PARTS, type RowPart } from "../../engine/ask/judge-row";
 import { field, type FieldId } from "../../engine/columns";
-import { DECISIONS } from "../../engine/decision";
+import { SYMBOLS } from "../../engine/decision";
 import { LEAD_DAYS } from "../../engine/due/intervals";
-import { TAKES } from "../../engine/pages/about-columns";
-import { AS_OF_CELL, BASIS_CELL, REGISTER_TABLE } from "../kit/sheets";
+import { AS_OF_CELL, REGISTER_TABLE, WORKINGS_SHEET } from "../kit/sheets";
 
-/**
- * Height of a row in points, three lines. Fixed: the sheet does not fit rows again when formulas come out otherwise, and
- * right after the build they may not be worked out yet.
- */
-export const ROW_HEIGHT = 46;
-/** Columns of sentences, which run over those lines. */
-export const WRAPPED: readonly string[] = ["Reason", "Comes out at", "Log differs"];
+/** Height of a row in points: one line. */
+export const ROW_HEIGHT = 16;
+/** Where the list of assemblies stands on the sheet of workings. */
+export const LIST_TOP = 6;
+/** What the formulas of one register depend on. */
+export interface FormulaPlace {
+  /** The call that judges a row. */
+  readonly judged: string;
+  /** Input columns that the register has. */
+  readonly fields: ReadonlySet<FieldId>;
+  /** Rows for assemblies on the sheet of workings. */
+  readonly assemblies: number;
+}
 export interface ResultColumn {
   readonly heading: string;
-  readonly formula: string;
+  /** Null where the build fills the cells. */
+  readonly formula: ((at: FormulaPlace) => string) | null;
   readonly format: string;
   readonly width: number;
   readonly note: string;
+  /** "shown" stands on the first screen, "folded" behind it, "hidden" is of no use to people. */
+  readonly sight: "shown" | "folded" | "hidden";
 }
-/** Structured reference to headings or to this row over a block of columns. */
-const block = (from: string, to: string): { readonly headings: string; readonly row: string } => ({
-  headings: `${REGISTER_TABLE}[[#Headers],[${from}]:[${to}]]`,
-  row: `IF(ISBLANK(${REGISTER_TABLE}[@[${from}]:[${to}]]),"",${REGISTER_TABLE}[@[${from}]:[${to}]])`,
-});
 const name = (id: FieldId): string => field(id).heading;
-const typed = block(name("id"), name("remarks"));
-const whole = block(name("id"), name("overload"));
-const args = (over: typeof typed): string => `${over.headings},${over.row},${BASIS_CELL}`;
+/** This row of a column. */
+export const cell = (heading: string): string => (/^\w+$/.test(heading) ? `[@${heading}]` : `[@[${heading}]]`);
+/** All rows of a column, also from another sheet. */
+export const column = (heading: string): string => `${REGISTER_TABLE}[${heading}]`;
+const JUDGED = "Judged";
+const OWN = "By its own row";
+const KEY = "Assembly key";
+const SIGN = "Overload sign";
+const SIGN_ROW = "Sign row";
+const OTHERS = "Stretched in assembly";
 /** Filled by the build where register and log were both changed: the log's decision, a colon, and the cells. */
 export const LOG_DIFFERS = "Log differs";
-/** The worse of a decision and the one that the log gave; in the order below, the worse stands first. */
-function noBetterThanLog(own: string): string {
-  const log = `LEFT([@[${LOG_DIFFERS}]],FIND(":",[@[${LOG_DIFFERS}]])-1)`;
-  const order = `"${DECISIONS.join("|")}"`;
-  return `IF([@[${LOG_DIFFERS}]]="",${own},IF(FIND(${log},${order})<FIND(${own},${order}),${log},${own}))`;
+const WORKINGS = `'${WORKINGS_SHEET}'!`;
+/** How many rows show a sign of overload together with an assembly. */
+export const SIGN_COUNT = `${WORKINGS}$B$2`;
+/** Last used row of the house limits. */
+export const HOUSE_LAST = `${WORKINGS}$B$3`;
+/** Place behind the n-th mark of the answer. */
+const mark = (n: number): string => `FIND(CHAR(10),SUBSTITUTE(${cell(JUDGED)},CHAR(127),CHAR(10),${String(n)}))`;
+/** One part of the answer; a mark closes each, and no typed text holds one. */
+function part(of: RowPart): string {
+  const n = ROW_PARTS.indexOf(of) + 1;
+  return `MID(${cell(JUDGED)},${mark(n)}+1,${mark(n + 1)}-${mark(n)}-2)`;
+}
+const day = (of: RowPart): string => `IFERROR(VALUE(${part(of)}),"")`;
+/** Whether the cell holds an answer of the form that is understood here. */
+const WHOLE = `LEFT(${cell(JUDGED)},${String(ROW_HEAD.length + 2)})="${ROW_HEAD} "&CHAR(127)`;
+const LOG_WORD = `LEFT(${cell(LOG_DIFFERS)},FIND(":",${cell(LOG_DIFFERS)}&":")-1)`;
+/** The worst of the row's own decision, an overload in its assembly, and what the log said. What the log said and cannot be read is no verdict. */
+function worstOfAll(): string {
+  const either = (word: string): string => `OR(${cell(OWN)}="${word}",${LOG_WORD}="${word}")`;
+  const unread = `ISERROR(FIND("|"&${LOG_WORD}&"|","||REMOVE|EXAMINE|DRESS|WATCH|KEEP|"))`;
+  return `=IF(${either("REMOVE")},"REMOVE",IF(OR(${cell(OWN)}="EXAMINE",${LOG_WORD}="EXAMINE",${cell(name("overload"))}<>""),"EXAMINE",IF(OR(${cell(OWN)}="NO VERDICT",${unread}),"NO VERDICT",IF(${either("DRESS")},"DRESS",IF(${either("WATCH")},"WATCH",${cell(OWN)})))))`;
+}
+/** The day on which another part of the assembly was found stretched. Only rows with a sign of their own look at all rows. */
+function stretchedOn({ assemblies }: FormulaPlace): string {
+  const list = (letter: string): string =>
+    `${WORKINGS}$${letter}$${String(LIST_TOP)}:$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
+  const of = `${column(KEY)},${cell(KEY)}`;
+  const other = `${column(SIGN_ROW)},"<>"&${cell(SIGN_ROW)}`;
+  const anew = `IF(COUNTIFS(${of},${column(SIGN)},"undated",${other})>0,"undated",IF(COUNTIFS(${of},${column(SIGN)},">0",${other})=0,"",MAXIFS(${column(SIGN)},${of},${other})))`;
+  const listed = `MATCH(${cell(KEY)},${list("E")},0)`;
+  return `=IF(OR(${cell(KEY)}="",${SIGN_COUNT}=0),"",IF(OR(${SIGN_COUNT}>${String(assemblies)},${cell(SIGN_ROW)}<>""),${anew},IFERROR(INDEX(${list("F")},${listed}),"")))`;
+}
+/** Still counts while this part has not been looked at after that day. */
+function overload(): string {
+  return `=IF(${cell(OTHERS)}="","",IF(ISNUMBER(${cell(OTHERS)}),IF(${day("inspected")}="",${cell(OTHERS)},IF(${day("inspected")}>${cell(OTHERS)},"",${cell(OTHERS)})),${cell(OTHERS)}))`;
+}
+function shortReason({ assemblies }: FormulaPlace): string {
+  const list = (letter: string): string =>
+    `${WORKINGS}$${letter}$${String(LIST_TOP)}:$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
+  const found = `IFERROR(INDEX(${list("G")},MATCH(${cell(KEY)},${list("E")},0))&"","")`;
+  return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),IF(OR(${found}="",${found}=${cell(name("id"))}),"Another part",${found})&" in this assembly was stretched: look at it","The log says "&${cell("Verdict")}&", and the register does not"))`;
+}
+const OVERLOADED =
+  "Another part of this assembly was found stretched or opened up: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.";
+function wholeReason(): string {
+  const log = `IF(${cell(LOG_DIFFERS)}="","",${cell(LOG_DIFFERS)}&" ")`;
+  const others = `IF(${cell(name("overload"))}="","","${OVERLOADED} ")`;
+  const own = `IF(${WHOLE},IFERROR(${part("reason")},MID(${cell(JUDGED)},${mark(ROW_PARTS.indexOf("reason") + 1)}+1,32767)),"The answer of the add-in is not understood here; build the register again.")`;
+  return `=${log}&${others}&${own}`;
+}
+/** First what decides, then whether its inspection is late: a row that is out and late says both. */
+function flag({ fields }: FormulaPlace): string {
+  const verdict = cell("Verdict");
+  const late = `IF(${cell("Due state")}="OVERDUE",", late",IF(${cell("Due state")}="DUE SOON",", due soon",IF(${cell("Due state")}="CURRENT","",", no date")))`;
+  const dates = (["inspected", "releasedOn"] as const).filter((id) => fields.has(id)).map((id) => `N(${cell(name(id))})>${AS_OF_CELL}`);
+  const symbol = `IF(OR(${cell("Due state")}="OVERDUE",AND(${cell("Due state")}<>"CURRENT",${cell("Due state")}<>"DUE SOON")),"!",IF(${verdict}="DRESS","${SYMBOLS.DRESS}",IF(${verdict}="WATCH","${SYMBOLS.WATCH}",IF(${verdict}="KEEP","${SYMBOLS.KEEP}","?"))))`;
+  const word = `IF(${verdict}="REMOVE",IF(${part("tag")}="out","${SYMBOLS.REMOVE} TAGGED OUT","${SYMBOLS.REMOVE} REMOVE"),IF(${verdict}="EXAMINE","${SYMBOLS.EXAMINE} EXAMINE",IF(${verdict}="NO VERDICT","${SYMBOLS["NO VERDICT"]} NO VERDICT",${symbol}&" "&${verdict})))&${late}`;
+  return dates.length === 0 ? `=${word}` : `=IF(AND(${verdict}<>"REMOVE",OR(${dates.join(",")})),"? DATE AHEAD",${word})`;
 }
 /**
- * Columns that are worked out behind the input columns, in order. The first two carry an overload found in one part to the rest of its assembly;
- * the verdict reads them together with the input columns. Blank cells are guarded, because some hosts hand them to
- * functions as 0. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
+ * In the order in which a new register has them; "Used" closes what folds, so that Excel's own button stands over a column
+ * that is in sight. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
  * opened, and what depends on it would lose its last value where the add-in is not there.
  */
 export const RESULT_COLUMNS: readonly ResultColumn[] = [
   {
-    heading: "Overload sign",
-    formula: `=IF(ISNUMBER(SEARCH("sign of overload",GEAR.REASON(${args(typed)}))),IF(ISNUMBER([@${name("inspected")}]),[@${name("inspected")}],"undated"),"")`,
-    format: "yyyy-mm-dd",
-    width: 62,
-    note: "Worked out: the day on which this part was found stretched or opened up.",
-  },
-  {
-    heading: name("overload"),
-    formula: `=IF([@${name("assembly")}]="","",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],"undated",[${name("id")}],"<>"&[@${name("id")}])>0,"undated",IF(COUNTIFS([${name("assembly")}],[@${name("assembly")}],[Overload sign],">0",[${name("id")}],"<>"&[@${name("id")}])=0,"",MAXIFS([Overload sign],[${name("assembly")}],[@${name("assembly")}],[${name("id")}],"<>"&[@${name("id")}]))))`,
-    format: "yyyy-mm-dd",
-    width: 62,
-    note: TAKES.overload,
-  },
-  {
-    heading: LOG_DIFFERS,
-    formula: "",
-    format: "@",
-    width: 160,
-    note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt.",
-  },
-  {
-    heading: "Verdict",
-    formula: `=${noBetterThanLog(`GEAR.VERDICT(${args(whole)})`)}`,
+    heading: "Flag",
+    formula: flag,
     format: "General",
-    width: 78,
-    note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides.",
+    width: 112,
+    note: "What needs doing, as a symbol and a word, and whether its inspection is late. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
+    sight: "shown",
   },
   {
-    heading: "Reason",
-    formula: `=IF([@[${LOG_DIFFERS}]]="","",[@[${LOG_DIFFERS}]]&" ")&GEAR.REASON(${args(whole)})`,
+    heading: "Why",
+    formula: shortReason,
     format: "General",
-    width: 420,
-    note: "Readings, limit, unit and source behind the verdict, and what is missing.",
-  },
-  {
-    heading: "Comes out at",
-    formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,4)`,
-    format: "General",
-    width: 220,
-    note: "The figure at which each part comes out.",
-  },
-  {
-    heading: "Used",
-    formula: `=INDEX(GEAR.JUDGE(${args(whole)}),1,3)`,
-    format: "0%",
-    width: 42,
-    note: "Share of the allowance used: 100 % is at the limit.",
+    width: 250,
+    note: "The reason in a line; the whole one stands under Reason.",
+    sight: "shown",
   },
   {
     heading: "Next due",
-    formula: `=IFERROR(GEAR.NEXTDUE([@${name("gear")}],IF([@${name("service")}]="","normal",[@${name("service")}]),[@${name("inspected")}],${BASIS_CELL},IF([@[${name("usedOn")}]]="","",[@[${name("usedOn")}]])),"")`,
+    formula: () => `=${day("due")}`,
     format: "yyyy-mm-dd",
     width: 68,
     note: "Last inspection plus the interval of the service class.",
+    sight: "shown",
+  },
+  {
+    heading: "Comes out at",
+    formula: () => `=IFERROR(${part("comesOut")},"")`,
+    format: "General",
+    width: 150,
+    note: "The figure at which each part comes out.",
+    sight: "shown",
+  },
+  {
+    heading: JUDGED,
+    formula: ({ judged }) => judged,
+    format: "General",
+    width: 60,
+    note: "The add-in's whole answer for the row, which the other columns take apart. Hidden; not to be changed.",
+    sight: "hidden",
+  },
+  {
+    heading: "Verdict",
+    formula: worstOfAll,
+    format: "General",
+    width: 78,
+    note: "REMOVE, EXAMINE, NO VERDICT, DRESS, WATCH or KEEP; the worst finding decides.",
+    sight: "folded",
   },
   {
     heading: "Due state",
-    formula: `=IF(AND(ISNUMBER([@[Next due]]),ISNUMBER(${AS_OF_CELL}),N([@${name("inspected")}])<=${AS_OF_CELL}),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`,
+    formula: () =>
+      `=IF(AND(ISNUMBER([@[Next due]]),ISNUMBER(${AS_OF_CELL}),N(${day("inspected")})<=${AS_OF_CELL}),IF([@[Next due]]<${AS_OF_CELL},"OVERDUE",IF([@[Next due]]<=${AS_OF_CELL}+${String(LEAD_DAYS)},"DUE SOON","CURRENT")),"NO DATE")`,
     format: "General",
     width: 68,
     note: "OVERDUE, DUE SOON (30 days), CURRENT or NO DATE.",
+    sight: "folded",
   },
-];
-/**
- * Stands before the input columns, so that it is in sight with the id wherever the sheet is scrolled to. The block that
- * the verdict reads begins with the id: the flag follows the verdict and must not be part of it.
- */
-export const FRONT_COLUMNS: readonly ResultColumn[] = [
   {
-    heading: "Flag",
-    formula: `=IF(AND([@Verdict]<>"REMOVE",OR(N([@${name("inspected")}])>${AS_OF_CELL},N([@[${name("releasedOn")}]])>${AS_OF_CELL})),"? DATE AHEAD",IF([@Verdict]="REMOVE",IF(ISNUMBER(FIND("Tagged out",[@Reason])),"✖ TAGGED OUT","✖ REMOVE"),IF([@Verdict]="EXAMINE","◆ EXAMINE",IF([@Verdict]="NO VERDICT","? NO VERDICT",IF([@[Due state]]="OVERDUE","! OVERDUE",IF([@[Due state]]="DUE SOON","◷ DUE SOON",IF([@[Due state]]<>"CURRENT","! NO DATE",IF([@Verdict]="DRESS","▽ DRESS",IF([@Verdict]="WATCH","△ WATCH",IF([@Verdict]="KEEP","✔ KEEP","?"))))))))))`,
+    heading: "Reason",
+    formula: wholeReason,
     format: "General",
-    width: 92,
-    note: "What needs doing first, as a symbol and a word. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
+    width: 420,
+    note: "Readings, limit, unit and source behind the verdict, and what is missing.",
+    sight: "folded",
+  },
+  {
+    heading: "Still to record",
+    formula: () => `=IFERROR(SUBSTITUTE(MID(${part("missing")},2,LEN(${part("missing")})-2),"|","; "),"")`,
+    format: "General",
+    width: 160,
+    note: "Columns that this kind of gear needs and that are blank or cannot be read.",
+    sight: "folded",
+  },
+  {
+    heading: OWN,
+    formula: () => `=IF(${WHOLE},${part("decision")},"NO VERDICT")`,
+    format: "General",
+    width: 78,
+    note: "Decision by the row alone, before its assembly and the log are looked at.",
+    sight: "folded",
+  },
+  {
+    heading: SIGN,
+    formula: () => `=IF(IFERROR(${part("overload")},"")="","",IF(${day("inspected")}="","undated",${day("inspected")}))`,
+    format: "yyyy-mm-dd",
+    width: 62,
+    note: "Worked out: the day on which this part was found stretched or opened up.",
+    sight: "folded",
+  },
+  {
+    heading: OTHERS,
+    formula: stretchedOn,
+    format: "yyyy-mm-dd",
+    width: 62,
+    note: "Worked out: the latest day on which another part of its assembly was found stretched or opened up.",
+    sight: "folded",
+  },
+  {
+    heading: name("overload"),
+    formula: overload,
+    format: "yyyy-mm-dd",
+    width: 62,
+    note: "That day, as long as this part has not been looked at after it.",
+    sight: "folded",
+  },
+  {
+    heading: KEY,
+    formula: () => `=IFERROR(${part("assembly")},"")`,
+    format: "General",
+    width: 62,
+    note: "Worked out: the assembly in a form that can be looked up.",
+    sight: "folded",
+  },
+  {
+    heading: SIGN_ROW,
+    formula: () => `=IF(OR(${cell(SIGN)}="",${cell(KEY)}=""),"",ROW()-ROW(${REGISTER_TABLE}[[#Headers],[${SIGN}]]))`,
+    format: "General",
+    width: 40,
+    note: "Worked out: number of the row, where it shows a sign of overload.",
+    sight: "folded",
+  },
+  {
+    heading: "Cells",
+    formula: () => `=IFERROR(${part("cells")},"")`,
+    format: "General",
+    width: 62,
+    note: "Worked out: a figure for each input column. 0 is not read for this kind, 1 is read, 2 is missing or cannot be read.",
+    sight: "folded",
+  },
+  {
+    heading: LOG_DIFFERS,
+    formula: null,
+    format: "@",
+    width: 160,
+    note: "Filled when the register is built: cells that were changed both here and in the log. The worse of the two verdicts counts until both say the same and the register is rebuilt.",
+    sight: "folded",
+  },
+  {
+    heading: "Used",
+    formula: () => `=IFERROR(IF(${part("share")}="over","over",VALUE(${part("share")})/1000000),"")`,
+    format: "0%",
+    width: 42,
+    note: "Share of the allowance used: 100 % is at the limit.",
+    sight: "shown",
   },
 ];
-/** A worked-out column's formula; `rules` is the cell or the range that it hands over as the rule sets. */
-export function formulaOf(column: ResultColumn, rules: string): string {
-  return column.formula.replaceAll(BASIS_CELL, rules);
-}
-export const RESULT_HEADINGS: readonly string[] = [...FRONT_COLUMNS, ...RESULT_COLUMNS].map((c) => c.heading);
+export const RESULTS: ReadonlyMap<string, ResultColumn> = new Map(RESULT_COLUMNS.map((c) => [c.heading, c]));
+export const RESULT_HEADINGS: readonly string[] = RESULT_COLUMNS.map((c) => c.heading);
+/** Columns of the sheet of workings that read these ones. */
+export const READ_BY_WORKINGS = { key: KEY, sign: SIGN, signRow: SIGN_ROW } as const;
 /** Columns that stay in sight: the flag, id and gear. */
-export const FROZEN_COLUMNS = FRONT_COLUMNS.length + 2;
+export const FROZEN_COLUMNS = 3;
 /** Width in points of an input column. */
 export function inputWidth(id: FieldId): number {
-  if (id === "id") return 92;
+  if (id === "id") return 66;
   if (id === "gear") return 92;
+  if (id === "place") return 74;
   if (id === "remarks") return 160;
   if (id === "assembly" || id === "inspector" || id === "releasedBy") return 112;
   switch (field(id).type) {
@@ -141,12 +273,12 @@ export function inputWidth(id: FieldId): number {
     case "date":
       return 68;
     case "length":
-      return 60;
+      return 64;
     case "sound":
     case "fault":
       return 74;
     default:
-      return 56;
+      return 60;
   }
 }
 /** Number format of an input column: text where people type fractions or marks, so that nothing turns into a date. */

@@ -3,170 +3,224 @@ import { field, type FieldId } from "../../engine/columns";
 import { GEAR } from "../../engine/gear/index";
 import { key } from "../../engine/log/match-headings";
 import { namedUnit } from "../../engine/numbers/lengths";
+import type { CellValue } from "../../engine/reading/cell-value";
 import { loadUnitOfHeading } from "../../engine/reading/load";
 import { readText } from "../../engine/reading/text";
-import type { Report } from "../../engine/report/model";
+import type { ItemResult, Report } from "../../engine/report/model";
 import { fieldsFor } from "../../engine/report/report";
 import type { Written } from "../kit/in-parts";
-import { REGISTER_SHEET } from "../kit/sheets";
 import type { LogPlace } from "../log-place";
 import { LOG_DIFFERS } from "./columns";
 import { copiedOf, NOTHING_COPIED } from "./copied-sheet";
-import { mergeCell } from "./merge-cell";
+import { grownLayout, type Layout, newLayout } from "./layout";
+import { type CellMerge, mergeCell } from "./merge-cell";
 import { notesFor } from "./notes-sheet";
-import type { Before, LogChange, RegisterPlan } from "./plan";
-import { shapeOf } from "./shape";
+import type { Before, LogChange, PlannedRow, RegisterPlan } from "./plan";
+import { type OldRegister, shapeOf } from "./shape";
 import { differsText, partsOfAssemblies, some } from "./worse-of-both";
-import { plain, ratedText, registerCell, rowUnitOf, shown, torqueText, written } from "./written-cell";
+import { ratedText, registerCell, rowUnitOf, shown, torqueText, written } from "./written-cell";
 
 /** Service of an item of which nothing is said: no rule allows a longer interval. */
 const NORMAL = "normal";
-/** Ids and inspection state from the log on a sheet into register rows; what people typed in the register stays. */
-export function planRegister(report: Report, place: LogPlace, { register: old, copied: lastCopied }: Before): RegisterPlan {
-  const shape = old === null ? null : shapeOf(old);
+const NO_REGISTER: OldRegister = { headings: [], values: [], isFormula: () => false };
+/** Ids and inspection state from a log into register rows; what people typed in the register stays, where it stands. */
+export function planRegister(report: Report, place: LogPlace, { register, copied: lastCopied, own }: Before): RegisterPlan {
+  const old = register ?? NO_REGISTER;
+  const shape = register === null ? null : shapeOf(register);
   const oldColumns = shape?.ok === true ? shape.columns : new Map<FieldId, number>();
-  const extras = shape?.ok === true ? shape.extras : [];
-  const oldRows = new Map<string, number>();
-  old?.values.forEach((line, index) => {
-    const id = readText(line[oldColumns.get("id") ?? -1]);
-    if (id !== "") oldRows.set(id.toLowerCase(), index);
-  });
-  const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys()]);
-  const kinds = new Set(report.items.flatMap((item) => (item.gear === null ? [] : [item.gear])));
-  if (kinds.size === 0) for (const kind of GEAR) kinds.add(kind.id);
-  for (const line of old?.values ?? []) kinds.add(readText(line[oldColumns.get("gear") ?? -1]));
-  const fields = fieldsFor(kinds, present, report.basis);
-  const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
+  const oldCell = (row: number, id: FieldId): CellValue => old.values[row]?.[oldColumns.get(id) ?? -1];
+  const fields = fieldsOf(report, old, oldColumns);
+  const layout: Layout = register === null ? newLayout(fields, []) : grownLayout(old.headings, fields, []);
+  const columnOf = new Map(layout.columns.flatMap(({ role }, index) => (role.kind === "input" ? [[role.field, index] as const] : [])));
 
-  const headingOf = (id: FieldId): string => report.headings.find((h) => h.field === id)?.heading ?? "";
-  const loadUnit = loadUnitOfHeading(headingOf("ratedLoad"));
-
-  const rows: Written[][] = [];
-  const extraRows: Written[][] = [];
-  const logDiffers: string[] = [];
-  const changes = new Map<string, LogChange>();
   // What was copied from another sheet tells nothing about this one: where they differ, both stand.
-  const own = place.sheet === REGISTER_SHEET;
   const known = copiedOf(lastCopied, place) ? lastCopied : NOTHING_COPIED;
+  const writeOf = writer(report, fields);
   const copied = new Map<string, ReadonlyMap<FieldId, string>>();
-  const saidBefore = (index: number | undefined): string =>
-    readText(old?.values[index ?? -1]?.[old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS))]);
-  let followed = 0;
+  const changes = new Map<string, LogChange>();
   const differing: RegisterPlan["differing"][number][] = [];
-  let added = 0,
-    kept = 0,
-    normal = 0;
-  const taken = new Set<string>();
-  const keepExtra = (index: number | undefined): Written[] =>
-    extras.map(({ column }) => (index === undefined ? "" : plain(old?.formulas[index]?.[column])));
+  const counts = { followed: 0, normal: 0, added: 0, kept: 0 };
+  const saidColumn = old.headings.findIndex((heading) => key(heading) === key(LOG_DIFFERS));
+  const saidBefore = (row: number | null): string => (row === null ? "" : readText(old.values[row]?.[saidColumn]));
 
-  for (const item of report.items) {
-    const index = oldRows.get(item.id.toLowerCase());
-    const before = index === undefined ? undefined : old?.values[index];
-    if (before === undefined) added += 1;
-    else kept += 1;
-    taken.add(item.id.toLowerCase());
+  const planItem = (item: ItemResult, at: number | null): PlannedRow => {
+    const id = item.id.toLowerCase();
+    if (at === null) counts.added += 1;
+    else counts.kept += 1;
     const cells = new Map<FieldId, string>();
     const said: { readonly how: "taken" | "apart"; readonly words: string }[] = [];
-    const merged = (id: FieldId, log: Written): Written => {
-      const last = known.rows.get(item.id.toLowerCase())?.get(id) ?? "";
-      const stands = before === undefined ? null : registerCell(id, before[oldColumns.get(id) ?? -1]);
+    const merged = (name: FieldId, log: Written): Written => {
+      const last = known.rows.get(id)?.get(name) ?? "";
+      const stands = at === null ? null : registerCell(name, oldCell(at, name));
       // Where the log says nothing of the service, the build itself wrote "normal".
-      const mine = id === "service" && last === "" && stands === NORMAL ? "" : stands;
-      const merge = mergeCell(id, log, mine, last);
-      if (merge.copied !== "") cells.set(id, merge.copied);
+      const mine = name === "service" && last === "" && stands === NORMAL ? "" : stands;
+      const merge = keepFormula(mergeCell(name, log, mine, last), mine, at !== null && old.isFormula(at, oldColumns.get(name) ?? -1), last);
+      if (merge.copied !== "") cells.set(name, merge.copied);
       if (mine === null || merge.how === "same") return merge.value;
-      const both = { register: shown(id, mine), log: shown(id, log) };
+      const both = { register: shown(name, mine), log: shown(name, log) };
       if (merge.how !== "typed")
         said.push({
           how: merge.how,
-          words: `${field(id).heading}: register ${both.register}, log ${both.log === "" ? "blank" : both.log}`,
+          words: `${field(name).heading}: register ${both.register === "" ? "blank" : both.register}, log ${both.log === "" ? "blank" : both.log}`,
         });
-      if (merge.how === "taken") followed += 1;
-      else if (both.log !== "" || merge.how === "apart") differing.push({ id: item.id, heading: field(id).heading, ...both });
+      if (merge.how === "taken") counts.followed += 1;
+      else if (both.log !== "" || merge.how === "apart") differing.push({ id: item.id, heading: field(name).heading, ...both });
       return merge.value;
     };
+    const values = writeOf(item, merged);
+    const isBlankService = values.get("service") === "";
+    if (isBlankService) {
+      if (at === null || readText(oldCell(at, "service")) === "") counts.normal += 1;
+      values.set("service", NORMAL);
+    }
+    copied.set(id, cells.set("id", item.id));
+    if (said.length > 0) changes.set(id, { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
+    const apart = said.filter(({ how }) => how === "apart").map(({ words }) => words);
+    return {
+      at,
+      cells: differences(values, at),
+      // The register read as its own log cannot settle what the log said.
+      logDiffers: own ? saidBefore(at) : apart.length > 0 ? differsText(item, apart) : "",
+      gear: readText(values.get("gear") as CellValue),
+    };
+  };
+  const differences = (values: ReadonlyMap<FieldId, Written>, at: number | null): ReadonlyMap<number, Written> => {
+    const cells = new Map<number, Written>();
+    for (const [id, value] of values) {
+      const column = columnOf.get(id);
+      if (column === undefined) continue;
+      const stands = at === null ? "" : registerCell(id, oldCell(at, id));
+      if (value !== stands && !(at !== null && old.isFormula(at, oldColumns.get(id) ?? -1))) cells.set(column, value);
+    }
+    return cells;
+  };
+  const keepRow = (at: number): PlannedRow => {
+    const id = readText(oldCell(at, "id"));
+    const last = known.rows.get(id.toLowerCase());
+    if (id !== "" && last) copied.set(id.toLowerCase(), last);
+    return { at, cells: new Map(), logDiffers: saidBefore(at), gear: readText(oldCell(at, "gear")) };
+  };
+
+  const items = new Map(report.items.map((item) => [item.id.toLowerCase(), item]));
+  const rows: PlannedRow[] = [];
+  const planned = new Map<string, number>();
+  const onlyInRegister: string[] = [];
+  old.values.forEach((_, at) => {
+    const id = readText(oldCell(at, "id"));
+    const item = id === "" ? undefined : items.get(id.toLowerCase());
+    if (id !== "" && item === undefined) onlyInRegister.push(id);
+    if (item) planned.set(id.toLowerCase(), rows.length);
+    rows.push(item ? planItem(item, at) : keepRow(at));
+  });
+  // Rows that stand empty at the end are filled before the table grows.
+  const empty = emptyAtEnd(old, oldColumns);
+  for (const item of report.items) {
+    if (planned.has(item.id.toLowerCase())) continue;
+    const free = empty.shift();
+    planned.set(item.id.toLowerCase(), free ?? rows.length);
+    const row = planItem(item, null);
+    if (free === undefined) rows.push(row);
+    else rows[free] = { ...row, at: free };
+  }
+  const stated = own ? null : statedBy(report, changes, rows, planned);
+  const both = [...changes].filter(([, change]) => change.both).map(([id]) => items.get(id)?.id ?? id);
+  return {
+    layout,
+    fields,
+    rows: stated ?? rows,
+    assemblies: new Set([
+      ...report.items.map((item) => item.assembly.toLowerCase()),
+      ...old.values.map((_, at) => readText(oldCell(at, "assembly")).toLowerCase()),
+    ]).size,
+    changes,
+    copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
+    notes: notesFor(fields, report.basis),
+    added: counts.added,
+    kept: counts.kept,
+    differing,
+    onlyInRegister,
+    sentences: sentences(counts, both),
+  };
+}
+function fieldsOf(report: Report, old: OldRegister, oldColumns: ReadonlyMap<FieldId, number>): readonly FieldId[] {
+  const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys()]);
+  const kinds = new Set(report.items.flatMap((item) => (item.gear === null ? [] : [item.gear])));
+  if (kinds.size === 0) for (const kind of GEAR) kinds.add(kind.id);
+  for (const line of old.values) kinds.add(readText(line[oldColumns.get("gear") ?? -1]));
+  return fieldsFor(kinds, present, report.basis);
+}
+/** What the register would hold of an item, each cell after `merged` has looked at what stands there. */
+function writer(
+  report: Report,
+  fields: readonly FieldId[],
+): (item: ItemResult, merged: (id: FieldId, log: Written) => Written) => Map<FieldId, Written> {
+  const columnUnits = new Map(report.headings.flatMap((h) => (h.field === null || h.unit === null ? [] : [[h.field, h.unit] as const])));
+  const headingOf = (id: FieldId): string => report.headings.find((h) => h.field === id)?.heading ?? "";
+  const loadUnit = loadUnitOfHeading(headingOf("ratedLoad"));
+  return (item, merged) => {
     const logUnit = rowUnitOf(item.cells, report.headings);
     const unit = merged(
       "unit",
       readText(item.cells.get("unit")) === "" ? (logUnit ?? "") : written("unit", item.cells.get("unit"), null, null),
     );
     const rowUnit = namedUnit(readText(unit))?.unit ?? logUnit;
-    const line = fields.map((id): Written => {
-      if (id === "unit") return unit;
+    const values = new Map<FieldId, Written>([["unit", unit]]);
+    for (const id of fields) {
+      if (id === "unit") continue;
       const log =
         id === "ratedLoad"
           ? ratedText(item.cells.get(id), loadUnit, headingOf(id))
           : id === "clipTorque"
             ? torqueText(item.cells.get(id), headingOf(id))
             : written(id, item.cells.get(id), columnUnits.get(id) ?? logUnit, rowUnit);
-      const value = merged(id, log);
-      if (id !== "service" || value !== "") return value;
-      if (readText(before?.[oldColumns.get(id) ?? -1]) === "") normal += 1;
-      return NORMAL;
-    });
-    copied.set(item.id.toLowerCase(), cells.set("id", item.id));
-    if (said.length > 0)
-      changes.set(item.id.toLowerCase(), { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
-    // The register read as its own log cannot settle what the log said.
-    logDiffers.push(
-      own
-        ? saidBefore(index)
-        : said.some(({ how }) => how === "apart")
-          ? differsText(
-              item,
-              said.filter(({ how }) => how === "apart").map(({ words }) => words),
-            )
-          : "",
-    );
-    rows.push(line);
-    extraRows.push(keepExtra(index));
-  }
-  const onlyInRegister: string[] = [];
-  old?.values.forEach((line, index) => {
-    const id = readText(line[oldColumns.get("id") ?? -1]);
-    if (taken.has(id.toLowerCase()) || line.every((cell, column) => ![...oldColumns.values()].includes(column) || readText(cell) === ""))
-      return;
-    if (id !== "") onlyInRegister.push(id);
-    const last = known.rows.get(id.toLowerCase());
-    if (last) copied.set(id.toLowerCase(), last);
-    logDiffers.push(saidBefore(index));
-    rows.push(fields.map((f) => (oldColumns.has(f) ? registerCell(f, line[oldColumns.get(f) ?? -1]) : "")));
-    extraRows.push(keepExtra(index));
-  });
-  const stated = own ? logDiffers : partsOfAssemblies(report, changes, logDiffers);
-  const both = [...changes]
-    .filter(([, change]) => change.both)
-    .map(([id]) => report.items.find((item) => item.id.toLowerCase() === id)?.id ?? id);
-  return {
-    logDiffers: stated,
-    changes,
-    copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
-    fields,
-    extras: extras.map((e) => e.heading),
-    rows,
-    extraRows,
-    notes: notesFor(fields, report.basis),
-    added,
-    kept,
-    differing,
-    onlyInRegister,
-    sentences: [
-      ...(normal === 0
-        ? []
-        : [
-            `Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`,
-          ]),
-      ...(followed === 0
-        ? []
-        : [
-            `${followed.toLocaleString("en-US")} ${followed === 1 ? "cell that nobody had changed in the register took its" : "cells that nobody had changed in the register took their"} new value from the log.`,
-          ]),
-      ...(both.length === 0
-        ? []
-        : [
-            `Changed both in the register and in the log: ${some(both)}. The worse verdict of the two counts until both say the same and the register is rebuilt.`,
-          ]),
-    ],
+      values.set(id, merged(id, log));
+    }
+    return values;
   };
+}
+/** A formula that somebody put into an input column stays; where the log says another thing now, both stand apart. */
+function keepFormula(merge: CellMerge, mine: Written | null, formula: boolean, last: string): CellMerge {
+  return formula && merge.how === "taken" ? { value: mine ?? "", how: "apart", copied: last } : merge;
+}
+function emptyAtEnd(old: OldRegister, oldColumns: ReadonlyMap<FieldId, number>): number[] {
+  const typed = new Set(oldColumns.values());
+  const isEmpty = (line: readonly CellValue[]): boolean =>
+    line.every((value, column) => !typed.has(column) || readText(value) === "") && line.every((value) => readText(value) === "");
+  let first = old.values.length;
+  while (first > 0 && isEmpty(old.values[first - 1] ?? [])) first -= 1;
+  return Array.from({ length: old.values.length - first }, (_, index) => first + index);
+}
+/** Rows with what the log says of their assemblies as well. */
+function statedBy(
+  report: Report,
+  changes: ReadonlyMap<string, LogChange>,
+  rows: readonly PlannedRow[],
+  planned: ReadonlyMap<string, number>,
+): readonly PlannedRow[] {
+  const texts = partsOfAssemblies(
+    report,
+    changes,
+    report.items.map((item) => rows[planned.get(item.id.toLowerCase()) ?? -1]?.logDiffers ?? ""),
+  );
+  const byRow = new Map(report.items.map((item, index) => [planned.get(item.id.toLowerCase()), texts[index] ?? ""]));
+  return rows.map((row, index) => ({ ...row, logDiffers: byRow.get(index) ?? row.logDiffers }));
+}
+function sentences({ normal, followed }: { readonly normal: number; readonly followed: number }, both: readonly string[]): string[] {
+  return [
+    ...(normal === 0
+      ? []
+      : [
+          `Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`,
+        ]),
+    ...(followed === 0
+      ? []
+      : [
+          `${followed.toLocaleString("en-US")} ${followed === 1 ? "cell that nobody had changed in the register took its" : "cells that nobody had changed in the register took their"} new value from the log.`,
+        ]),
+    ...(both.length === 0
+      ? []
+      : [
+          `Changed both in the register and in the log: ${some(both)}. The worse verdict of the two counts until both say the same and the register is rebuilt.`,
+        ]),
+  ];
 }

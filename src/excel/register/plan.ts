@@ -1,25 +1,32 @@
 import type { FieldId } from "../../engine/columns";
 import type { Written } from "../kit/in-parts";
-import type { Progress } from "../port";
 import type { Copied } from "./copied-sheet";
+import type { Layout } from "./layout";
 import type { OldRegister } from "./shape";
 
+/** One row of the register, in its order; new ones stand last. */
+export interface PlannedRow {
+  /** Row of the table as it stands, or null for a new item. */
+  readonly at: number | null;
+  /** Cells to write, by column of the layout: those that differ, or for a new item all that are not blank. */
+  readonly cells: ReadonlyMap<number, Written>;
+  /** What its cell "Log differs" holds. */
+  readonly logDiffers: string;
+  /** Kind of gear as it will stand. */
+  readonly gear: string;
+}
 export interface RegisterPlan {
+  readonly layout: Layout;
   readonly fields: readonly FieldId[];
-  /** Headings of columns that people added to the register; kept at the right. */
-  readonly extras: readonly string[];
-  /** Input rows, in the order of `fields`. */
-  readonly rows: readonly (readonly Written[])[];
-  /** Rows of the extra columns, as formulas. */
-  readonly extraRows: readonly (readonly Written[])[];
+  readonly rows: readonly PlannedRow[];
+  /** How many assemblies the register names. */
+  readonly assemblies: number;
   readonly notes: readonly (readonly string[])[];
   readonly added: number;
   readonly kept: number;
   readonly differing: readonly { readonly id: string; readonly heading: string; readonly register: string; readonly log: string }[];
   readonly onlyInRegister: readonly string[];
   readonly sentences: readonly string[];
-  /** For each row, what its cell "Log differs" holds. */
-  readonly logDiffers: readonly string[];
   /** Rows where the log says what the register does not: new in the log, or changed in both. By id in small letters. */
   readonly changes: ReadonlyMap<string, LogChange>;
   /** What the log says now, for the next build. */
@@ -35,16 +42,6 @@ export interface LogChange {
 export interface Before {
   readonly register: OldRegister | null;
   readonly copied: Copied;
-}
-export interface WriteOptions {
-  readonly basis: readonly string[];
-  /** Serial day to judge by, or null for today as the workbook counts it. */
-  readonly asOf: number | null;
-  readonly exists: boolean;
-  readonly notesExist: boolean;
-  readonly copiedExist: boolean;
-  /** Rows of the register before, to clear what is left over. */
-  readonly oldRows: number;
-  readonly oldColumns: number;
-  readonly onProgress: (progress: Progress) => void;
+  /** True where the log that was read is the register itself. */
+  readonly own: boolean;
 }

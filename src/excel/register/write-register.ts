@@ -1,279 +1,315 @@
-/** Carrying out a register plan: own sheets only, one request for each few megabytes, progress as it goes. */
-import { field, type FieldId } from "../../engine/columns";
-import { GEAR } from "../../engine/gear/index";
-import { matchKind } from "../../engine/names/gear-name";
-import { choicesOf, TAKES } from "../../engine/pages/about-columns";
-import { followRegister, HOUSE_RANGE } from "../house/house-sheet";
-import { areaAddress, columnLetters } from "../kit/addresses";
-import { fittingChoices } from "../kit/choices";
-import { REQUEST_SIZE, sizeOf, writeInParts, type Written } from "../kit/in-parts";
-import { AS_OF_CELL, BASIS_CELL, CAUTION, COPIED_SHEET, HEADING_ROW, HOUSE_SHEET, REGISTER_SHEET, REGISTER_TABLE } from "../kit/sheets";
-import { SHEET_COLORS, SIGN_COLORS } from "../kit/tints";
+/**
+ * Carrying out a register plan. Typed cells never move: columns and rows are added through the table, and only cells that
+ * differ are written, so that a request that fails leaves each cell under its own heading, and the next build goes on
+ * from there.
+ */
+import { areaAddress } from "../kit/addresses";
+import { type CellWrite, Sending, sizeOf, writeBlock, writeCells, writeDifferences, type Written } from "../kit/in-parts";
+import { putMark, takeMark } from "../kit/marks";
+import { neighbours, readRows } from "../kit/read-in-parts";
+import { BASIS_CELL, HEADING_ROW, REGISTER_TABLE } from "../kit/sheets";
 import type { Progress } from "../port";
-import {
-  formulaOf,
-  FRONT_COLUMNS,
-  FROZEN_COLUMNS,
-  inputFormat,
-  inputWidth,
-  LOG_DIFFERS,
-  RESULT_COLUMNS,
-  type ResultColumn,
-  ROW_HEIGHT,
-  WRAPPED,
-} from "./columns";
+import { type FormulaPlace, HOUSE_LAST, LOG_DIFFERS } from "./columns";
 import { copiedRows } from "./copied-sheet";
+import { dressColumn, dressHeadings, dressSheet, foldColumns, widthsOf } from "./dress";
+import { gearChoices } from "./drop-downs";
+import type { FoundRegister } from "./find-register";
+import { addHighlights, highlightsFor, standingHighlights } from "./highlights";
+import { judgedFormula, type LayoutColumn } from "./layout";
 import { writeNotes } from "./notes-sheet";
-import type { RegisterPlan, WriteOptions } from "./plan";
+import type { RegisterPlan } from "./plan";
+import type { OwnSheet, Standing } from "./read-register";
+import { writeTop } from "./top";
+import { houseRange, linesFor, signature, WIDTH, workingsCells } from "./workings";
 
 const HEAD = HEADING_ROW - 1;
-/** First input column. */
-const INPUTS = FRONT_COLUMNS.length;
-/** First of the columns that are worked out behind the input columns. */
-const resultsAt = (plan: RegisterPlan): number => INPUTS + plan.fields.length;
-const extrasAt = (plan: RegisterPlan): number => resultsAt(plan) + RESULT_COLUMNS.length;
-/** Place of a worked-out column. */
-function columnAt(plan: RegisterPlan, heading: string): number {
-  const front = FRONT_COLUMNS.findIndex((c) => c.heading === heading);
-  return front >= 0 ? front : resultsAt(plan) + RESULT_COLUMNS.findIndex((c) => c.heading === heading);
+const BODY = HEADING_ROW;
+export interface WriteOptions {
+  readonly basis: readonly string[];
+  /** Serial day to judge by, or null for today as the workbook counts it. */
+  readonly asOf: number | null;
+  readonly onProgress: (progress: Progress) => void;
 }
-export async function writeRegister(context: Excel.RequestContext, plan: RegisterPlan, options: WriteOptions): Promise<void> {
-  const sheets = context.workbook.worksheets;
-  const sheet = options.exists ? sheets.getItem(REGISTER_SHEET) : sheets.add(REGISTER_SHEET);
-  const width = extrasAt(plan) + plan.extras.length;
-  const count = Math.max(1, plan.rows.length);
+export async function writeRegister(
+  context: Excel.RequestContext,
+  plan: RegisterPlan,
+  now: Standing,
+  options: WriteOptions,
+  sending: Sending,
+): Promise<void> {
   const say = (done: number, step: string): void => {
     options.onProgress({ done, of: plan.rows.length, step });
   };
+  const lines = linesFor(plan.assemblies);
+  const house = options.basis.includes("house") ? (now.house?.name ?? null) : null;
+  const rules = house === null ? BASIS_CELL : houseRange(house, HOUSE_LAST);
+  const place: FormulaPlace = { judged: judgedFormula(plan.layout, rules), fields: new Set(plan.fields), assemblies: lines };
+  // What has to be known of the register as it is; nothing is written before.
+  const before = now.found === null ? null : await readBefore(context, plan, now.found, place);
+  const dressing = now.found === null || now.unfinished || plan.layout.old;
 
   say(0, "Setting up the sheet");
-  // In the first request, so that a workbook that takes no new sheets refuses before anything is written.
-  const keep = options.copiedExist ? sheets.getItem(COPIED_SHEET) : sheets.add(COPIED_SHEET);
-  keep.visibility = Excel.SheetVisibility.veryHidden;
-  writeTop(sheet, options);
-  prepareColumns(sheet, plan, count);
-  const table = placeTable(sheet, plan, options, width, count);
-  await writeBody(context, sheet, plan, options.onProgress);
+  const sheets = ownSheets(context, now, dressing);
+  const table = now.found === null ? placeTable(sheets.register, plan) : await growTable(sending, sheets.register, plan, now.found);
+  if (before !== null && before.widths !== null) widthsOf(sheets.register, plan.layout, before.widths);
+  const count = Math.max(1, plan.rows.length);
+  const isNew = (column: LayoutColumn): boolean => column.from === null;
+  plan.layout.columns.forEach((column, index) => {
+    if (isNew(column) || now.unfinished)
+      dressColumn(sheets.register, column, index, { from: 0, count }, gearChoices(plan.rows.map((r) => r.gear)));
+    else if (before !== null && plan.rows.length > before.rows)
+      dressColumn(
+        sheets.register,
+        column,
+        index,
+        { from: before.rows, count: plan.rows.length - before.rows },
+        gearChoices(plan.rows.map((r) => r.gear)),
+      );
+  });
+  if (dressing || plan.layout.columns.some(isNew)) dressHeadings(sheets.register, plan.layout);
+  // Before the formulas, which read the rule sets and the day there.
+  await writeTop(context, sending, sheets.register, plan.layout, { ...options, fresh: dressing });
+  await writeTyped(sending, sheets.register, plan, before?.rows ?? 0, (done) => {
+    say(done, "Writing rows");
+  });
   say(plan.rows.length, "Writing formulas, lists and colours");
-  clearLeftOver(sheet, plan, options, width, count);
-  const house = options.basis.includes("house");
-  writeResults(sheet, plan, house ? HOUSE_RANGE : BASIS_CELL, count);
-  // The house limits stand beside the rule sets that the register names.
-  if (house) followRegister(sheets.getItem(HOUSE_SHEET), true);
-  table.style = "TableStyleLight1";
-  dressSheet(sheet, plan, options.basis, width, count);
-  writeNotes(context, plan, options);
-  sheet.activate();
-  sheet.getRange(`A${String(HEADING_ROW)}`).select();
-  await context.sync();
+  // The list of assemblies reads the columns that the register is given next; both stand in the same request where they fit.
+  await writeWorkings(context, sending, sheets.workings, now, lines, house);
+  await writeResults(sending, sheets.register, plan, place, before);
+  if (now.house !== null && house !== null) followRules(context, now.house.name, sheets.registerName);
+  if (dressing) {
+    table.style = "TableStyleLight1";
+    dressSheet(sheets.register, plan.layout, options.basis, count);
+  }
+  await writeHighlights(sheets.register, plan, before, count);
+  const notesWritten = await writeNotes(context, sheets.notes, plan, now.notes?.exists === true);
+  if (notesWritten) await sending.send();
+  if (now.register.exists === false || now.sheets.named(sheets.registerName)?.visible === true) {
+    sheets.register.activate();
+    if (dressing) sheets.register.getRange(`A${String(HEADING_ROW)}`).select();
+  }
+  await sending.send();
+  if (dressing || plan.layout.columns.some(isNew))
+    await foldColumns(context, sheets.register, plan.layout, dressing, now.found?.headings ?? null);
   // Last: if this were written and the rows were not, old readings would pass for what people typed.
-  await writeInParts(context, keep, copiedRows(plan.copied));
+  await writeDifferences(
+    sending,
+    sheets.copied,
+    copiedRows(
+      plan.copied,
+      now.copiedGrid,
+      plan.layout.columns.map(({ heading }) => heading),
+    ),
+    now.copiedGrid.cells,
+  );
+  if (dressing) takeMark(context, "building");
+  await sending.send();
   say(plan.rows.length, "Done");
 }
-function writeTop(sheet: Excel.Worksheet, options: WriteOptions): void {
-  const top = sheet.getRange("A1:D3");
-  top.numberFormat = [
-    ["@", "@", "@", "@"],
-    ["@", "@", "@", "yyyy-mm-dd"],
-    ["@", "@", "@", "@"],
-  ];
-  top.values = [
-    ["Gear register", "", "", ""],
-    ["Rules in force", options.basis.join(","), "As of", ""],
-    [CAUTION, "", "", ""],
-  ];
-  sheet.getRange(AS_OF_CELL).formulas = [[options.asOf ?? "=TODAY()"]];
-  const title = sheet.getRange("A1");
-  title.format.font.bold = true;
-  title.format.font.size = 14;
-  sheet.getRange("A2").format.font.bold = true;
-  sheet.getRange("C2").format.font.bold = true;
-  sheet.getRange(BASIS_CELL).format.horizontalAlignment = "Left";
-  sheet.getRange("A3").format.font.italic = true;
+interface Before {
+  readonly rows: number;
+  /** Formulas of the worked-out columns, by heading; a column that is new has none. */
+  readonly formulas: ReadonlyMap<string, readonly string[]>;
+  readonly logDiffers: readonly string[];
+  readonly highlights: Awaited<ReturnType<typeof standingHighlights>>;
+  /** Widths and hidden columns by heading, where columns are going to be added; else null. */
+  readonly widths: ReadonlyMap<string, { readonly width: number; readonly hidden: boolean }> | null;
 }
-/** Formats come before values, so that no text turns into a date or a formula. */
-function prepareColumns(sheet: Excel.Worksheet, plan: RegisterPlan, count: number): void {
-  plan.fields.forEach((id, index) => {
-    const column = sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1);
-    column.numberFormat = inputFormat(id) as unknown as string[][];
-    const { type } = field(id);
-    column.format.horizontalAlignment = type === "length" || type === "count" || type === "angle" || type === "torque" ? "Right" : "Left";
-  });
-  sheet.getRangeByIndexes(HEAD, 0, 1, extrasAt(plan) + plan.extras.length).numberFormat = "@" as unknown as string[][];
+async function readBefore(context: Excel.RequestContext, plan: RegisterPlan, found: FoundRegister, place: FormulaPlace): Promise<Before> {
+  const body = found.table.getDataBodyRange();
+  const formulas = new Map<string, readonly string[]>();
+  const results = plan.layout.columns.flatMap((c) =>
+    c.role.kind === "result" && c.from !== null ? [{ result: c.role.result, from: c.from }] : [],
+  );
+  // Formulas are read over neighbouring columns; how long they are is known.
+  for (const run of neighbours(results.map(({ from }) => from))) {
+    const here = results.filter(({ from }) => from >= run.from && from < run.from + run.count);
+    const perRow = here.reduce((sum, { result }) => sum + (result.formula?.(place).length ?? 80) + 60, 0);
+    const read = await readRows(context, body.getColumn(run.from), { rows: found.rows, columns: run.count, perRow }, "formulas");
+    for (const { result, from } of here)
+      formulas.set(
+        result.heading,
+        read.map((line) => String(line[from - run.from] ?? "")),
+      );
+  }
+  const grows = plan.layout.columns.some(({ from }) => from === null);
+  const looks = grows
+    ? found.headings.map((heading, index) => {
+        const range = body.getColumn(index);
+        range.load("columnHidden");
+        range.format.load("columnWidth");
+        return { heading, range };
+      })
+    : null;
+  const highlights = await standingHighlights(context, body);
+  if (looks !== null) await context.sync();
+  return {
+    rows: found.rows,
+    formulas,
+    logDiffers: formulas.get(LOG_DIFFERS) ?? [],
+    highlights,
+    widths:
+      looks === null
+        ? null
+        : new Map(looks.map(({ heading, range }) => [heading, { width: range.format.columnWidth, hidden: range.columnHidden }])),
+  };
 }
-function headingsOf(plan: RegisterPlan): string[] {
-  return [
-    ...FRONT_COLUMNS.map((c) => c.heading),
-    ...plan.fields.map((id) => field(id).heading),
-    ...RESULT_COLUMNS.map((c) => c.heading),
-    ...plan.extras,
-  ];
+interface OwnSheets {
+  readonly register: Excel.Worksheet;
+  readonly registerName: string;
+  readonly notes: Excel.Worksheet | null;
+  readonly copied: Excel.Worksheet;
+  readonly workings: Excel.Worksheet;
 }
-function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): Excel.Table {
+/** The sheets of the add-in, made and marked where they are not there yet. In the first request, so that a workbook that takes no new sheets refuses before anything is written. */
+function ownSheets(context: Excel.RequestContext, now: Standing, dressing: boolean): OwnSheets {
+  const { worksheets } = context.workbook;
+  const take = (sheet: OwnSheet, mark: "register" | "notes" | "copied" | "workings"): Excel.Worksheet => {
+    const taken = sheet.exists ? worksheets.getItem(sheet.name) : worksheets.add(sheet.name);
+    if (!sheet.marked) putMark(context, taken, mark, sheet.stray);
+    return taken;
+  };
+  const register = take(now.register, "register");
+  if (dressing && !now.unfinished) putMark(context, register, "building", false);
+  const copied = take(now.copiedSheet, "copied");
+  const workings = take(now.workings, "workings");
+  // Hiding a sheet takes back what could be undone, so it is done once.
+  if (!now.copiedSheet.exists) copied.visibility = Excel.SheetVisibility.veryHidden;
+  if (!now.workings.exists) workings.visibility = Excel.SheetVisibility.veryHidden;
+  if (now.house !== null && !now.house.marked) putMark(context, worksheets.getItem(now.house.name), "house", now.house.stray);
+  return {
+    register,
+    registerName: now.register.name,
+    notes: now.notes === null ? null : take(now.notes, "notes"),
+    copied,
+    workings,
+  };
+}
+/** A table over headings and empty rows; formats come before values, so that no text turns into a date or a formula. */
+function placeTable(sheet: Excel.Worksheet, plan: RegisterPlan): Excel.Table {
+  const width = plan.layout.columns.length;
+  const count = Math.max(1, plan.rows.length);
+  // What a build left that was broken off.
+  sheet.getRange().clear();
   const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
-  const area = areaAddress(HEAD, 0, count + 1, width);
-  if (!options.exists) {
-    headings.values = [headingsOf(plan)];
-    const table = sheet.tables.add(area, true);
-    table.name = REGISTER_TABLE;
-    return table;
-  }
-  const table = sheet.tables.getItem(REGISTER_TABLE);
-  table.clearFilters();
-  if (Office.context.requirements.isSetSupported("ExcelApi", "1.13")) {
-    // Keeps the table itself, and with it references that people made to it.
-    table.resize(area);
-    // Headings that change places would for a moment stand twice, and a table gives the second a name of its own.
-    headings.values = [headingsOf(plan).map((_, index) => `Column ${String(index + 1)} of the add-in`)];
-    headings.values = [headingsOf(plan)];
-    return table;
-  }
-  table.convertToRange();
-  headings.values = [headingsOf(plan)];
-  const again = sheet.tables.add(area, true);
-  again.name = REGISTER_TABLE;
-  return again;
+  headings.numberFormat = "@" as unknown as string[][];
+  headings.values = [plan.layout.columns.map(({ heading }) => heading)];
+  const table = sheet.tables.add(areaAddress(HEAD, 0, count + 1, width), true);
+  table.name = REGISTER_TABLE;
+  return table;
 }
-async function writeBody(
-  context: Excel.RequestContext,
+/** Columns and rows that the register lacks, through the table: what stands moves aside together with what refers to it. */
+async function growTable(sending: Sending, sheet: Excel.Worksheet, plan: RegisterPlan, found: FoundRegister): Promise<Excel.Table> {
+  const { table } = found;
+  if (found.name !== REGISTER_TABLE) table.name = REGISTER_TABLE;
+  plan.layout.columns.forEach(({ heading, from }, index) => {
+    if (from === null) table.columns.add(index, undefined, heading);
+  });
+  const more = plan.rows.length - found.rows;
+  if (more <= 0) return table;
+  const width = plan.layout.columns.length;
+  if (!found.totals && Office.context.requirements.isSetSupported("ExcelApi", "1.13")) {
+    table.resize(areaAddress(HEAD, 0, plan.rows.length + 1, width));
+    return table;
+  }
+  // Above a total row, and where a table can't be given another size, rows are added one by one.
+  const blank = Array.from({ length: width }, () => "");
+  const step = 10_000;
+  for (let done = 0; done < more; done += step) {
+    const rows = Array.from({ length: Math.min(step, more - done) }, () => blank);
+    await sending.room(rows.length * sizeOf(blank));
+    table.rows.add(undefined, rows);
+  }
+  return sheet.tables.getItem(REGISTER_TABLE);
+}
+/** Cells of old rows that differ, and the rows of new items. */
+async function writeTyped(
+  sending: Sending,
   sheet: Excel.Worksheet,
   plan: RegisterPlan,
-  onProgress: (progress: Progress) => void,
+  oldRows: number,
+  wrote: (rows: number) => void,
 ): Promise<void> {
-  let start = 0;
-  while (start < plan.rows.length) {
-    let size = 0,
-      end = start;
-    while (end < plan.rows.length && size < REQUEST_SIZE) size += sizeOf(plan.rows[end++] ?? []);
-    sheet.getRangeByIndexes(HEAD + 1 + start, INPUTS, end - start, plan.fields.length).values = plan.rows.slice(start, end) as Written[][];
-    // One request for every few megabytes: the number does not depend on the rows of any log below that size.
-    // eslint-disable-next-line office-addins/no-context-sync-in-loop
+  const single: CellWrite[] = [];
+  plan.rows.slice(0, oldRows).forEach((row, index) => {
+    for (const [column, value] of row.cells) single.push({ row: BODY + index, column, value });
+  });
+  await writeCells(sending, sheet, single, "values");
+  const added = plan.rows.slice(oldRows);
+  if (added.length === 0) return;
+  const typed = plan.layout.columns.flatMap(({ role }, column) => (role.kind === "input" || role.kind === "carried" ? [column] : []));
+  const runs = neighbours(typed);
+  for (const { from, count } of runs) {
+    const rows = added.map(({ cells }) => Array.from({ length: count }, (_, i): Written => cells.get(from + i) ?? ""));
+    await writeBlock(sending, sheet, { row: BODY + oldRows, column: from }, rows, "values", (done) => {
+      wrote(oldRows + done);
+    });
+  }
+}
+async function writeResults(
+  sending: Sending,
+  sheet: Excel.Worksheet,
+  plan: RegisterPlan,
+  place: FormulaPlace,
+  before: Before | null,
+): Promise<void> {
+  const count = Math.max(1, plan.rows.length);
+  const single: CellWrite[] = [];
+  const texts: CellWrite[] = [];
+  for (const [column, { role, from }] of plan.layout.columns.entries()) {
+    if (role.kind !== "result") continue;
+    const formula = role.result.formula?.(place);
+    if (formula === undefined) {
+      plan.rows.forEach(({ logDiffers }, row) => {
+        if (logDiffers !== (from === null ? "" : (before?.logDiffers[row] ?? "")))
+          texts.push({ row: BODY + row, column, value: logDiffers });
+      });
+      continue;
+    }
+    const stands = from === null ? undefined : before?.formulas.get(role.result.heading);
+    const differing =
+      stands === undefined ? count : Array.from({ length: count }, (_, row) => row).filter((row) => stands[row] !== formula).length;
+    await sending.room(formula.length + 200);
+    if (differing === count) sheet.getRangeByIndexes(BODY, column, count, 1).formulas = formula as unknown as string[][];
+    else if (differing > 0)
+      for (let row = 0; row < count; row += 1) if (stands?.[row] !== formula) single.push({ row: BODY + row, column, value: formula });
+  }
+  await writeCells(sending, sheet, single, "formulas");
+  await writeCells(sending, sheet, texts, "values");
+}
+async function writeWorkings(
+  context: Excel.RequestContext,
+  sending: Sending,
+  sheet: Excel.Worksheet,
+  now: Standing,
+  lines: number,
+  house: string | null,
+): Promise<void> {
+  if (now.workings.exists) {
+    const state = sheet.getRange("C1");
+    state.load("values");
     await context.sync();
-    start = end;
-    onProgress({ done: end, of: plan.rows.length, step: "Writing rows" });
+    if (state.values[0]?.[0] === signature(lines, house)) return;
+    sheet.getRange().clear();
   }
+  const cells = workingsCells(lines, house);
+  // The state is written last: without it the sheet is made anew.
+  const [first = [], ...others] = cells;
+  await writeBlock(sending, sheet, { row: 1, column: 0 }, others, "formulas");
+  await writeBlock(sending, sheet, { row: 0, column: 0 }, [first.slice(0, WIDTH)], "values");
 }
-function clearLeftOver(sheet: Excel.Worksheet, plan: RegisterPlan, options: WriteOptions, width: number, count: number): void {
-  // The rules are made anew for the register as it is now.
-  sheet.getRangeByIndexes(HEAD + 1, 0, Math.max(count, options.oldRows), Math.max(width, options.oldColumns)).conditionalFormats.clearAll();
-  if (options.oldRows > count) {
-    const below = sheet.getRangeByIndexes(HEAD + 1 + count, 0, options.oldRows - count, Math.max(width, options.oldColumns));
-    below.clear();
-    below.format.autofitRows();
-  }
-  if (options.oldColumns > width)
-    sheet.getRangeByIndexes(HEAD, width, Math.max(count, options.oldRows) + 1, options.oldColumns - width).clear();
-  if (plan.extras.length > 0 && plan.rows.length > 0)
-    sheet.getRangeByIndexes(HEAD + 1, extrasAt(plan), plan.rows.length, plan.extras.length).formulas = plan.extraRows as Written[][];
+/** The rule sets that stand beside the house limits are those of the register. */
+function followRules(context: Excel.RequestContext, house: string, register: string): void {
+  const cell = context.workbook.worksheets.getItem(house).getRange("B2");
+  cell.numberFormat = "General" as unknown as string[][];
+  cell.formulas = [[`='${register.replaceAll("'", "''")}'!${BASIS_CELL}`]];
 }
-/** One formula for a whole column: structured references read the row they stand in. */
-function writeResults(sheet: Excel.Worksheet, plan: RegisterPlan, rules: string, count: number): void {
-  const write = (result: ResultColumn, at: number): void => {
-    const column = sheet.getRangeByIndexes(HEAD + 1, at, count, 1);
-    column.numberFormat = result.format as unknown as string[][];
-    if (result.heading !== LOG_DIFFERS) column.formulas = formulaOf(result, rules) as unknown as string[][];
-    else if (plan.rows.length > 0) column.values = plan.logDiffers.map((text) => [text]);
-    column.format.columnWidth = result.width;
-    column.format.horizontalAlignment = "Left";
-  };
-  RESULT_COLUMNS.forEach((result, index) => {
-    write(result, resultsAt(plan) + index);
-  });
-  FRONT_COLUMNS.forEach(write);
-}
-function dressSheet(sheet: Excel.Worksheet, plan: RegisterPlan, basis: readonly string[], width: number, count: number): void {
-  const headings = sheet.getRangeByIndexes(HEAD, 0, 1, width);
-  headings.format.font.bold = true;
-  headings.format.wrapText = true;
-  headings.format.verticalAlignment = "Center";
-  headings.format.rowHeight = 45;
-  headings.format.fill.color = "#D9E2EC";
-  headings.format.font.color = "#102A43";
-  sheet.getRangeByIndexes(HEAD, resultsAt(plan), 1, RESULT_COLUMNS.length).format.fill.color = "#BCCCDC";
-  sheet.getRangeByIndexes(HEAD, 0, 1, INPUTS).format.fill.color = "#BCCCDC";
-  // A register that was built before had its columns elsewhere.
-  const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
-  body.dataValidation.clear();
-  body.format.font.bold = false;
-  body.format.wrapText = false;
-  body.format.verticalAlignment = "Top";
-  for (const heading of WRAPPED) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.wrapText = true;
-  body.format.rowHeight = ROW_HEIGHT;
-  plan.fields.forEach((id, index) => {
-    sheet.getRangeByIndexes(HEAD, INPUTS + index, 1, 1).format.columnWidth = inputWidth(id);
-    dropDown(
-      sheet.getRangeByIndexes(HEAD + 1, INPUTS + index, count, 1),
-      id === "gear" ? { id, choices: gearChoices(plan) } : { id, choices: choicesOf(id) },
-    );
-  });
-  highlight(sheet, plan, width, count);
-  sheet.freezePanes.freezeAt(sheet.getRange(`A1:${columnLetters(FROZEN_COLUMNS - 1)}${String(HEADING_ROW)}`));
-  const page = sheet.pageLayout;
-  page.orientation = Excel.PageOrientation.landscape;
-  page.zoom = { horizontalFitToPages: 1 };
-  // All columns on one page would be too small to read: the list that is printed has flag, id and gear, then what was worked out.
-  page.setPrintArea(`${columnLetters(columnAt(plan, "Verdict"))}:${columnLetters(width - 1)}`);
-  page.setPrintTitleColumns(`$A:$${columnLetters(FROZEN_COLUMNS - 1)}`);
-  page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
-  const foot = page.headersFooters.defaultForAllPages;
-  foot.leftFooter = `${SMALL}Gear register\nRules in force: ${basis.join(", ")}`;
-  foot.centerFooter = `${SMALL}${CAUTION.replace(". ", ".\n")}`;
-  foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
-}
-/** Gear kinds for the drop-down: those that the register holds, then the others as far as the list reaches. */
-export function gearChoices(plan: Pick<RegisterPlan, "fields" | "rows">): readonly string[] {
-  const column = plan.fields.indexOf("gear");
-  const held = new Set(
-    plan.rows.map((row) => {
-      const kind = matchKind(String(row[column] ?? ""));
-      return kind.ok ? kind.kind.id : "";
-    }),
-  );
-  const order = [...GEAR].sort((a, b) => Number(held.has(b.id)) - Number(held.has(a.id)));
-  return fittingChoices(order.map((kind) => kind.id));
-}
-/** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */
-const SMALL = "&8";
-/** Drop-downs offer words and do not refuse others: the engine reads more than the list holds. */
-function dropDown(column: Excel.Range, { id, choices }: { readonly id: FieldId; readonly choices: readonly string[] | undefined }): void {
-  if (!choices) return;
-  column.dataValidation.rule = { list: { inCellDropDown: true, source: choices.join(",") } };
-  column.dataValidation.errorAlert = {
-    showAlert: false,
-    style: Excel.DataValidationAlertStyle.information,
-    title: field(id).heading,
-    message: TAKES[id],
-  };
-}
-function highlight(sheet: Excel.Worksheet, plan: RegisterPlan, width: number, count: number): void {
-  const first = String(HEADING_ROW + 1);
-  const letter = (heading: string): string => columnLetters(columnAt(plan, heading));
-  const verdict = `$${letter("Verdict")}${first}`;
-  const due = `$${letter("Due state")}${first}`;
-  const body = sheet.getRangeByIndexes(HEAD + 1, 0, count, width);
-  // Flag, id and gear, which stay in sight, and the verdict itself.
-  const signs = [
-    sheet.getRangeByIndexes(HEAD + 1, 0, count, FROZEN_COLUMNS),
-    sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, "Verdict"), count, 1),
-  ];
-  for (const heading of ["Flag", "Verdict"]) sheet.getRangeByIndexes(HEAD + 1, columnAt(plan, heading), count, 1).format.font.bold = true;
-  const tint = (range: Excel.Range, cell: string, word: string, color: { readonly fill: string; readonly font: string }): void => {
-    const rule = range.conditionalFormats.add(Excel.ConditionalFormatType.custom);
-    rule.custom.rule.formula = `=${cell}="${word}"`;
-    rule.custom.format.fill.color = color.fill;
-    rule.custom.format.font.color = color.font;
-  };
-  const sign = (word: keyof typeof SIGN_COLORS): void => {
-    for (const part of signs) tint(part, verdict, word, SIGN_COLORS[word]);
-  };
-  // A rule that is added comes before those already there, so the one that must win comes last; the order is that of the flag.
-  sign("WATCH");
-  sign("DRESS");
-  tint(body, due, "DUE SOON", SHEET_COLORS["DUE SOON"]);
-  // Gear without a date is no better than gear that is late.
-  tint(body, due, "NO DATE", SHEET_COLORS.OVERDUE);
-  tint(body, due, "OVERDUE", SHEET_COLORS.OVERDUE);
-  tint(body, verdict, "REMOVE", SHEET_COLORS.REMOVE);
-  sign("NO VERDICT");
-  sign("EXAMINE");
+async function writeHighlights(sheet: Excel.Worksheet, plan: RegisterPlan, before: Before | null, count: number): Promise<void> {
+  const wanted = highlightsFor(plan.layout, count);
+  const words = (rules: readonly { readonly address: string; readonly formula: string }[]): string =>
+    JSON.stringify(rules.map(({ address, formula }) => `${address} ${formula}`).sort());
+  if (before !== null && plan.layout.columns.every(({ from }) => from !== null) && words(before.highlights) === words(wanted)) return;
+  for (const { rule } of before?.highlights ?? []) rule.delete();
+  addHighlights(sheet, wanted);
+  await Promise.resolve();
 }

@@ -134,6 +134,8 @@ export class Sheet {
   readonly columnDefaults = new Map<number, Pick<Cell, "format" | "style">>();
   readonly hiddenRows = new Set<number>();
   readonly hiddenColumns = new Set<number>();
+  /** Outline of the columns: how many groups each stands in; absent is none. */
+  readonly columnLevels = new Map<number, number>();
   rules: FormatRule[] = [];
   validations: Validation[] = [];
   readonly page: PageSetup = {};

@@ -22,6 +22,7 @@ export function readLayout(from: ExcelJS.Worksheet, to: Sheet, theme: readonly s
     if (column?.width !== undefined && column.width !== LIBRARY_STANDARD_WIDTH)
       to.columnWidths.set(at, column.width * POINTS_PER_CHARACTER);
     if (column?.hidden) to.hiddenColumns.add(at);
+    if ((column?.outlineLevel ?? 0) > 0) to.columnLevels.set(at, column?.outlineLevel ?? 0);
     const style = column ? readStyle(column.style ?? {}, theme) : null;
     const format: unknown = column?.numFmt;
     const own = typeof format === "string" && format !== "General" ? format : undefined;
@@ -50,6 +51,7 @@ export function writeLayout(from: Sheet, to: ExcelJS.Worksheet, active: boolean)
   for (const [at, { format, style }] of from.columnDefaults) to.getColumn(at + 1).style = writeStyle(style, format);
   for (const [at, points] of from.columnWidths) to.getColumn(at + 1).width = points / POINTS_PER_CHARACTER;
   for (const at of from.hiddenColumns) to.getColumn(at + 1).hidden = true;
+  for (const [at, level] of from.columnLevels) to.getColumn(at + 1).outlineLevel = level;
   for (const [at, points] of from.rowHeights) to.getRow(at + 1).height = points;
   for (const at of from.hiddenRows) to.getRow(at + 1).hidden = true;
   writePage(from, to);

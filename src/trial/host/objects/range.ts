@@ -1,6 +1,6 @@
 import { addressOf, bottomOf, boundingBox, intersection, LAST_COLUMN, LAST_ROW, quoteSheet, rightOf } from "../../book/address";
 import type { Box, Sheet } from "../../book/book";
-import { HostError, invalidArgument, itemNotFound } from "../../book/errors";
+import { accessDenied, HostError, invalidArgument, itemNotFound, notModelled } from "../../book/errors";
 import { showCell } from "../../book/show";
 import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
 import type { HostState } from "../protocol/state";
@@ -257,6 +257,44 @@ export class Range extends HostObject {
   async Calculate(): Promise<null> {
     await this.state.calculate(true);
     return null;
+  }
+  /** Outline: only of whole columns. */
+  Group(option: string): null {
+    for (const column of this.grouped("Range.group", option))
+      this.sheet.columnLevels.set(column, (this.sheet.columnLevels.get(column) ?? 0) + 1);
+    this.state.book.tell({ kind: "layout", sheet: this.sheet });
+    return null;
+  }
+  Ungroup(option: string): null {
+    const columns = this.grouped("Range.ungroup", option);
+    const { columnLevels } = this.sheet;
+    if (columns.some((column) => (columnLevels.get(column) ?? 0) === 0))
+      throw new HostError("InvalidOperation", "The range stands in no group.", "Range.ungroup");
+    for (const column of columns) {
+      const level = (columnLevels.get(column) ?? 0) - 1;
+      if (level > 0) columnLevels.set(column, level);
+      else columnLevels.delete(column);
+    }
+    this.state.book.tell({ kind: "layout", sheet: this.sheet });
+    return null;
+  }
+  HideGroupDetails(option: string): null {
+    return this.setGroupHidden("Range.hideGroupDetails", option, true);
+  }
+  ShowGroupDetails(option: string): null {
+    return this.setGroupHidden("Range.showGroupDetails", option, false);
+  }
+  private setGroupHidden(location: string, option: string, hide: boolean): null {
+    const columns = this.grouped(location, option).filter((column) => this.sheet.columnLevels.has(column));
+    if (columns.length === 0) throw new HostError("InvalidOperation", "The range stands in no group.", location);
+    for (const column of columns) setHidden(this.state, this.sheet, this.sheet.hiddenColumns, column, 1, hide);
+    return null;
+  }
+  private grouped(location: string, option: string): number[] {
+    if (option !== "ByColumns") throw notModelled(`${location}(${option})`);
+    if (!this.IsEntireColumn) throw notModelled(`${location} of a range that is no whole columns`);
+    if (this.sheet.protected) throw accessDenied(location);
+    return Array.from({ length: this.box.columns }, (_, index) => this.box.column + index);
   }
   Merge(across: boolean | null): null {
     requireUnlocked(this.sheet, this.box, "Range.merge");

@@ -1,8 +1,11 @@
 import type { Table } from "../../book/book";
+import { accessDenied, invalidArgument, notModelled } from "../../book/errors";
 import { showCell } from "../../book/show";
 import { HostCollection, HostObject, type Key, sameText } from "../protocol/object";
 import type { HostState } from "../protocol/state";
 import { bodyBox } from "../sheet/body";
+import { mendHeadings } from "../sheet/headings";
+import { insertColumnOfCells } from "../sheet/insert-cells";
 import { writeValues } from "../sheet/write";
 import { Filter } from "./filter-object";
 import { Range } from "./range";
@@ -22,6 +25,33 @@ export class TableColumnCollection extends HostCollection<TableColumn> {
 
   answersTo(item: TableColumn, key: Key): boolean {
     return typeof key === "number" ? item.Id === key : sameText(item.Name, key);
+  }
+
+  /** A new column; the cells behind it move to the right within the rows of the table. Rules and lists of the neighbour do not spread to it here. */
+  Add(index: number | null, values: unknown, name: string | null): TableColumn {
+    const location = "TableColumnCollection.add";
+    const { table } = this;
+    const { sheet } = table;
+    const at = index === null || index === -1 ? table.box.columns : index;
+    if (sheet.protected) throw accessDenied(location);
+    if (values !== null) throw notModelled(`${location} with values`);
+    if (!Number.isInteger(at) || at < 0 || at > table.box.columns) throw invalidArgument(undefined, location);
+    const box = { ...table.box };
+    const filters = [...table.filters];
+    const column = box.column + at;
+    // At the edge of the table its own box does not move.
+    table.box = { ...box, columns: box.columns + 1 };
+    insertColumnOfCells(this.state, sheet, { row: box.row, rows: box.rows, column }, location);
+    table.box = { ...box, columns: box.columns + 1 };
+    table.filters.clear();
+    for (const [filtered, texts] of filters) table.filters.set(filtered >= at ? filtered + 1 : filtered, texts);
+    sheet.at(box.row, column).value = name ?? `Column${String(at + 1)}`;
+    mendHeadings(this.state, table, []);
+    this.state.book.tell({ kind: "tables", sheet });
+    this.state.book.tell({ kind: "rules", sheet });
+    this.state.book.tell({ kind: "validations", sheet });
+    this.state.tellCells(sheet, { ...box, column, columns: box.columns - at + 1 }, "add-in");
+    return new TableColumn(this.state, table, at);
   }
 }
 export class TableColumn extends HostObject {
