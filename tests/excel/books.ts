@@ -2,7 +2,6 @@
 import { Book, type Cell, type Sheet } from "../../src/trial/book/book";
 import { UniverCalculator } from "../../src/trial/calculation/calculator";
 import { loadBuiltFunctions } from "../../src/trial/calculation/built-functions";
-import { type Calculator } from "../../src/trial/book/book";
 import { fileURLToPath } from "node:url";
 
 export type Value = string | number | null | { readonly date: number };
@@ -81,9 +80,18 @@ export function hookLog(count: number): Value[][] {
 const dist = fileURLToPath(new URL("../../dist", import.meta.url));
 
 /** The formula engine with the built functions, judging by a fixed day. */
-export function calculator(): Calculator {
+export function calculator(onRules?: (sheet: Sheet) => void, count?: (name: string) => void): UniverCalculator {
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
-  return new UniverCalculator({ functions, shapes, today: () => AS_OF });
+  const counted = new Map(
+    [...functions].map(([name, run]) => [
+      name,
+      ((...values: never[]) => {
+        count?.(name);
+        return run(...values);
+      }) as typeof run,
+    ]),
+  );
+  return new UniverCalculator({ functions: count ? counted : functions, shapes, today: () => AS_OF, ...(onRules && { onRules }) });
 }
 
 /** Table rows of a sheet from a heading row on, as a list of records by heading. */

@@ -42,6 +42,7 @@ DRESSLEFT(gear, part, original, measured, [basis])
 VERDICT(headers, row, [basis])
 REASON(headers, row, [basis])
 JUDGE(headers, rows, [basis])
+JUDGEROW(headers, row, [basis], [headers_2], [row_2])
 WORST(verdicts)
 NEXTDUE(gear, service, last, [basis], [used_on])
 DUESTATE(next_due, as_of, [lead_days])
@@ -78,6 +79,7 @@ const RELEASED = [
   "VERDICT",
   "REASON",
   "JUDGE",
+  "JUDGEROW",
   "WORST",
   "NEXTDUE",
   "DUESTATE",
@@ -88,7 +90,7 @@ const RELEASED = [
   "SOURCE",
 ];
 /** Arguments that are ranges; the rule sets may come as the range of the house limits, and one cell is a range too. */
-const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis"]);
+const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis", "headers_2", "row_2"]);
 
 const generated = await generateCustomFunctionsMetadata(FILE);
 const metadata = (

@@ -5,18 +5,15 @@
  * answer that is cut can still be read. Parts are found by their marks, not by counting characters, because programs do
  * not agree on how many characters some signs are.
  */
-import { FIELD_IDS, type FieldId } from "../columns";
+import { field, type FieldId } from "../columns";
 import { dueOf } from "../due/next-due";
 import { fieldsOf } from "../gear/columns-of";
 import { GEAR } from "../gear/index";
 import type { GearKind } from "../gear/kind";
 import type { ItemVerdict } from "../item/verdict";
-import { tagState } from "../item/tag";
-import { cellsOf } from "../log/cells";
 import type { Grid } from "../log/grid";
 import type { Headings } from "../log/match-headings";
 import { rowCells } from "../log/merge-columns";
-import { matchKind } from "../names/gear-name";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
@@ -75,17 +72,13 @@ export function rowText(headers: Grid, row: Grid, basis: unknown, headers2: Grid
   const [cells = []] = line;
   const headings = headingsOf(given);
   const readable = headings.problems.length === 0 && headings.matches.length === cells.length;
-  return written(verdict, readable ? factsOf(verdict, cells, headings) : { ...NO_FACTS, ...ownFacts(verdict) });
+  return written(verdict, readable ? factsOf(verdict, cells, headings) : NO_FACTS);
 }
 function beside(first: Grid, second: Grid | null): Grid {
   if (second === null) return first;
   return first.map((line, index) => [...line, ...(second[index] ?? [])]);
 }
 interface Facts {
-  readonly short: string;
-  readonly overload: boolean;
-  readonly kind: string;
-  readonly tagged: boolean;
   readonly inspected: number | null;
   readonly due: number | null;
   readonly assembly: string;
@@ -93,38 +86,20 @@ interface Facts {
   readonly needed: readonly string[];
   readonly missing: readonly string[];
 }
-const NO_FACTS = { kind: "", tagged: false, inspected: null, due: null, assembly: "", cells: "", needed: [], missing: [] } as const;
-/** What the verdict itself carries. */
-function ownFacts(verdict: ItemVerdict): Pick<Facts, "short" | "overload"> {
-  const overload = verdict.findings.some((finding) => finding.overload);
-  return { short: verdict.reason.split(/(?<=[a-z)%]{2})\. /)[0] ?? "", overload };
-}
+const NO_FACTS: Facts = { inspected: null, due: null, assembly: "", cells: "", needed: [], missing: [] };
 function factsOf(verdict: ItemVerdict, cells: readonly CellValue[], headings: Headings): Facts {
   const values = rowCells(cells, headings);
-  const read = cellsOf(values, headings);
-  const match = matchKind(readText(values.get("gear")));
-  const kind = match.ok ? match.kind : null;
+  const nameOf = (id: FieldId): string => headings.names.get(id) ?? field(id).heading;
   const inspected = readDate(values.get("inspected"));
-  const missing = kind === null ? [] : lackingOf(kind, verdict, values);
+  const lacking = new Set(verdict.lacking);
   return {
-    ...ownFacts(verdict),
-    kind: kind?.id ?? "",
-    tagged: tagState(read, null).out,
     inspected: inspected.kind === "value" ? inspected.value : null,
-    due: kind === null ? null : dueOf(values, NO_DAY).day,
+    due: verdict.kind === null ? null : dueOf(values, NO_DAY).day,
     assembly: lookUpKey(readText(values.get("assembly"))),
-    cells: headings.matches.map(({ field }) => signOf(field, kind, missing)).join(""),
-    needed: kind === null ? [] : requiredBy(kind).map((id) => read.heading(id)),
-    missing: missing.map((id) => read.heading(id)),
+    cells: headings.matches.map((match) => signOf(match.field, verdict.kind, lacking)).join(""),
+    needed: verdict.needed.map(nameOf),
+    missing: verdict.lacking.map(nameOf),
   };
-}
-function requiredBy(kind: GearKind): readonly FieldId[] {
-  const required = new Set(kind.checks.filter((check) => check.required).flatMap((check) => fieldsOf(check)));
-  return FIELD_IDS.filter((id) => required.has(id));
-}
-function lackingOf(kind: GearKind, verdict: ItemVerdict, values: ReadonlyMap<FieldId, CellValue>): readonly FieldId[] {
-  if (verdict.missing.length === 0) return [];
-  return requiredBy(kind).filter((id) => id !== "acrossNew" && id !== "acrossNow" && readText(values.get(id)) === "");
 }
 /** Columns that say something of an item of this kind. */
 function readBy(kind: GearKind): ReadonlySet<FieldId> {
@@ -134,10 +109,12 @@ function readBy(kind: GearKind): ReadonlySet<FieldId> {
     ...(kind.variants === undefined ? [] : [kind.variants.field]),
   ]);
 }
-function signOf(field: FieldId | null, kind: GearKind | null, missing: readonly FieldId[]): string {
-  if (field === null || kind === null || !READINGS.has(field)) return "-";
-  if (missing.includes(field)) return "2";
-  return readBy(kind).has(field) ? "1" : "0";
+const READ_BY: ReadonlyMap<string, ReadonlySet<FieldId>> = new Map(GEAR.map((kind) => [kind.id, readBy(kind)]));
+function signOf(id: FieldId | null, kind: string | null, lacking: ReadonlySet<FieldId>): string {
+  if (id === null || kind === null) return "-";
+  if (lacking.has(id)) return "2";
+  if (!READINGS.has(id)) return "-";
+  return READ_BY.get(kind)?.has(id) === true ? "1" : "0";
 }
 /** No blank, no number, no wildcard and no comparison, whatever people call an assembly; small letters, as names are compared. */
 function lookUpKey(name: string): string {
@@ -156,12 +133,12 @@ function written(verdict: ItemVerdict, facts: Facts): string {
   const reason = verdict.reason.length > LONGEST_REASON ? `${verdict.reason.slice(0, LONGEST_REASON)} ...` : verdict.reason;
   const parts: Readonly<Record<RowPart, string>> = {
     decision: verdict.decision,
-    short: facts.short.slice(0, 240),
+    short: verdict.short.slice(0, 240),
     share: shareText(verdict.share),
     comesOut: verdict.comesOut.slice(0, 2000),
-    overload: facts.overload ? "sign" : "",
-    kind: facts.kind,
-    tag: facts.tagged ? "out" : "",
+    overload: verdict.overload ? "sign" : "",
+    kind: verdict.kind ?? "",
+    tag: verdict.tagged ? "out" : "",
     inspected: facts.inspected === null ? "" : String(facts.inspected),
     due: facts.due === null ? "" : String(facts.due),
     assembly: facts.assembly.slice(0, 200),

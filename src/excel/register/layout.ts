@@ -196,7 +196,8 @@ export function folds({ columns, old }: Layout): readonly Fold[] {
     for (let next = columns[end]; next && !alwaysShown(next) && !isHidden(next) && group(next) === group(first); next = columns[end])
       end += 1;
     const behind = columns[end];
-    const closed = behind === undefined || alwaysShown(behind);
+    // At the end of the table the button stands over the empty column behind it.
+    const closed = behind === undefined ? group(first) === "the answer" : alwaysShown(behind);
     const count = end - index - (closed ? 0 : 1);
     if (count > 0) found.push({ from: index, count, group: group(first) });
     index = end;

@@ -5,6 +5,7 @@
  */
 import type { Book, Box, Calculator, Cell, FormatRule, Sheet } from "../book/book";
 import { type EngineCell, FormulaEngine, type PlacedResult, type Result, type Touched } from "./engine";
+import { JoinedRanges } from "./joined-ranges";
 import { FIRST_RULE_COLUMN, SheetRules } from "./rules";
 import { BrokenReference, type Surroundings, type TableShape, writeOutReferences } from "./structured";
 import {
@@ -68,6 +69,7 @@ export class UniverCalculator implements Calculator {
   private version = 0;
   private everything = true;
   private readonly mirrors = new Map<string, Mirror>();
+  private readonly joined = new JoinedRanges();
   private queue: Promise<void> = Promise.resolve();
 
   constructor(options: CalculatorOptions) {
@@ -117,17 +119,21 @@ export class UniverCalculator implements Calculator {
       this.version += 1;
     }
     const findings: Findings = { touched: [], known: [] };
+    this.joined.begin();
     for (const sheet of book.sheets) {
       this.compare(engine, sheet, around, findings);
       if (this.options.onRules) this.mirror(sheet).rules.compare(engine, sheet, around, this.version, findings.touched);
     }
-    const results = await engine.run(findings.touched, this.everything);
+    const results = [...(await engine.run(findings.touched, this.everything))];
     this.everything = false;
-    const changed = this.writeBack(
-      book,
-      findings.known,
-      results.filter((result) => result.column < FIRST_RULE_COLUMN),
-    );
+    const inCells = (all: readonly PlacedResult[]): PlacedResult[] => all.filter((result) => result.column < FIRST_RULE_COLUMN);
+    let changed = this.writeBack(book, findings.known, inCells(results));
+    const moved = this.joined.moved(book);
+    if (moved.length > 0) {
+      const again = await engine.run(moved, false);
+      changed += this.writeBack(book, [], inCells(again));
+      results.push(...again);
+    }
     this.takeRules(book, results);
     this.last = { formulas: results.length, changed, milliseconds: performance.now() - began };
   }
@@ -205,6 +211,7 @@ export class UniverCalculator implements Calculator {
     const mirror = this.mirror(sheet);
     if (cell.formula !== undefined) {
       const written = this.written(sheet, row, column, cell, mirror, around);
+      if (this.book) this.joined.note(this.book, written.formula, sheet.name, { sheet: sheet.id, row, column });
       const known = written.broken ?? mirror.results.get(cell);
       if (known) findings.known.push({ ...known, sheet: sheet.id, row, column });
       return written.broken ?? { formula: written.formula };
