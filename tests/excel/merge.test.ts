@@ -9,7 +9,13 @@ import { openBook } from "../setup-excel";
 import { AS_OF, book, calculator, fill, HOOK_HEADINGS, hookRow, records, type Value } from "./books";
 
 const read = (): Promise<ReadLog> => excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
-const build = async (): Promise<BuildResult> => excelPort.build(await read(), () => undefined, new AbortController().signal);
+let current: { readonly made: Book; readonly calc: ReturnType<typeof calculator> } | null = null;
+/** What was put into cells by hand is worked out with the build, whatever that writes. */
+const build = async (): Promise<BuildResult> => {
+  const result = await excelPort.build(await read(), () => undefined, new AbortController().signal);
+  await current?.calc.recalculate(current.made);
+  return result;
+};
 const register = (made: Book): Record<string, unknown>[] => records(made.sheet(REGISTER_SHEET)!, HEADING_ROW - 1);
 const row = (made: Book, id: string): Record<string, unknown> => register(made).find((r) => r["Id"] === id)!;
 
@@ -38,7 +44,9 @@ const inRegister = (made: Book, id: string, heading: string, value: Value): void
 
 async function built(rows: readonly Value[][] = [hookRow("H-1", "2.01"), hookRow("H-2", "2.01")]): Promise<Book> {
   const made = book({ "Gear log": [[...HOOK_HEADINGS], ...rows] });
-  openBook(made, { calculator: calculator() });
+  const calc = calculator();
+  openBook(made, { calculator: calc });
+  current = { made, calc };
   await build();
   return made;
 }
