@@ -35,7 +35,7 @@ describe("building a register", () => {
     ]);
     // 5 October 2026 (46300) plus 12 months is 5 October 2027.
     expect(rows[0]!["Next due"]).toBe(46300 + 365);
-    expect(rows[0]!["Reason"]).toMatch(/2\.15 in.*above 2\.1 in.*standard/);
+    expect(rows[0]!["Reason"]).toMatch(/2\.15 in.*above 2\.1 in.*standard/i);
     expect(String(rows[1]!["Comes out at"])).toContain("throat opening above 2.1 in");
     expect(rows[1]!["Used"]).toBeCloseTo(0.16, 6);
     expect(snapshot(made, "Gear log")).toBe(before);

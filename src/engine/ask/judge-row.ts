@@ -10,6 +10,7 @@ import { dueOf } from "../due/next-due";
 import { fieldsOf } from "../gear/columns-of";
 import { GEAR } from "../gear/index";
 import type { GearKind } from "../gear/kind";
+import { readBasis } from "../house/rules-in-force";
 import type { ItemVerdict } from "../item/verdict";
 import type { Grid } from "../log/grid";
 import type { Headings } from "../log/match-headings";
@@ -17,6 +18,7 @@ import { rowCells } from "../log/merge-columns";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
+import { inForce } from "../rules/rule-sets";
 import { headingsOf, judgeRowOf } from "./one-row";
 
 /** Head of the form; the number changes with the form. */
@@ -72,7 +74,7 @@ export function rowText(headers: Grid, row: Grid, basis: unknown, headers2: Grid
   const [cells = []] = line;
   const headings = headingsOf(given);
   const readable = headings.problems.length === 0 && headings.matches.length === cells.length;
-  return written(verdict, readable ? factsOf(verdict, cells, headings) : NO_FACTS);
+  return written(verdict, readable ? factsOf(verdict, cells, headings, basis) : NO_FACTS);
 }
 function beside(first: Grid, second: Grid | null): Grid {
   if (second === null) return first;
@@ -87,14 +89,19 @@ interface Facts {
   readonly missing: readonly string[];
 }
 const NO_FACTS: Facts = { inspected: null, due: null, assembly: "", cells: "", needed: [], missing: [] };
-function factsOf(verdict: ItemVerdict, cells: readonly CellValue[], headings: Headings): Facts {
+function factsOf(verdict: ItemVerdict, cells: readonly CellValue[], headings: Headings, basis: unknown): Facts {
   const values = rowCells(cells, headings);
   const nameOf = (id: FieldId): string => headings.names.get(id) ?? field(id).heading;
   const inspected = readDate(values.get("inspected"));
   const lacking = new Set(verdict.lacking);
+  const rules = readBasis(basis);
+  const due =
+    verdict.kind === null || !rules.ok
+      ? null
+      : dueOf(values, NO_DAY, { kind: verdict.kind, gearText: readText(values.get("gear")), bases: inForce(rules.ids) }).day;
   return {
     inspected: inspected.kind === "value" ? inspected.value : null,
-    due: verdict.kind === null ? null : dueOf(values, NO_DAY).day,
+    due,
     assembly: lookUpKey(readText(values.get("assembly"))),
     cells: headings.matches.map((match) => signOf(match.field, verdict.kind, lacking)).join(""),
     needed: verdict.needed.map(nameOf),

@@ -2,19 +2,16 @@
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
 import { inWorkbook } from "../kit/run";
-import { REGISTER_SHEET, REGISTER_TABLE } from "../kit/sheets";
+import { findRegister } from "./find-register";
 
 /** Formulas in one request: each is some 200 characters long, the web host takes 5 MB. */
 const CELLS = 5000;
 /** Writes formulas that read #NAME? anew and no other cell; returns how many. */
 export async function rewriteFormulas(): Promise<number> {
   return inWorkbook(async (context) => {
-    const sheet = context.workbook.worksheets.getItemOrNullObject(REGISTER_SHEET);
-    const table = sheet.tables.getItemOrNullObject(REGISTER_TABLE);
-    table.load("name");
-    await context.sync();
-    if (table.isNullObject) return 0;
-    const body = table.getDataBodyRange();
+    const found = await findRegister(context);
+    if (found === null) return 0;
+    const body = found.table.getDataBodyRange();
     body.load("rowCount");
     const first = body.getRow(0);
     first.load("formulas");
