@@ -2,18 +2,22 @@
 import type { FieldId } from "../engine/columns";
 import type { Decision } from "../engine/decision";
 import type { HookupRequest, HookupResult } from "../engine/lift/judge-lift";
+import type { Unit } from "../engine/numbers/lengths";
 import type { Report } from "../engine/report/model";
 import type { BasisId } from "../engine/rules/rule-sets";
 import type { LogPlace } from "./log-place";
 
 /** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
 export type HeadingChoices = Readonly<Record<string, FieldId | null>>;
+/** Unit of bare sizes, as the user answered it: by the name of the log's sheet in small letters. Another log may be in another unit. */
+export type SheetUnits = Readonly<Record<string, Unit>>;
 export interface ReadRequest {
   /** "auto" finds the log; "selection" takes the selected range; a place reads that place again. */
   readonly from: "auto" | "selection" | LogPlace;
   readonly basis: readonly BasisId[];
   readonly asOf: number;
   readonly choices: HeadingChoices;
+  readonly units?: SheetUnits;
 }
 export interface ReadLog {
   readonly place: LogPlace;
@@ -54,6 +58,7 @@ export interface RegisterCheck {
 export interface SavedState {
   readonly basis: readonly BasisId[];
   readonly choices: HeadingChoices;
+  readonly units?: SheetUnits | undefined;
   readonly place: LogPlace | null;
 }
 /** A lift as it was asked and answered. */

@@ -34,15 +34,15 @@ const changed = (sheet = "Hook log", remote = false): void => book.fire({ kind: 
 describe("starting", () => {
   it("looks for the log with today's date and the default rules, and keeps where it found it", async () => {
     await pane.intentions.start();
-    expect(book.reads).toEqual([{ from: "auto", basis: ["standard", "practice"], asOf: TODAY, choices: {} }]);
+    expect(book.reads).toEqual([{ from: "auto", basis: ["standard", "practice"], asOf: TODAY, choices: {}, units: {} }]);
     expect(pane.get()).toMatchObject({ log: { place: LOG_PLACE }, work: { kind: "idle" }, failure: null });
-    expect(book.savedStates.at(-1)).toEqual({ basis: ["standard", "practice"], choices: {}, place: LOG_PLACE });
+    expect(book.savedStates.at(-1)).toEqual({ basis: ["standard", "practice"], choices: {}, units: {}, place: LOG_PLACE });
   });
 
   it("reads the saved place again with the saved rules and headings", async () => {
-    book.saved = { basis: ["law"], choices: { paint: null }, place: LOG_PLACE };
+    book.saved = { basis: ["law"], choices: { paint: null }, units: { "hook log": "mm" }, place: LOG_PLACE };
     await pane.intentions.start();
-    expect(book.reads).toEqual([{ from: LOG_PLACE, basis: ["law"], asOf: TODAY, choices: { paint: null } }]);
+    expect(book.reads).toEqual([{ from: LOG_PLACE, basis: ["law"], asOf: TODAY, choices: { paint: null }, units: { "hook log": "mm" } }]);
   });
 
   it.each(["no log", "host"] as const)("looks elsewhere when the saved place is gone (%s)", async (kind) => {

@@ -2,6 +2,8 @@
 import { render, screen, waitFor, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
+import { type FieldId } from "../../src/engine/columns";
+import { type ColumnQuestion } from "../../src/engine/log/questions";
 import { type HeadingMatch } from "../../src/engine/log/match-headings";
 import { type ItemResult } from "../../src/engine/report/model";
 import { lacksOf } from "../../src/taskpane/log/lacks";
@@ -67,6 +69,63 @@ describe("what the log lacks", () => {
     expect(lacksOf(report(items, { headings: DATED }))[0]).toMatch(
       /^15 items: kind not understood: “kind 0” on 1 row, .*“kind 11” on 1 row and 3 more\.$/,
     );
+  });
+});
+
+describe("what the log leaves open", () => {
+  const column = (at: number, heading: string, proposal: FieldId | null, samples: readonly string[]): ColumnQuestion => ({
+    column: at,
+    heading,
+    proposal,
+    samples,
+    items: 3,
+  });
+  const columns = [
+    column(4, "Cracks nil", "cracks", ["yes"]),
+    column(7, "Latch o.k.", "latch", ["y"]),
+    column(9, "Failed", null, ["no", "yes"]),
+  ];
+  const answered = (): unknown => book.reads.at(-1)?.choices;
+
+  it("is asked first, on one screen, with what stands in each column", async () => {
+    await open({ questions: { columns, unit: null } });
+    const asked = screen.getByRole("region", { name: "3 columns need an answer" });
+    expect(within(asked).getByRole("group", { name: "Failed" })).toHaveTextContent("3 items: “no”, “yes” ...");
+    const found = screen.getByRole("button", { name: "Build register" });
+    expect(asked.compareDocumentPosition(found) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+  });
+
+  it("takes one press for a column, read or not judged, and a choice for another reading", async () => {
+    await open({ questions: { columns, unit: null } });
+    const of = (heading: string): ReturnType<typeof within> => within(screen.getByRole("group", { name: heading }));
+    await user.click(of("Cracks nil").getByRole("button", { name: "Read as Cracks" }));
+    await user.click(of("Failed").getByRole("button", { name: "Not judged" }));
+    await user.selectOptions(of("Latch o.k.").getByRole("combobox"), "result");
+    expect(answered()).toEqual({ "cracks nil": "cracks", failed: null, "latch o.k.": "result" });
+    expect(book.savedStates.at(-1)?.choices).toEqual(answered());
+  });
+
+  it("takes one press for all proposals, or for none", async () => {
+    await open({ questions: { columns, unit: null } });
+    await user.click(screen.getByRole("button", { name: "Take all 2 proposals" }));
+    expect(answered()).toEqual({ "cracks nil": "cracks", "latch o.k.": "latch" });
+    await user.click(screen.getByRole("button", { name: "Judge none of the 3" }));
+    expect(answered()).toEqual({ "cracks nil": null, "latch o.k.": null, failed: null });
+  });
+
+  it("asks for the unit once, keeps it for this sheet, and takes it back", async () => {
+    await open({ questions: { columns: [], unit: { items: 12, samples: [{ heading: "Throat now", text: "47.6" }] } } });
+    expect(screen.getByText(/^12 items have sizes without a unit, such as Throat now 47\.6\./)).toBeVisible();
+    await user.click(screen.getByRole("button", { name: "Millimetres" }));
+    expect(book.reads.at(-1)?.units).toEqual({ "hook log": "mm" });
+    expect(book.savedStates.at(-1)?.units).toEqual({ "hook log": "mm" });
+    await user.click(await screen.findByRole("button", { name: "Ask again" }));
+    expect(book.reads.at(-1)?.units).toEqual({});
+  });
+
+  it("names the columns that are set aside", async () => {
+    await open({ headings: DATED.map((heading) => (heading.heading === "Paint" ? { ...heading, state: "set aside" as const } : heading)) });
+    expect(screen.getByText("Set aside, so not judged: Paint.")).toBeVisible();
   });
 });
 

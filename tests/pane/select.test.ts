@@ -1,9 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { type FieldId } from "../../src/engine/columns";
-import { type ItemResult } from "../../src/engine/report/model";
 import { doubled } from "../../src/taskpane/log/doubled";
 import { dueEntries } from "../../src/taskpane/due/due-entries";
-import { questionsOf } from "../../src/taskpane/log/questions";
 import { matching } from "../../src/taskpane/shared/list/entries";
 import { byGear, byPlace, narrowed } from "../../src/taskpane/shared/list/narrowed";
 import { unbroken } from "../../src/taskpane/shared/unbroken";
@@ -126,31 +123,6 @@ describe("items of one place and one kind", () => {
     expect(ids(narrowed(GEAR, { place: "Gantry", gear: "hook" }))).toEqual(["a", "b"]);
     expect(ids(narrowed(GEAR, { place: "", gear: null }))).toEqual(["d"]);
     expect(narrowed(GEAR, { place: null, gear: null })).toBe(GEAR);
-  });
-});
-
-describe("columns that are not understood", () => {
-  const asking = (row: number, ...cells: [column: number, heading: string, text: string, proposal?: FieldId][]): ItemResult => ({
-    ...item(row, { id: String(row) }),
-    besides: {
-      open: cells.map(([column, heading, text, proposal = null]) => ({ column, heading, text, proposal })),
-      earlier: [],
-      unread: [],
-    },
-  });
-
-  it("ask once each, with the items they hold up and their first different cells, in the order of the columns", () => {
-    const items = [
-      asking(1, [9, "Failed", "no"], [4, "Cracks nil", "yes", "cracks"]),
-      asking(2, [9, "Failed", "yes"]),
-      asking(3, [9, "Failed", "no"]),
-      item(4, { id: "4" }),
-    ];
-    expect(questionsOf({ items })).toEqual([
-      { column: 4, heading: "Cracks nil", proposal: "cracks", samples: ["yes"], items: 1 },
-      { column: 9, heading: "Failed", proposal: null, samples: ["no", "yes"], items: 3 },
-    ]);
-    expect(questionsOf({ items: ITEMS })).toEqual([]);
   });
 });
 

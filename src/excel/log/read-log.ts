@@ -21,7 +21,8 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
     if (place === undefined) throw new WorkbookError("no log", NO_LOG);
     const grid = await readGrid(context, place);
     const house = await readHouseSheet(context);
-    const report = reportOn(grid, withHouse(request, house));
+    const unit = request.units?.[place.sheet.toLowerCase()] ?? null;
+    const report = reportOn(grid, { ...withHouse(request, house), unit });
     if (report === null)
       throw new WorkbookError(
         "no log",

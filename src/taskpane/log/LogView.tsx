@@ -14,7 +14,6 @@ import { HeadingList } from "./HeadingList";
 import { lacksOf, sameIds } from "./lacks";
 import { Start } from "./NoLog";
 import { Questions } from "./Questions";
-import { questionsOf } from "./questions";
 import { SameIds } from "./SameIds";
 
 const useStyles = makeStyles({
@@ -46,7 +45,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   const used = report.headings.filter((heading) => heading.field !== null || heading.also !== null).length;
   const lacks = lacksOf(report);
   const twice = report.problems.length > 0 ? sameIds(report.items) : [];
-  const questions = questionsOf(report);
+  const unit = state.units[log.place.sheet.toLowerCase()];
   const aside = report.headings.filter(({ state: its }) => its === "set aside").map(({ heading }) => heading);
   const nothing = report.items.length === 0;
   return (
@@ -89,7 +88,14 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
           </p>
         )}
       </Section>
-      <Questions questions={questions} disabled={state.work.kind !== "idle"} onAnswer={(answers) => void intentions.setHeadings(answers)} />
+      {report.questions !== undefined && (
+        <Questions
+          questions={report.questions}
+          disabled={state.work.kind !== "idle"}
+          onAnswer={(answers) => void intentions.setHeadings(answers)}
+          onUnit={(given) => void intentions.setUnit(log.place.sheet, given)}
+        />
+      )}
       {report.problems.length > 0 && (
         <Section title="Put right first">
           <CappedList
@@ -110,6 +116,18 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
         </Section>
       )}
       {aside.length > 0 && <p className={styles.text}>Set aside, so not judged: {aside.join(", ")}.</p>}
+      {unit !== undefined && (
+        <p className={styles.text}>
+          Sizes without a unit are read in {unit}.{" "}
+          <Button
+            size="small"
+            disabledFocusable={state.work.kind !== "idle"}
+            onClick={() => void intentions.setUnit(log.place.sheet, null)}
+          >
+            Ask again
+          </Button>
+        </p>
+      )}
       <BuildBar state={state} log={log} intentions={intentions} />
       <HeadingList
         key={log.place.sheet}

@@ -1,11 +1,12 @@
-/** The questions on columns that are not understood: all on one screen, one press each, or one press for all. */
+/** What the log leaves open, on one screen: columns that are not understood, one press each or one for all, and the unit of bare sizes. */
 import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
 import { useId } from "react";
 import { field, type FieldId } from "../../engine/columns";
+import type { ColumnQuestion as Question, LogQuestions } from "../../engine/log/questions";
+import type { Unit } from "../../engine/numbers/lengths";
 import { count } from "../../engine/words";
 import { Section } from "../shared/Section";
 import { CHOICES } from "./choices";
-import type { Question } from "./questions";
 
 const useStyles = makeStyles({
   text: { margin: 0, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
@@ -30,13 +31,61 @@ export interface ColumnAnswer {
   readonly field: FieldId | null;
 }
 interface Props {
+  questions: LogQuestions;
+  disabled: boolean;
+  onAnswer: (answers: readonly ColumnAnswer[]) => void;
+  onUnit: (unit: Unit) => void;
+}
+export function Questions({ questions: { columns, unit }, disabled, onAnswer, onUnit }: Props) {
+  return (
+    <>
+      {columns.length > 0 && <Columns questions={columns} disabled={disabled} onAnswer={onAnswer} />}
+      {unit !== null && <UnitQuestion question={unit} disabled={disabled} onUnit={onUnit} />}
+    </>
+  );
+}
+const UNITS: readonly (readonly [Unit, string])[] = [
+  ["mm", "Millimetres"],
+  ["in", "Inches"],
+];
+interface UnitProps {
+  question: NonNullable<LogQuestions["unit"]>;
+  disabled: boolean;
+  onUnit: (unit: Unit) => void;
+}
+function UnitQuestion({ question: { items, samples }, disabled, onUnit }: UnitProps) {
+  const styles = useStyles();
+  return (
+    <Section title="In which unit are the sizes?">
+      <p className={styles.text}>
+        {count(items, "item has", "items have")} sizes without a unit, such as{" "}
+        {samples.map(({ heading, text }) => `${heading} ${text}`).join(", ")}. The answer holds for this log and is kept in the workbook.
+        Where each row has its own, write it in a column Unit, then press Read again.
+      </p>
+      <div className={styles.row} role="group" aria-label="Unit of the sizes">
+        {UNITS.map(([unit, name]) => (
+          <Button
+            key={unit}
+            size="small"
+            disabledFocusable={disabled}
+            onClick={() => {
+              onUnit(unit);
+            }}
+          >
+            {name}
+          </Button>
+        ))}
+      </div>
+    </Section>
+  );
+}
+interface ColumnProps {
   questions: readonly Question[];
   disabled: boolean;
   onAnswer: (answers: readonly ColumnAnswer[]) => void;
 }
-export function Questions({ questions, disabled, onAnswer }: Props) {
+function Columns({ questions, disabled, onAnswer }: ColumnProps) {
   const styles = useStyles();
-  if (questions.length === 0) return null;
   const proposed = questions.filter(({ proposal }) => proposal !== null);
   return (
     <Section title={`${count(questions.length, "column needs", "columns need")} an answer`}>
@@ -76,7 +125,7 @@ export function Questions({ questions, disabled, onAnswer }: Props) {
     </Section>
   );
 }
-function OneQuestion({ question, disabled, onAnswer }: Pick<Props, "disabled" | "onAnswer"> & { question: Question }) {
+function OneQuestion({ question, disabled, onAnswer }: Omit<ColumnProps, "questions"> & { question: Question }) {
   const styles = useStyles();
   const id = useId();
   const { heading, proposal, samples, items } = question;

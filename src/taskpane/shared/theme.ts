@@ -1,4 +1,4 @@
-/** Light or dark: as the query says, else as Office says, else as the machine says. */
+/** Light or dark: as the page around says, else as the query says, else as Office says, else as the machine says. */
 import { type Theme, webDarkTheme, webLightTheme } from "@fluentui/react-components";
 import { useSyncExternalStore } from "react";
 
@@ -27,16 +27,32 @@ function officeBackground(): string | null {
   if (typeof Office === "undefined") return null;
   return (Office.context as { officeTheme?: Office.OfficeTheme } | undefined)?.officeTheme?.bodyBackgroundColor ?? null;
 }
+/** What the page around has told, if any: a page of the same origin may change the shade while the pane is open. */
+let told: Shade | null = null;
+/** `{ shade: "dark" }` from the page around; anything else is none of our business. */
+function shadeIn({ origin, source, data }: MessageEvent): Shade | null {
+  if (origin !== window.location.origin || source !== window.parent || typeof data !== "object" || data === null) return null;
+  const { shade } = data as { shade?: unknown };
+  return shade === "dark" || shade === "light" ? shade : null;
+}
 export function useShade(): Shade {
   return useSyncExternalStore(
     (changed) => {
       const query = darkQuery();
+      const hear = (event: MessageEvent): void => {
+        const shade = shadeIn(event);
+        if (shade === null) return;
+        told = shade;
+        changed();
+      };
       query.addEventListener("change", changed);
+      window.addEventListener("message", hear);
       return () => {
         query.removeEventListener("change", changed);
+        window.removeEventListener("message", hear);
       };
     },
-    () => shadeOf(window.location.search, officeBackground(), darkQuery().matches),
+    () => told ?? shadeOf(window.location.search, officeBackground(), darkQuery().matches),
   );
 }
 /** Whether the window is narrower than a width. */

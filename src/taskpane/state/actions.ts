@@ -1,6 +1,7 @@
 /** What the user can ask for, carried out through the workbook port. No React here. */
 import type { FieldId } from "../../engine/columns";
 import { type Decision, DECISIONS } from "../../engine/decision";
+import type { Unit } from "../../engine/numbers/lengths";
 import type { BasisId } from "../../engine/rules/rule-sets";
 import { HOUSE_SHEET } from "../../excel/kit/sheets";
 import { WorkbookError } from "../../excel/kit/workbook-error";
@@ -28,6 +29,8 @@ export interface Intentions {
   readonly setHeading: (heading: string, field: FieldId | null | "as found") => Promise<boolean>;
   /** What several headings mean, in one answer: a field, or null for "not judged". */
   readonly setHeadings: (answers: readonly { readonly heading: string; readonly field: FieldId | null }[]) => Promise<boolean>;
+  /** Unit of the bare sizes on a sheet; null takes the answer back. */
+  readonly setUnit: (sheet: string, unit: Unit | null) => Promise<boolean>;
   readonly setAsOf: (asOf: number, chosen: boolean) => Promise<boolean>;
   readonly judge: (judged: Judged) => void;
   readonly filterRegister: (decisions: readonly Decision[]) => Promise<void>;
@@ -210,6 +213,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     setBasis: (basis) => (tell({ kind: "basis", basis }), readAgain()),
     setHeading: (heading, field) => (tell({ kind: "heading", heading, field }), readAgain()),
     setHeadings: (answers) => (tell({ kind: "headings", answers }), readAgain()),
+    setUnit: (sheet, unit) => (tell({ kind: "unit", sheet, unit }), readAgain()),
     setAsOf: (asOf, chosen) => (tell({ kind: "as of", asOf, chosen }), readAgain()),
     judge: (judged) => {
       tell({ kind: "judge", judged });

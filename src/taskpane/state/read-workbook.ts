@@ -86,8 +86,8 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
 
   const ask = (from: ReadRequest["from"]): Promise<ReadLog> => {
     if (!get().asOfChosen && get().asOf !== today()) tell({ kind: "as of", asOf: today(), chosen: false });
-    const { basis, asOf, choices } = get();
-    return port.read({ from, basis, asOf, choices });
+    const { basis, asOf, choices, units } = get();
+    return port.read({ from, basis, asOf, choices, units });
   };
 
   const readLog = async (from: ReadRequest["from"], mine: number, quiet: boolean): Promise<void> => {
@@ -122,9 +122,9 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const save = async (): Promise<void> => {
-    const { basis, choices, log, savedPlace } = get();
+    const { basis, choices, units, log, savedPlace } = get();
     try {
-      await port.save({ basis, choices, place: log?.place ?? savedPlace });
+      await port.save({ basis, choices, units, place: log?.place ?? savedPlace });
     } catch (error) {
       fail(error, "save");
     }

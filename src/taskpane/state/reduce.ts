@@ -18,6 +18,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
         started: true,
         basis: event.saved.basis.length > 0 ? event.saved.basis : state.basis,
         choices: event.saved.choices,
+        units: event.saved.units ?? {},
         savedPlace: event.saved.place,
       };
     case "reading":
@@ -60,6 +61,10 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
         ...state,
         choices: event.answers.reduce<HeadingChoices>((choices, { heading, field }) => withChoice(choices, heading, field), state.choices),
       };
+    case "unit": {
+      const rest = Object.fromEntries(Object.entries(state.units).filter(([sheet]) => sheet !== event.sheet.toLowerCase()));
+      return { ...state, units: event.unit === null ? rest : { ...rest, [event.sheet.toLowerCase()]: event.unit } };
+    }
     case "narrow":
       return { ...state, narrowing: event.narrowing, returning: false };
     case "as of":

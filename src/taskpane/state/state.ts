@@ -2,10 +2,11 @@
 import type { FieldId } from "../../engine/columns";
 import type { Decision } from "../../engine/decision";
 import type { DueState } from "../../engine/due/intervals";
+import type { Unit } from "../../engine/numbers/lengths";
 import { type BasisId, DEFAULT_BASIS } from "../../engine/rules/rule-sets";
 import type { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LogPlace } from "../../excel/log-place";
-import type { BuildResult, HeadingChoices, Progress, ReadLog, RegisterCheck, SavedState } from "../../excel/port";
+import type { BuildResult, HeadingChoices, Progress, ReadLog, RegisterCheck, SavedState, SheetUnits } from "../../excel/port";
 import type { PlaceName } from "../places";
 import type { Grouping, ListName } from "../shared/list/entries";
 import { ALL, type Narrowing } from "../shared/list/narrowed";
@@ -35,6 +36,8 @@ export interface PaneState {
   readonly place: PlaceName;
   readonly basis: readonly BasisId[];
   readonly choices: HeadingChoices;
+  /** Unit of bare sizes, by the name of the log's sheet in small letters. */
+  readonly units: SheetUnits;
   readonly asOf: number;
   /** True when the user set the date; else it follows the clock. */
   readonly asOfChosen: boolean;
@@ -90,6 +93,7 @@ export type PaneEvent =
   | { readonly kind: "basis"; readonly basis: readonly BasisId[] }
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
   | { readonly kind: "headings"; readonly answers: readonly { readonly heading: string; readonly field: FieldId | null }[] }
+  | { readonly kind: "unit"; readonly sheet: string; readonly unit: Unit | null }
   | { readonly kind: "narrow"; readonly narrowing: Narrowing }
   | { readonly kind: "as of"; readonly asOf: number; readonly chosen: boolean }
   | { readonly kind: "judge"; readonly judged: Judged }
@@ -114,6 +118,7 @@ export function firstState(asOf: number): PaneState {
     place: "log",
     basis: DEFAULT_BASIS,
     choices: {},
+    units: {},
     asOf,
     asOfChosen: false,
     savedPlace: null,

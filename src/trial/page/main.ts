@@ -29,9 +29,10 @@ declare global {
 }
 const NOTHING: AddInFunctions = { functions: new Map(), shapes: new Map(), described: [] };
 async function start(): Promise<void> {
-  const shown: { view?: BookView } = {};
+  const shown: { view?: BookView; pane?: PaneFrame } = {};
   const dark = followShade((on) => {
     shown.view?.dark(on);
+    shown.pane?.shade(on);
   });
   movableEdge();
   const pane = new PaneFrame(({ back, by }) => {
@@ -39,6 +40,8 @@ async function start(): Promise<void> {
     else if (back) element("hide-pane", HTMLButtonElement).focus();
     else element("sample", HTMLSelectElement).focus();
   });
+  shown.pane = pane;
+  pane.shade(dark);
   const addIn = await loadFunctions("/addin/").catch((failure: unknown) => {
     say(sentenceOf(failure));
     return NOTHING;

@@ -12,6 +12,7 @@ const CONTROL = ["button", "input", "select", "textarea", "a[href]"].map((tag) =
 export class PaneFrame {
   private pane: Pane | undefined;
   private host: Host | undefined;
+  private dark = false;
   /** Takes the focus when the keyboard leaves the pane, as the spreadsheet program does. */
   private readonly leave: (way: { readonly back: boolean; readonly by: "Tab" | "F6" }) => void;
 
@@ -40,6 +41,7 @@ export class PaneFrame {
     const deadline = Date.now() + PATIENCE;
     while (frame.isConnected && Date.now() < deadline) {
       if ((frame.contentDocument?.getElementById("pane")?.childElementCount ?? 0) > 0) {
+        this.shade(this.dark);
         // Keys that are pressed in the pane do not reach the page.
         frame.contentWindow?.addEventListener("keydown", (event) => {
           if (event.key !== "F6" || event.ctrlKey || event.metaKey) return;
@@ -57,6 +59,13 @@ export class PaneFrame {
   async press(name: string): Promise<void> {
     await this.host?.pressButton(name);
     if (this.host?.runtime.visibility === "Visible") this.show(true);
+  }
+
+  /** Tells the pane the page's shade, now and whenever it is loaded anew. */
+  shade(dark: boolean): void {
+    this.dark = dark;
+    const frame = element("pane-frame", HTMLDivElement).querySelector("iframe");
+    frame?.contentWindow?.postMessage({ shade: dark ? "dark" : "light" }, window.location.origin);
   }
 
   /** Puts the focus on the pane's first control, from which Tab goes on. */
