@@ -53,6 +53,7 @@ const useStyles = makeStyles({
     fontSize: "11px",
     lineHeight: "14px",
   },
+  help: { color: tokens.colorBrandForegroundLink },
   title: { margin: 0 },
 });
 interface Props {
@@ -93,7 +94,12 @@ export function Pane({ port, bell }: Props) {
               <OpenPlace state={state} intentions={intentions} />
             </div>
           </main>
-          <footer className={styles.foot}>{CAUTION}</footer>
+          <footer className={styles.foot}>
+            {CAUTION}{" "}
+            <a className={styles.help} href="assets/help.html" target="_blank" rel="noopener noreferrer">
+              Help
+            </a>
+          </footer>
           <div role="status" aria-live="polite">
             <Heard>{state.announcement}</Heard>
           </div>
