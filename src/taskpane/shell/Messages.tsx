@@ -5,7 +5,7 @@ import type { Intentions } from "../state/actions";
 import type { Failure, PaneState } from "../state/state";
 
 /** Kinds that are nobody's fault and pass by themselves or with one step in the sheet. */
-const MILD: readonly Failure["kind"][] = ["editing", "protected", "no log", "duplicate"];
+const MILD: readonly Failure["kind"][] = ["editing", "protected", "no log", "duplicate", "renamed"];
 export function Messages({ state, intentions }: { state: PaneState; intentions: Intentions }) {
   const { failure, remote, made } = state;
   return (
@@ -42,9 +42,7 @@ function FailureNotice({ failure, intentions }: { failure: Failure; intentions: 
     <Notice
       intent={kind === "stopped" ? "info" : MILD.includes(kind) ? "warning" : "error"}
       title={title}
-      {...(retry === null
-        ? {}
-        : { action: { label: kind === "stopped" ? "Build again" : "Try again", onClick: () => void intentions.retry(retry) } })}
+      {...(retry === null ? {} : { action: { label: retryLabel(failure), onClick: () => void intentions.retry(retry) } })}
       onDismiss={() => {
         intentions.tell({ kind: "dismiss", what: "failure" });
       }}
@@ -52,6 +50,10 @@ function FailureNotice({ failure, intentions }: { failure: Failure; intentions: 
       {next}
     </Notice>
   );
+}
+function retryLabel({ kind, retry }: Failure): string {
+  if (retry === "name back") return "Name them back and build";
+  return kind === "stopped" ? "Build again" : "Try again";
 }
 /** The first sentence stands in bold, the next step after it. An error that nobody foresaw gets words of our own. */
 function titled({ kind, message }: Failure): readonly [title: string, next: string] {

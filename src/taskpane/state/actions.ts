@@ -92,12 +92,23 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
       tell({ kind: "rest" });
       return true;
     } catch (error) {
-      return reading.fail(error, get().log === null ? "find" : "build");
+      const renamed = error instanceof WorkbookError && error.kind === "renamed";
+      return reading.fail(error, get().log === null ? "find" : renamed ? "name back" : "build");
     } finally {
       stopper = null;
     }
   };
   const build = (): Promise<boolean> => write(false);
+
+  /** Headings of the register that were renamed over readings get their names back, and the build goes on. */
+  const nameBack = async (): Promise<boolean> => {
+    try {
+      await port.nameBack?.();
+    } catch (error) {
+      return reading.fail(error, "name back");
+    }
+    return build();
+  };
 
   const filterRegister = async (decisions: readonly Decision[]): Promise<void> => {
     lastFilter = DECISIONS.filter((decision) => decisions.includes(decision));
@@ -190,6 +201,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     house: makeHouseSheet,
     sheet: () => readSheet(lastSheet),
     formulas: reading.rewriteFormulas,
+    "name back": nameBack,
     lift: async () => {
       if (lastLift !== null) await writeLift(lastLift);
     },

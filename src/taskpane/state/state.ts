@@ -14,7 +14,20 @@ import { type LiftChange, type LiftForm, NO_LIFT } from "./lift-form";
 
 /** What can be tried again after a failure. */
 export type Retry =
-  "start" | "find" | "selection" | "again" | "build" | "filter" | "show" | "watch" | "save" | "lift" | "house" | "formulas" | "sheet";
+  | "start"
+  | "find"
+  | "selection"
+  | "again"
+  | "build"
+  | "filter"
+  | "show"
+  | "watch"
+  | "save"
+  | "lift"
+  | "house"
+  | "formulas"
+  | "sheet"
+  | "name back";
 export interface Failure {
   readonly kind: WorkbookError["kind"] | "unknown";
   readonly message: string;
