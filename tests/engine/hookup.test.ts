@@ -8,7 +8,7 @@ import { loadUnitOfHeading, readLoad, showLoad, type LoadUnit } from "../../src/
 import { type CellValue } from "../../src/engine/reading/cell-value";
 import { type ItemResult } from "../../src/engine/report/model";
 import { SERVICE_TEMPERATURE } from "../../src/engine/lift/service-temperature";
-import { STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
+import { ROPE_CHOKE_ROWS, STRICTER_CHOKE_ROWS } from "../fixtures/capacity";
 import { judged } from "./helpers";
 
 const AS_OF = 46351;
@@ -323,9 +323,9 @@ describe("the rated load", () => {
   });
 
   it("in a choker hitch is 75 %, and less when the choke is tight", () => {
-    // 4 t straight: choker 3 t; below 30 degrees 49 % of that: 1.47 t (T6).
+    // 4 t straight: choker 3 t; below 30 degrees 49 % of that: 1.47 t (T6), of web and fibre.
     const choke = (load: string, chokeAngle: CellValue): HookupResult =>
-      lift({ items: slings(1, "4 t", "wire rope sling"), legs: 1, angle: "", hitch: "choker", load, chokeAngle });
+      lift({ items: slings(1, "4 t", "web sling"), legs: 1, angle: "", hitch: "choker", load, chokeAngle });
     expect([choke("3 t", 130).ok, choke("3.001 t", 130).ok]).toEqual([true, false]);
     expect([choke("1.47 t", 29).ok, choke("1.471 t", 29).ok]).toEqual([true, false]);
     expect([choke("2.61 t", 120).ok, choke("2.611 t", 120).ok]).toEqual([true, false]);
@@ -338,6 +338,13 @@ describe("the rated load", () => {
     for (const bad of [-1, 181, "tight"]) expect(choke("1 kg", bad).refusals[0]).toMatch(/choke angle/);
   });
 
+  it("of a wire rope sling in a choker hitch is 75 % from 120 degrees and 40 % below, the stricter of two published readings", () => {
+    for (const [angle, percent] of ROPE_CHOKE_ROWS) {
+      const choke = (load: string): HookupResult =>
+        lift({ items: slings(1, "10 t", "wire rope sling"), legs: 1, angle: "", hitch: "choker", load, chokeAngle: angle });
+      expect([choke(`${String(percent * 100)} kg`).ok, choke(`${String(percent * 100 + 1)} kg`).ok], String(angle)).toEqual([true, false]);
+    }
+  });
   it("of a chain sling in a choker hitch takes the stricter of the choker table and the chain table", () => {
     for (const [angle, percent] of STRICTER_CHOKE_ROWS) {
       const most = `${String(percent * 100)} kg`;
@@ -474,7 +481,27 @@ describe("the rated load", () => {
       side("shackle", "1.001 t", 90).ok,
     ]).toEqual([true, false, true, false]);
     expect([side("shackle", "2 t", "").ok, side("shackle", "2 t", 0).ok]).toEqual([true, true]);
-    expect(["0.6 t", "0.601 t"].map((load) => side("eyebolt", load, 45, "Eye bolt, shoulder").ok)).toEqual([true, false]);
+    // No size: the least listed share, 75 of 400 lb.
+    expect(["0.375 t", "0.376 t"].map((load) => side("eyebolt", load, 45, "Eye bolt, shoulder").ok)).toEqual([true, false]);
+    // ASME B18.15, restated: 1/2 in carries 850 of 1,840 lb at 30 degrees, 520 to 60, 440 to 90. 1/4 in is not recommended beyond 30.
+    const sized = (size: string, rated: string, load: string, angle: CellValue): HookupResult => {
+      const bolt = gear("S-1", "eyebolt", rated, { gearText: "shoulder eyebolt" });
+      return lift({ items: at("top", { ...bolt, cells: new Map(bolt.cells).set("size", size) }), load, sideAngles: { "S-1": angle } });
+    };
+    for (const [angle, most] of [
+      [30, 850],
+      [29, 850],
+      [45, 520],
+      [90, 440],
+    ] as const)
+      expect(
+        [most, most + 1].map((load) => sized("1/2 in", "1840 lb", `${String(load)} lb`, angle).ok),
+        String(angle),
+      ).toEqual([true, false]);
+    expect(sized("1/4 in", "400 lb", "1 lb", 31).refusals[0]).toMatch(/not recommended/);
+    expect(sized("5/8 in", "2000 lb", "376 lb", 20).ok).toBe(false);
+    expect(sized("1/2 in", "1840 lb", "100 lb", 21).lines[0]?.ratedFrom).toMatch(/WAC 296-304-07011\(4\)/);
+    expect(sized("1/2 in", "1840 lb", "100 lb", 20).lines[0]?.ratedFrom).not.toMatch(/07011/);
     for (const plain of ["non-shoulder eyebolt", "plain eye bolt", "eyebolt without shoulder"]) {
       expect(["0", "5"].map((angle) => side("eyebolt", "2 t", angle, plain).ok)).toEqual([true, true]);
       expect(side("eyebolt", "0.01 t", 20, plain).refusals[0]).toMatch(/^S-1 \(eyebolt\) .*in line only/);

@@ -1,11 +1,11 @@
 /** Published tables against an independent typing of the same tables, and what holds between their columns. */
 import { describe, expect, it } from "vitest";
 import { exact, toNumber } from "../../src/engine/numbers/exact";
-import { CHOKE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "../../src/engine/lift/tables";
+import { CHOKE, EYEBOLT_SIDE, HEAT, ROPE_CHOKE, SHACKLE_SIDE } from "../../src/engine/lift/tables";
 import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
 import { leastNumber, leastOf } from "../../src/engine/tables/look-up";
 import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
-import { HEAT_ROWS } from "../fixtures/capacity";
+import { EYEBOLT_TABLE, HEAT_ROWS } from "../fixtures/capacity";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";
 import { GROOVES } from "../fixtures/grooves";
 import { CATEGORIES, STEPPED } from "../fixtures/ropes";
@@ -99,12 +99,15 @@ describe("capacity", () => {
     for (const [fahrenheit, celsius] of HEAT_ROWS) expect(Math.round(((fahrenheit - 32) * 5) / 9)).toBe(celsius);
   });
   it("bands rise to their ends and shares only fall with a worse angle", () => {
-    for (const bands of [CHOKE, SHACKLE_SIDE, EYEBOLT_SIDE]) {
+    for (const bands of [CHOKE, ROPE_CHOKE, SHACKLE_SIDE]) {
       const ends = bands.map((b) => toNumber(b.end));
       expect(ends).toEqual([...ends].sort((a, b) => a - b));
     }
     const shares = (bands: typeof CHOKE): number[] => bands.map((b) => b.share);
     expect(shares(CHOKE)).toEqual([...shares(CHOKE)].sort((a, b) => a - b));
-    for (const bands of [SHACKLE_SIDE, EYEBOLT_SIDE]) expect(shares(bands)).toEqual([...shares(bands)].sort((a, b) => b - a));
+    expect(shares(SHACKLE_SIDE)).toEqual([...shares(SHACKLE_SIDE)].sort((a, b) => b - a));
+  });
+  it("ASME B18.15, shoulder eyebolts by size and angle", () => {
+    expect(EYEBOLT_SIDE.map(({ size, inLine, at }) => [size, inLine, ...at.map(({ pounds }) => pounds)])).toEqual(EYEBOLT_TABLE);
   });
 });

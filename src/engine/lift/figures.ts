@@ -1,10 +1,24 @@
 /** Before the lift: tension in a leg, rated load of a hitch, shares left by heat and side load. */
 import { matchKind } from "../names/gear-name";
-import { exact, type Exact, fromCell, same, toNumber, within } from "../numbers/exact";
+import { exact, type Exact, fromCell, lesser, same, toNumber, within } from "../numbers/exact";
 import type { Answer } from "../reading/answer";
 import type { CellValue } from "../reading/cell-value";
 import { readText, tidy } from "../reading/text";
-import { type Band, CHAIN_CHOKE, CHAIN_CHOKE_LEAST, CHOKE, CHOKER_SHARE, EYEBOLT_SIDE, HEAT, SHACKLE_SIDE } from "./tables";
+import { convert } from "../numbers/lengths";
+import type { Length } from "../reading/length";
+import {
+  type Band,
+  CHAIN_CHOKE,
+  CHAIN_CHOKE_LEAST,
+  CHOKE,
+  CHOKER_SHARE,
+  EYEBOLT_IN_LINE,
+  EYEBOLT_SIDE,
+  type EyeboltRow,
+  HEAT,
+  ROPE_CHOKE,
+  SHACKLE_SIDE,
+} from "./tables";
 
 const good = <T>(value: T): Answer<T> => ({ ok: true, value });
 const none = (why: string): Answer<never> => ({ ok: false, kind: "missing", why });
@@ -112,31 +126,37 @@ export function ratedAt(
   const upright = rating.value * carryingLegs(parts, strict) * sine(h.value);
   if (word !== "choker") return good(upright);
   if (isBlank(chokeAngle)) return good(upright * CHOKER_SHARE);
-  // The kind of sling is not asked for, so the stricter of the two tables counts.
-  const choke = chokeShare(chokeAngle, true);
+  // The kind of sling is not asked for, so the strictest of the tables counts.
+  const choke = chokeShare(chokeAngle, null);
   return choke.ok ? good(upright * choke.value.ofVertical) : choke;
 }
 const isZero = (cell: CellValue): boolean => cell === 0 || /^-?0+(\.0+)?$/.test(readText(cell));
 export interface ChokeShare {
   /** Share of the vertical rating that is left. */
   readonly ofVertical: number;
-  /** Share of the choker rating where the choker table decides; null where the chain table is stricter. */
+  /** Share of the choker rating where the choker table decides; null where the table of chain or of wire rope is stricter. */
   readonly ofChoker: number | null;
 }
-/** What a choke angle leaves of a sling. For chain the stricter of the choker table and the chain table, which has no rating below 30 degrees. */
-export function chokeShare(chokeAngle: CellValue, chain: boolean): Answer<ChokeShare> {
+/**
+ * What a choke angle leaves of a sling. For chain the stricter of the choker table and the chain table, which has no rating below 30 degrees; for wire rope
+ * its own reading; where the kind is not known (null) the strictest of all.
+ */
+export function chokeShare(chokeAngle: CellValue, gear: string | null): Answer<ChokeShare> {
   const choke = number(chokeAngle, "choke angle");
   if (!choke.ok) return choke;
   const ofChoker = within(choke.value, exact(0), null) ? shareIn(CHOKE, choke.value) : null;
   if (ofChoker === null) return unreadable("The choke angle is between 0 and 180 degrees.");
   const either = { ofVertical: CHOKER_SHARE * ofChoker, ofChoker };
-  if (!chain) return good(either);
+  const ofRope = shareIn(ROPE_CHOKE, choke.value);
+  if (gear === "wire rope sling" && ofRope !== null) return good({ ofVertical: ofRope, ofChoker: ofRope === CHOKER_SHARE ? 1 : null });
+  if (gear !== "chain sling" && gear !== null) return good(either);
   if (!within(choke.value, CHAIN_CHOKE_LEAST, null))
     return none(
       `The choke angle is less than ${String(toNumber(CHAIN_CHOKE_LEAST))} degrees; the table for chain slings has no rating for so tight a choke. Type the angle (a blank cell can arrive as 0); a sling that chokes freely hangs at more than 120.`,
     );
-  const ofChain = shareIn(CHAIN_CHOKE, choke.value);
-  return good(ofChain !== null && ofChain < either.ofVertical ? { ofVertical: ofChain, ofChoker: null } : either);
+  const own = [shareIn(CHAIN_CHOKE, choke.value), gear === null ? ofRope : null].filter((share) => share !== null);
+  const least = Math.min(...own);
+  return good(least < either.ofVertical ? { ofVertical: least, ofChoker: null } : either);
 }
 /** Grade of alloy chain as it is typed; null for any other. */
 export function chainGrade(grade: CellValue): "80" | "100" | null {
@@ -183,17 +203,46 @@ function shoulderRefusal(text: string): string | null {
 export function sideShare(gear: CellValue, angle: CellValue): Answer<number> {
   const text = readText(gear);
   const kind = matchKind(text);
-  return sideShareOfKind(kind.ok ? kind.kind.id : null, text, angle);
+  const share = sideShareOfKind(kind.ok ? kind.kind.id : null, text, angle, null);
+  return share.ok ? good(toNumber(share.value)) : share;
 }
-/** The same where the kind is known; `text` is what the gear is called, which tells an eyebolt's shoulder. */
-export function sideShareOfKind(kind: string | null, text: string, angle: CellValue): Answer<number> {
-  const table = kind === "eyebolt" ? EYEBOLT_SIDE : kind === "shackle" ? SHACKLE_SIDE : null;
-  if (table === null) return none(`There is no side-load table for "${text}"; there is one for shackles and one for shoulder eyebolts.`);
+/** The same where the kind is known; `text` is what the gear is called, which tells an eyebolt's shoulder, `size` an eyebolt's size where it is known. */
+export function sideShareOfKind(kind: string | null, text: string, angle: CellValue, size: Length | null): Answer<Exact> {
+  if (kind !== "eyebolt" && kind !== "shackle")
+    return none(`There is no side-load table for "${text}"; there is one for shackles and one for shoulder eyebolts.`);
   const read = number(angle, "angle");
   if (!read.ok) return read;
   if (!within(read.value, exact(0), null)) return unreadable("The angle cannot be negative.");
-  const share = shareIn(table, read.value);
-  const plain = kind === "eyebolt" && share !== 1 ? shoulderRefusal(text) : null;
+  const left = kind === "shackle" ? shareIn(SHACKLE_SIDE, read.value) : null;
+  const share = kind === "eyebolt" ? eyeboltShare(read.value, size) : left === null ? null : fromCell(left);
+  const plain = kind === "eyebolt" && !(share instanceof Object && share.equals(1)) ? shoulderRefusal(text) : null;
   if (plain !== null) return none(`At ${readText(angle)} degrees "${text}" is refused: ${plain}`);
+  if (share === "not recommended")
+    return none(`An eyebolt of this size is not recommended for a pull at ${readText(angle)} degrees [ASME B18.15, restated].`);
   return share === null ? none("Loading beyond 90 degrees is not allowed unless the maker or a qualified person allows it.") : good(share);
+}
+/** The row of an eyebolt's size; undefined where it is not known or not listed. */
+export function eyeboltRow(size: Length | null): EyeboltRow | undefined {
+  return size === null ? undefined : EYEBOLT_SIDE.find((row) => same(exact(row.size), convert(size.size, size.unit, "in")));
+}
+/** Shares of an eyebolt by angle: of its size, or of any that is listed the least at that angle or at a smaller one. */
+export function eyeboltShares(size: Length | null): readonly { readonly degrees: number; readonly share: Exact | null }[] {
+  const row = eyeboltRow(size);
+  const rows = row === undefined ? EYEBOLT_SIDE : [row];
+  const [{ at } = { at: [] }] = EYEBOLT_SIDE;
+  let least = exact(1);
+  return at.map(({ degrees }, index) => {
+    const shares = rows.flatMap(({ inLine, at: loads }) => {
+      const pounds = loads[index]?.pounds ?? null;
+      return pounds === null ? [] : [exact(pounds).div(inLine)];
+    });
+    for (const share of shares) least = lesser(least, share);
+    return { degrees, share: shares.length === 0 ? null : least };
+  });
+}
+/** At the next printed angle; up to 5 degrees is in line. Null beyond the last. */
+function eyeboltShare(angle: Exact, size: Length | null): Exact | "not recommended" | null {
+  if (within(angle, null, EYEBOLT_IN_LINE)) return exact(1);
+  const next = eyeboltShares(size).find(({ degrees }) => within(angle, null, exact(degrees)));
+  return next === undefined ? null : (next.share ?? "not recommended");
 }

@@ -329,7 +329,7 @@ function reductionsOf(
   if (!hitch.ok) return hitch;
   const heat = heatReduction(item, gear, request.temperature, request.temperatureUnit, request.grade);
   if (!heat.ok) return heat;
-  const side = sideReduction(gear, item.gearText, request.sideAngles?.[item.id]);
+  const side = sideReduction(item, gear, request.sideAngles?.[item.id]);
   return side.ok ? good([...hitch.value, ...heat.value, ...side.value]) : side;
 }
 /** A share left, as whole percent; rounded down. */

@@ -5,10 +5,13 @@ import type { Answer } from "../reading/answer";
 import type { CellValue } from "../reading/cell-value";
 import { readText, recordedText, tidy } from "../reading/text";
 import type { ItemResult } from "../report/model";
-import { chainGrade, chokeShare, hotShare, isBlank, sideShareOfKind } from "./figures";
+import { readChainSize } from "../reading/chain-size";
+import type { Length } from "../reading/length";
+import { namedUnit } from "../numbers/lengths";
+import { chainGrade, chokeShare, eyeboltRow, hotShare, isBlank, sideShareOfKind } from "./figures";
 import { severalLegs, tellsOfLegs } from "./leg-words";
 import { SERVICE_TEMPERATURE } from "./service-temperature";
-import { CHOKER_SHARE } from "./tables";
+import { CHOKER_SHARE, EYEBOLT_SHIPYARD } from "./tables";
 
 /** A share by which the rating is lowered, with the table it comes from. */
 export interface Reduction {
@@ -79,14 +82,14 @@ export function notModelled(item: Row): string | null {
 export function hitchReductions(gear: string, hitch: Hitch, chokeAngle: CellValue): Answer<readonly Reduction[]> {
   if (hitch !== "choker") return good([]);
   if (isBlank(chokeAngle)) return none("The choke angle is missing; type it (a sling that chokes freely hangs at more than 120 degrees).");
-  const share = chokeShare(chokeAngle, gear === "chain sling");
+  const share = chokeShare(chokeAngle, gear);
   if (!share.ok) return share;
   const { ofVertical, ofChoker } = share.value;
   if (ofChoker === null)
     return good([
       {
         share: fromCell(ofVertical),
-        words: `choker hitch, choke angle ${plainText(chokeAngle)} degrees, ${percent(fromCell(ofVertical))} of the straight rating (chain sling brochure)`,
+        words: `choker hitch, choke angle ${plainText(chokeAngle)} degrees, ${percent(fromCell(ofVertical))} of the straight rating (${gear === "chain sling" ? "chain sling brochure" : "sling handbooks on wire rope"})`,
       },
     ]);
   const choke = fromCell(ofChoker);
@@ -169,8 +172,15 @@ export function heatReduction(
     ? good([])
     : none(`At ${at} the maker of a ${gear} is asked: its rating holds from ${least} to ${most} ${scale} [${range.source}].`);
 }
+/** Size of the item as its row gives it; null where it is not there or cannot be read. */
+export function sizeOf(row: Row): Length | null {
+  const unit = namedUnit(readText(row.cells.get("unit")));
+  const read = readChainSize(row.cells.get("size"), unit?.unit ?? null, unit?.times);
+  return read.kind === "value" ? read.value : null;
+}
 /** Side load: a shackle is pulled in line when nothing is typed; screwed-in gear must be given its angle. */
-export function sideReduction(gear: string, gearText: string, angle: CellValue): Answer<readonly Reduction[]> {
+export function sideReduction(row: Row, gear: string, angle: CellValue): Answer<readonly Reduction[]> {
+  const { gearText } = row;
   if (isBlank(angle)) {
     return SIDE_ASKED.includes(gear)
       ? none(`The side load angle of the ${gear} is missing; type the angle between the pull and its shank, 0 where it is pulled straight.`)
@@ -178,16 +188,14 @@ export function sideReduction(gear: string, gearText: string, angle: CellValue):
   }
   const degrees = tidy(plainText(angle)).replace(/ ?(°|deg(rees)?)$/i, "");
   if (/^0+(\.0+)?$/.test(degrees)) return good([]);
-  const share = sideShareOfKind(gear, gearText, degrees);
+  const share = sideShareOfKind(gear, gearText, degrees, sizeOf(row));
   if (!share.ok) return share;
   const table =
     gear === "eyebolt"
-      ? "angle from the shank, shoulder eyebolts only: rigging tables"
+      ? `angle from the shank, shoulder eyebolts only, ${eyeboltRow(sizeOf(row)) === undefined ? "the least share of any size" : "by its size"}: ASME B18.15, restated${within(exact(degrees), null, EYEBOLT_SHIPYARD) ? "" : "; shipyard work allows 20 degrees at most, WAC 296-304-07011(4)"}`
       : "angle out of the shackle's plane: WAC 296-155-33905 Fig. 17";
   return good(
-    share.value === 1
-      ? []
-      : [{ share: fromCell(share.value), words: `side load at ${degrees} degrees ${percent(fromCell(share.value))} (${table})` }],
+    share.value.equals(1) ? [] : [{ share: share.value, words: `side load at ${degrees} degrees ${percent(share.value)} (${table})` }],
   );
 }
 /** What was typed, with a plain 0 as "0". */

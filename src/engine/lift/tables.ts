@@ -34,6 +34,14 @@ export const CHAIN_CHOKE = bands([
   ["180", 80],
 ]);
 export const CHAIN_CHOKE_LEAST = exact("30");
+/**
+ * Choke angle in degrees to the share of the VERTICAL rating, wire rope slings: 75 % from 120 degrees, and as low as 40 % below, the stricter of the two
+ * published readings. Sling handbooks, one of them on wire rope; restated on two pages.
+ */
+export const ROPE_CHOKE = bands([
+  ["<120", 40],
+  ["180", 75],
+]);
 /** Choker rating as a share of the vertical rating, typical of US sling tables. */
 export const CHOKER_SHARE = 0.75;
 /** Angle out of the shackle's plane to the share of its working load limit. Bands: WAC 296-155-33905 Fig. 17; shares: training summary of ASME B30.26. */
@@ -42,14 +50,30 @@ export const SHACKLE_SIDE = bands([
   ["45", 70],
   ["90", 50],
 ]);
-/** Angle from the axis of a shoulder eyebolt to the share of its working load limit, as restated on rigging pages: the next worse row counts. */
-export const EYEBOLT_SIDE = bands([
-  ["5", 100],
-  ["15", 80],
-  ["30", 65],
-  ["45", 30],
-  ["90", 25],
-]);
+/**
+ * Shoulder eyebolts of carbon steel by size in inches: pounds in line and at 30, 60 and 90 degrees from the axis (ASME B18.15, restated). Null: not
+ * recommended there. Up to 5 degrees count as in line.
+ */
+export interface EyeboltRow {
+  readonly size: string;
+  readonly inLine: number;
+  readonly at: readonly { readonly degrees: number; readonly pounds: number | null }[];
+}
+const eyebolt = (size: string, inLine: number, ...pounds: readonly (number | null)[]): EyeboltRow => ({
+  size,
+  inLine,
+  at: pounds.map((load, at) => ({ degrees: 30 * (at + 1), pounds: load })),
+});
+export const EYEBOLT_SIDE: readonly EyeboltRow[] = [
+  eyebolt("1/4", 400, 75, null, null),
+  eyebolt("3/8", 1000, 400, 220, 180),
+  eyebolt("1/2", 1840, 850, 520, 440),
+  eyebolt("3/4", 4340, 2230, 1310, 1140),
+  eyebolt("1", 7880, 3850, 2630, 2320),
+];
+export const EYEBOLT_IN_LINE = exact("5");
+/** Off the axis of an eyebolt, shipyard work allows no more: WAC 296-304-07011(4). */
+export const EYEBOLT_SHIPYARD = exact("20");
 export interface HeatRow {
   readonly fahrenheit: number;
   readonly celsius: number;

@@ -1,12 +1,13 @@
 /** The lift as a worksheet: cells with the functions of the add-in and built-in ones, as data. Nothing is written here. */
-import { hasShoulder } from "../../engine/lift/figures";
+import { eyeboltRow, hasShoulder } from "../../engine/lift/figures";
 import { type HookupLine, PLACES, TAG_FIRST, TWO_LEGS_ADVISED, WEIGH_ALL } from "../../engine/lift/judge-lift";
-import { gradesOf, HITCHES, SIDE_ASKED, SLINGS } from "../../engine/lift/reductions";
+import { gradesOf, HITCHES, SIDE_ASKED, sizeOf, SLINGS } from "../../engine/lift/reductions";
 import { SERVICE_TEMPERATURE } from "../../engine/lift/service-temperature";
-import { CHOKE, CHOKER_SHARE } from "../../engine/lift/tables";
+import { CHAIN_CHOKE, CHAIN_CHOKE_LEAST, CHOKE, CHOKER_SHARE, EYEBOLT_IN_LINE, ROPE_CHOKE } from "../../engine/lift/tables";
 import { toNumber } from "../../engine/numbers/exact";
 import { LOAD_UNITS, readLoad } from "../../engine/reading/load";
 import { readText } from "../../engine/reading/text";
+import type { ItemResult } from "../../engine/report/model";
 import { CAUTION, LIFT_SHEET } from "../kit/sheets";
 import type { LiftToWrite } from "../port";
 
@@ -185,19 +186,35 @@ function rowOf(line: HookupLine, row: number, request: LiftToWrite["request"]): 
     "Side load deg": onlyNumber(numberOf(request.sideAngles?.[line.id])),
     "Hitch share": `=${sling ? `IF(AND(${at("Place")}<>"${PLACES.top}",${INPUT.hitch}="choker"),${given(INPUT.choke, choked(line.gear))},1)` : "1"}`,
     "Heat share": `=IF(${INPUT.temperature}="",1,${heat(line.gear, item === undefined ? [] : gradesOf(item))})`,
-    "Side share": `=IF(${at("Side load deg")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("Side load deg")}=0,1,GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("Gear"))},${at("Side load deg")})))`,
+    "Side share": `=IF(${at("Side load deg")}="",${SIDE_ASKED.includes(line.gear) ? "NA()" : "1"},IF(${at("Side load deg")}=0,1,${(line.gear === "eyebolt" && item !== undefined ? eyebolted(item, at("Side load deg")) : null) ?? `GEAR.SIDESHARE(${sideNamed(line.gear, item?.gearText ?? "", at("Gear"))},${at("Side load deg")})`}))`,
     "Rated load from": line.ratedFrom.split("; ")[0] ?? "",
   };
   return LIFT_HEADINGS.map((heading) => cells[heading]);
 }
-/** Share left by the choke, as the engine counts it: of chain by the stricter of two tables, of the rest by the choker table. */
+/** Share left by the choke, as the engine counts it: of chain by the stricter of two tables, of wire rope by its own, of the rest by the choker table. */
 function choked(gear: string): string {
-  if (gear === "chain sling") return `GEAR.RATEDAT(1,"choker",1,90,"horizontal",${INPUT.choke})`;
-  const shares = CHOKE.reduceRight(
-    (beyond, { end, closed, share }) => `IF(${INPUT.choke}${closed ? "<=" : "<"}${end.toString()},${String(share)},${beyond})`,
+  const shares = (bands: typeof CHOKE): string =>
+    bands.reduceRight(
+      (beyond, { end, closed, share }) => `IF(${INPUT.choke}${closed ? "<=" : "<"}${end.toString()},${String(share)},${beyond})`,
+      "NA()",
+    );
+  const byChoker = `${String(CHOKER_SHARE)}*${shares(CHOKE)}`;
+  const share =
+    gear === "chain sling" ? `MIN(${byChoker},${shares(CHAIN_CHOKE)})` : gear === "wire rope sling" ? shares(ROPE_CHOKE) : byChoker;
+  const least = gear === "chain sling" ? CHAIN_CHOKE_LEAST.toString() : "0";
+  return `IF(ISNUMBER(${INPUT.choke}),IF(${INPUT.choke}<${least},NA(),${share}),NA())`;
+}
+/** Share left of a shoulder eyebolt by its size, at the next printed angle, where its row gives a size that is listed. */
+function eyebolted(item: ItemResult, angle: string): string | null {
+  if (!hasShoulder(item.gearText)) return null;
+  const row = eyeboltRow(sizeOf(item));
+  if (row === undefined) return null;
+  const beyond = row.at.reduceRight(
+    (rest, { degrees, pounds }) =>
+      `IF(${angle}<=${String(degrees)},${pounds === null ? "NA()" : `${String(pounds)}/${String(row.inLine)}`},${rest})`,
     "NA()",
   );
-  return `IF(ISNUMBER(${INPUT.choke}),IF(${INPUT.choke}<0,NA(),${String(CHOKER_SHARE)}*${shares}),NA())`;
+  return `IF(${angle}<0,NA(),IF(${angle}<=${EYEBOLT_IN_LINE.toString()},1,${beyond}))`;
 }
 /** The gear as the function for side loads is told it: only an eyebolt whose name says so has a shoulder. */
 function sideNamed(gear: string, gearText: string, cell: string): string {
