@@ -323,7 +323,7 @@ export function legLoadOf(load: any, legs: any, angle: any, angle_from?: any): n
   return figure(legLoad(load, legs, angle, angle_from));
 }
 /**
- * Rated load of slings in a hitch, from the vertical rating of one sling. At the choke the stricter of the choker table and the chain table counts. An estimate: the sling's own tag or the maker's table comes first.
+ * Rated load of slings in a hitch, from the vertical rating of one sling. At the choke the strictest of the tables for chain, wire rope and other slings counts. An estimate: the sling's own tag or the maker's table comes first.
  * @customfunction RATEDAT RATEDAT
  * @param wll Working load limit of one sling hanging vertically.
  * @param hitch vertical, choker or basket.
@@ -349,7 +349,7 @@ export function hotShareOf(grade: any, temperature: any, unit: any, state?: any)
   return figure(hotShare(grade, temperature, unit, state));
 }
 /**
- * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis; other eyebolts are refused out of line. The next worse row counts.
+ * Share of the working load limit left at a side-load angle: for shackles out of their plane, for shoulder eyebolts from their axis; other eyebolts are refused out of line. The next worse row counts; the size of an eyebolt is not known here, so the least share of any listed size does.
  * @customfunction SIDESHARE SIDESHARE
  * @param gear shackle or shoulder eyebolt.
  * @param angle Angle in degrees.

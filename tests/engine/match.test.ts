@@ -49,20 +49,7 @@ describe("what people call a piece of gear", () => {
         "chain shackle",
       ],
     ],
-    [
-      "link",
-      [
-        "link",
-        "ring",
-        "Rings",
-        "master link",
-        "Master-link",
-        "pear link",
-        "oblong link",
-        "pear shaped link",
-        "link, master",
-      ],
-    ],
+    ["link", ["link", "ring", "Rings", "master link", "Master-link", "pear link", "oblong link", "pear shaped link", "link, master"]],
     ["swivel", ["swivel", "Swivels", "eye and eye swivel", "jaw & eye swivel", "ball bearing swivel", "swivel, jaw"]],
     ["block", ["block", "snatch block", "Blocks", "rigging block", "block, snatch", "pulley", "double sheave block"]],
     [

@@ -22,8 +22,8 @@ const least = (
     basis,
     limit,
     beyond: "REMOVE",
-    source: from(document, clause),
-    status: "read",
+    source: basis === "practice" ? from("practice", "(the federal table of longshoring)") : from(document, clause),
+    status: basis === "practice" ? "practice" : "read",
     checked: CHECKED,
     ...rest,
   };
@@ -92,7 +92,7 @@ export const clips: GearKind = {
   ],
   criteria: [
     ...counts("law"),
-    ...counts("standard"),
+    ...counts("practice"),
     least("turn-back", "standard", { word: "fewer", table: "clips-california-turn-back" }, "Cal 8497", "Table 1"),
     // A loose clip is tightened where it is: out of use until then, not scrapped.
     least("clip torque", "standard", { word: "fewer", table: "clips-california-torque" }, "Cal 8497", "Table 1", { beyond: "EXAMINE" }),

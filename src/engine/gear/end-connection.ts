@@ -42,12 +42,12 @@ export const endConnection: GearKind = {
     // The federal count at an end is for pendants and standing ropes alone.
     ...count("end-connection", "broken wires at the end", "from", 2, "B30.5", "end connection", ["standard"], "restated"),
     ...(["corrosion", "cracks", "deformation", "fitting and seating"] as const).flatMap((check) => [
-      ...examinedOnSight("end-connection", check, { law: LIST, standard: LIST }),
+      ...examinedOnSight("end-connection", check, { law: LIST }),
       ...removedOnSight("end-connection", check, { practice: ["practice", ""] }),
     ]),
     ...practiceWear("end-connection", ["pin wear"], ["most"]),
     ...removedOnSight("end-connection", "fasteners", { practice: ["practice", ""] }),
-    ...examinedOnSight("end-connection", "heat damage", { law: LIST, standard: LIST }),
+    ...examinedOnSight("end-connection", "heat damage", { law: LIST }),
     ...removedOnSight("end-connection", "heat damage", { practice: ["practice", ""] }),
     ...removedOnSight("end-connection", "field weld or change", { standard: ["WAC 33705", "(8)"], practice: ["practice", ""] }),
     ...removedOnSight("end-connection", "identification", { practice: ["practice", ""] }),

@@ -100,13 +100,16 @@ export const wireRopeSling: GearKind = {
     count(LAY, "cable laid", "standard", "from", 20, "B30.9", "9-2.9.5", "restated"),
     count(LAY, "braided under 8", "standard", "from", 20, "B30.9", "9-2.9.5", "restated"),
     count(LAY, "braided 8 or more", "standard", "from", 40, "B30.9", "9-2.9.5", "restated"),
-    ...(["law", "standard"] as const).flatMap((basis) => [
-      count(LAY, "running rope", basis, "from", 6, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
-      count(STRAND, "running rope", basis, "from", 3, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
-      count(LAY, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), beyond the end connections"),
-      // No count of its own: wires of one strand are wires of the lay.
-      count(STRAND, "standing rope", basis, "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), as wires of the lay"),
-    ]),
+    count(LAY, "running rope", "law", "from", 6, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
+    count(STRAND, "running rope", "law", "from", 3, "CFR 1926.1413", "(a)(2)(ii)(A)(1)"),
+    count(LAY, "running rope", "standard", "from", 6, "B30.5", "", "restated"),
+    count(STRAND, "running rope", "standard", "from", 3, "B30.5", "", "restated"),
+    // No count of its own for a strand: its wires are wires of the lay.
+    count(LAY, "standing rope", "law", "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), beyond the end connections"),
+    count(STRAND, "standing rope", "law", "above", 2, "CFR 1926.1413", "(a)(2)(ii)(A)(3), as wires of the lay"),
+    count(LAY, "standing rope", "standard", "above", 2, "B30.29", "", "restated"),
+    count(STRAND, "standing rope", "standard", "above", 2, "B30.29", "as wires of the lay", "restated"),
+
     {
       id: "wire-rope-sling.broken-wires-at-the-end.standard",
       check: END,

@@ -40,6 +40,7 @@ export const ABOUT: Readonly<Record<SourceKey, string>> = {
   "CFR 1918 II": "US federal law, longshoring: wire rope clips",
   "Cal 8497": "California law, wire rope clips",
   "Mich 40834": "Michigan law, ropes on cranes",
+  "B30.29": "Consensus standard, self-erecting tower cranes",
   "B30.5": "Consensus standard, mobile cranes",
   "DOE 1090": "US Department of Energy hoisting and rigging standard",
   "TB 43-0142": "US Army bulletin, inspection of lifting devices",

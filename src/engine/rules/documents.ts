@@ -46,6 +46,7 @@ export const SOURCES = {
   "CFR 1918 II": { name: "29 CFR 1918 Appendix II", edition: "2008" },
   "Cal 8497": { name: "Cal. Code Regs. tit. 8 section 8497", edition: "in force" },
   "Mich 40834": { name: "Mich. R 408.40834", edition: "in force" },
+  "B30.29": { name: "ASME B30.29", edition: "2012, as restated" },
   "B30.5": { name: "ASME B30.5", edition: "2011, as restated" },
   "DOE 1090": { name: "DOE-STD-1090-96", edition: "1996" },
   "TB 43-0142": { name: "TB 43-0142", edition: "1997" },

@@ -10,7 +10,7 @@ kindTests(
   "clips",
   [
     // Rope 3/4 in: 4 drop-forged clips or 5 of other material, 4 1/2 in apart, 18 in turned back, 130 lb-ft.
-    ...(["law", "standard"] as const).flatMap((basis) => [
+    ...(["law", "practice"] as const).flatMap((basis) => [
       {
         criterion: `clips.clip-count.${basis}`,
         source: FEDERAL,

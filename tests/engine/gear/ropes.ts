@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { type FieldId } from "../../../src/engine/columns";
 import { good, judged, onSight, PRACTICE, type LimitCase, type SightCase } from "../helpers";
 
-export const CATEGORY_II = "29 CFR 1926.1413(a)(2)(ii); Cal. T8 5036(a)(2)";
+export const CATEGORY_II = "law: 29 CFR 1926.1413(a)(2)(ii); standard: ASME B30.5-2011, B30.29-2012, restated";
 
 /** Nothing broken, the count of the source, one more. "from" is out at the count, "above" keeps it with the allowance used up. */
 export function counted(
@@ -25,7 +25,7 @@ export function counted(
 
 /** 1/2 in nominal: more than 5 % is below 0.475 in; 0.49 in has used 0.01 of 0.025 in. */
 export function slimmer(kind: string): readonly LimitCase[] {
-  return (["law", "standard"] as const).map((basis) => ({
+  return (["law", "practice"] as const).map((basis) => ({
     criterion: `${kind}.diameter-loss.${basis}`,
     source: "29 CFR 1926.1413 category II; Cal. T8 5036(a)(2)(B)",
     inside: [{ ropeNow: 0.49 }, "KEEP"],
@@ -38,15 +38,15 @@ export function seenOnRopes(kind: string): readonly SightCase[] {
   const one = "29 CFR 1926.1413(a)(2)(i): a competent person decides at once",
     three = "29 CFR 1926.1413(a)(2)(iii); Cal. T8 5036(a)(3)";
   return [
-    ...onSight(kind, "kinks or crushing", "kinks", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "kinks or crushing", "kinks", { law: one }, "EXAMINE"),
     ...onSight(kind, "kinks or crushing", "kinks", { practice: PRACTICE }),
-    ...onSight(kind, "broken strand", "strandBroken", { law: three, standard: three, practice: PRACTICE }),
-    ...onSight(kind, "power-line contact", "powerLine", { law: three, standard: three, practice: PRACTICE }),
-    ...onSight(kind, "heat damage", "heat", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "broken strand", "strandBroken", { law: three, practice: PRACTICE }),
+    ...onSight(kind, "power-line contact", "powerLine", { law: three, practice: PRACTICE }),
+    ...onSight(kind, "heat damage", "heat", { law: one }, "EXAMINE"),
     ...onSight(kind, "heat damage", "heat", { practice: PRACTICE }),
-    ...onSight(kind, "corrosion", "corrosion", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "corrosion", "corrosion", { law: one }, "EXAMINE"),
     ...onSight(kind, "corrosion", "corrosion", { practice: PRACTICE }),
-    ...onSight(kind, "end fittings", "endFittings", { law: one, standard: one }, "EXAMINE"),
+    ...onSight(kind, "end fittings", "endFittings", { law: one }, "EXAMINE"),
     ...onSight(kind, "end fittings", "endFittings", { practice: PRACTICE }),
   ];
 }

@@ -22,10 +22,15 @@ export const count = (
     basis,
     limit: { word, count: figure },
     beyond: "REMOVE" as const,
-    source: from(document, clause),
-    status,
+    ...(basis === "law" ? { source: from(document, clause), status } : consensus(document, clause, status)),
     checked: CHECKED,
   }));
+/** 29 CFR is law. The consensus standards on mobile and self-erecting cranes have the same counts, as pages restate them. */
+function consensus(document: SourceKey, clause: string, status: Criterion["status"]): Pick<Criterion, "source" | "status"> {
+  if (document !== "CFR 1926.1413") return { source: from(document, clause), status };
+  return { source: clause.includes("(A)(3)") ? from("B30.29") : from("B30.5"), status: "restated" };
+}
+/** Under law by its text; common practice holds the same figure where no text of the standard was read. */
 export const share = (
   kind: string,
   check: string,
@@ -33,7 +38,7 @@ export const share = (
   figure: string,
   document: SourceKey,
   clause: string,
-  bases: readonly BasisId[] = BOTH,
+  bases: readonly BasisId[] = ["law", "practice"],
 ): readonly Criterion[] =>
   bases.map((basis) => ({
     id: `${kind}.${check.replaceAll(" ", "-")}.${basis}`,
@@ -41,8 +46,8 @@ export const share = (
     basis,
     limit: { word, share: figure },
     beyond: "REMOVE" as const,
-    source: from(document, clause),
-    status: "read" as const,
+    source: basis === "practice" ? from("practice") : from(document, clause),
+    status: basis === "practice" ? ("practice" as const) : ("read" as const),
     checked: CHECKED,
   }));
 export const DIAMETER: Check = {
@@ -70,7 +75,7 @@ export const onSight = (kind: string): readonly Criterion[] =>
     const out = OUT_AT_ONCE.includes(check.name);
     const list = ["CFR 1926.1413", out ? "(a)(2)(iii)" : "(a)(2)(i)"] as const;
     return [
-      ...(out ? removedOnSight : examinedOnSight)(kind, check.name, { law: list, standard: list }),
+      ...(out ? removedOnSight : examinedOnSight)(kind, check.name, { law: list }),
       ...removedOnSight(kind, check.name, { practice: ["practice", ""] }),
     ];
   });
