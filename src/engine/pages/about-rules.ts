@@ -60,9 +60,9 @@ export const ABOUT: Readonly<Record<SourceKey, string>> = {
 export const HOLDS: Readonly<Record<BasisId, string>> = {
   law: "US federal text: throat opening more than 15 %, twist more than 10 degrees, the old chain table, broken wires; crane ropes and hooks looked at monthly",
   standard:
-    "Consensus standards as adopted in public law: throat opening more than 5 % or 1/4 in (6 mm), any visible twist, 10 % wear, the newer chain table",
+    "Consensus standards as adopted in public law: throat opening more than 5 % or 1/4 in (6 mm), on chain slings from there, any visible twist, 10 % wear, the newer chain table",
   practice:
-    "Common practice without a published source: 10 % wear, 5 % in highly stressed areas and where wear runs in two directions, dressing, swivel clearance",
+    "Common practice without a published source: wear from 10 %, from 5 % in highly stressed areas, more than 5 % where it runs in two directions; dressing, swivel clearance",
   strict: "Practice, and any measurable throat opening is a removal",
   alberta: "Alberta OHS Code: hooks at 15 % throat opening, 10 degrees twist, 10 % of the section's area",
   queensland: "Queensland guide for doggers: hooks at 5 % throat opening and 10 % wear, chain at 10 % wear",

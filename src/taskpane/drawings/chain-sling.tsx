@@ -20,5 +20,6 @@ export const chainSling: Drawing = {
     link: { at: [120, 94], label: [192, 84] },
     body: { at: [102, 128], label: [28, 116] },
     hook: { at: [124, 196], label: [188, 188] },
+    "hook pin": { at: [110, 158], label: [30, 166] },
   },
 };

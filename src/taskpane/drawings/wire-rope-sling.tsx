@@ -21,5 +21,6 @@ export const wireRopeSling: Drawing = {
     body: { at: [106, 114], label: [28, 104] },
     "outer wire": { at: [112, 138], label: [188, 136] },
     hook: { at: [124, 200], label: [188, 192] },
+    "hook pin": { at: [110, 162], label: [30, 170] },
   },
 };
