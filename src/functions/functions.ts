@@ -210,13 +210,14 @@ export function reason(headers: any[][], row: any[][], basis?: any[][]): string 
  * @returns Five columns for each row.
  */
 export function judge(headers: any[][], rows: any[][], basis?: any[][]): any[][] {
-  return judgeRowsOf(asGrid(headers), asGrid(rows), basis).map((v) => [
-    v.decision,
-    v.reason,
-    v.share === null ? "" : Number.isFinite(v.share) ? v.share : "over",
-    v.comesOut,
-    v.source,
+  const spilled = judgeRowsOf<any[]>(asGrid(headers), asGrid(rows), basis, ({ decision, reason: why, share, comesOut, source: from }) => [
+    decision,
+    why,
+    share === null ? "" : Number.isFinite(share) ? share : "over",
+    comesOut,
+    from,
   ]);
+  return [...spilled];
 }
 /**
  * Everything of one row as one text, for a column that built-in formulas take apart: decision, short reason, share of the allowance in millionths, where it comes out, sign of overload, kind, tag, days, columns needed and missing, reason. Each part is closed by CHAR(127), which no typed text can hold.

@@ -6,11 +6,10 @@ import { readBasis } from "../../src/engine/house/rules-in-force";
 import { FIELD_IDS, field, type FieldId } from "../../src/engine/columns";
 import { GEAR } from "../../src/engine/gear/index";
 import { type GearKind } from "../../src/engine/gear/kind";
-import { judgeItem } from "../../src/engine/item/judge-item";
+import { LogJudge } from "../../src/engine/item/judge";
 import { type CellValue } from "../../src/engine/reading/cell-value";
 import { type Finding } from "../../src/engine/check/finding";
 import { type ItemVerdict } from "../../src/engine/item/verdict";
-import { cellsOf } from "../../src/engine/log/cells";
 import { fieldsOf } from "../../src/engine/gear/columns-of";
 import { outOfUse, type Decision } from "../../src/engine/decision";
 import { REQUIRED_READINGS } from "../fixtures/required-readings";
@@ -32,7 +31,8 @@ export function bases(basis: string): readonly BasisId[] {
 /** Judges one item by its cells, headings as in the register. `part` is what the section columns stand for. */
 export function judged(cells: CellRecord, basis: string = DEFAULT_BASIS.join(","), part?: string, asOf: number | null = null): ItemVerdict {
   const values = new Map(Object.entries(cells) as [FieldId, CellValue][]);
-  return judgeItem(values.get("gear"), cellsOf(values, { units: new Map(), names: new Map() }, part), { basis: bases(basis), asOf });
+  const columns = { fields: [...values.keys()], units: new Map(), names: new Map(), part };
+  return new LogJudge(columns, { basis: bases(basis), asOf }).judgeCells(values);
 }
 
 export function fieldOfHeading(heading: string): FieldId {

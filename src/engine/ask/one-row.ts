@@ -1,28 +1,93 @@
-/** Rows handed over by a worksheet function: headings once, then one item or many. */
+/** Rows handed over by a worksheet function: headings once, then one item or many, all through the log's judge. */
 import { readBasis } from "../house/rules-in-force";
-import { judgeItem } from "../item/judge-item";
+import { LineJudge } from "../item/line-judge";
 import { type ItemVerdict, unjudged } from "../item/verdict";
-import { cellsOf } from "../log/cells";
-import { findLog, type FoundLog } from "../log/find-log";
+import { askingColumns, openColumns } from "../log/besides";
+import { findLog } from "../log/find-log";
 import type { Grid } from "../log/grid";
 import { type Headings, matchHeadings } from "../log/match-headings";
-import { besidesOf, rowCells } from "../log/merge-columns";
+import { RowSorter } from "../log/row-sorter";
 import type { CellValue } from "../reading/cell-value";
-import { judgeItems } from "../report/judge-items";
+import { Assemblies } from "../report/assemblies";
+import type { HouseLimits } from "../rules/house-limits";
+import { copyOf, Lately, sameGrid } from "./lately";
 
 /** Last day the workbook can hold: without a day of judging, a found overload holds until an inspection is dated. */
 const NO_DAY = 2958465;
-const cache = new Map<string, Headings>();
+const widths = (headings: Headings, row: readonly CellValue[]): string =>
+  `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;
+/** Verdict of one row read by its headings. What was judged lately for the same headings, row and rules is not judged again. */
+export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdict {
+  const choice = choiceOf(basis);
+  if (!choice.ok) return unjudged(choice.why);
+  const [line] = row;
+  if (line === undefined || row.length !== 1) return unjudged("Give one row; GEAR.JUDGE takes many.");
+  const headings = headingsOf(headers);
+  if (headings.problems.length > 0) return unjudged(headings.problems.join(" "));
+  if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
+  return judgeFor(headings, choice, null).judgeOnce(line);
+}
+/** What is made of the verdicts of many rows, assemblies taken into account; one for each row given, blank rows included. */
+export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly ItemVerdict[];
+export function judgeRowsOf<T>(headers: Grid, rows: Grid, basis: unknown, as: (verdict: ItemVerdict) => T): readonly T[];
+export function judgeRowsOf<T>(
+  headers: Grid,
+  rows: Grid,
+  basis: unknown,
+  as: (verdict: ItemVerdict) => T | ItemVerdict = (verdict) => verdict,
+): readonly (T | ItemVerdict)[] {
+  const none = (why: string): readonly (T | ItemVerdict)[] => rows.map(() => as(unjudged(why)));
+  const choice = choiceOf(basis);
+  if (!choice.ok) return none(choice.why);
+  const headings = headingsOf(headers);
+  if (headings.problems.length > 0) return none(headings.problems.join(" "));
+  const odd = rows.find((row) => row.length !== headings.matches.length);
+  if (odd) return none(widths(headings, odd));
+  const { lines } = judgeFor(headings, choice, NO_DAY);
+  const heading = [headings.matches.map((m) => m.heading)];
+  const asked = openColumns(headings).length === 0 ? undefined : askingColumns(itemLines(headings, heading, rows), headings);
+  const sorter = new RowSorter(headings, heading);
+  const assemblies = new Assemblies(NO_DAY);
+  const assembled = headings.columns.has("assembly");
+  const own = new Map<number, readonly CellValue[]>();
+  const out = rows.map((row, at) => {
+    const why = sorter.passedOver(row);
+    if (why !== null) return as(unjudged(why === "" ? "Blank row." : `Not an item: ${why}.`));
+    const line = sorter.own(row);
+    const verdict = lines.judge(line, null, asked);
+    if (assembled) {
+      assemblies.add(at, lines.cell("assembly"), lines.cell("inspected"), verdict.overload);
+      if (line !== row) own.set(at, line);
+    }
+    return as(verdict);
+  });
+  for (const [at, day] of assemblies.overloaded()) {
+    const line = own.get(at) ?? rows[at];
+    if (line !== undefined) out[at] = as(lines.judge(line, day, asked));
+  }
+  return out;
+}
+function itemLines(headings: Headings, heading: Grid, rows: Grid): Grid {
+  const sorter = new RowSorter(headings, heading);
+  return rows.flatMap((row) => (sorter.passedOver(row) === null ? [sorter.own(row)] : []));
+}
+/** Headings, rule sets and house limits that are kept ready. */
+const KEPT = 50;
+const byWords = new Map<string, Headings>();
+let lastHeaders: Grid = [];
+let lastHeadings: Headings | null = null;
 export function headingsOf(headers: Grid): Headings {
+  if (lastHeadings !== null && sameGrid(headers, lastHeaders)) return lastHeadings;
   const line = headers.length === 1 ? headers[0] : undefined;
   const words = line ? line.map((cell) => (typeof cell === "string" ? cell : "")) : pairOf(headers);
   const id = words.join("\u0001");
-  let headings = cache.get(id);
+  let headings = byWords.get(id);
   if (!headings) {
-    if (cache.size > 50) cache.clear();
-    cache.set(id, (headings = matchHeadings(words)));
+    if (byWords.size > KEPT) byWords.clear();
+    byWords.set(id, (headings = matchHeadings(words)));
   }
-  return headings;
+  lastHeaders = copyOf(headers);
+  return (lastHeadings = headings);
 }
 /** Two heading rows are read as in a log. */
 function pairOf(headers: Grid): string[] {
@@ -31,38 +96,49 @@ function pairOf(headers: Grid): string[] {
   const last = headers[headers.length - 1] ?? [];
   return last.map((cell) => (typeof cell === "string" ? cell : ""));
 }
-const widths = (headings: Headings, row: readonly CellValue[]): string =>
-  `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;
-/** Verdict of one row read by its headings. */
-export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdict {
+type Choice = ReturnType<typeof readBasis>;
+type Chosen = Extract<Choice, { ok: true }>;
+/** The sheet of house limits is read once for what stands on it, though a host hands over a new range for each call. */
+const houses: { readonly grid: Grid; readonly choice: Choice }[] = [];
+const HOUSES = 4;
+function choiceOf(basis: unknown): Choice {
+  if (!isGrid(basis)) return readBasis(basis);
+  const known = houses.find(({ grid }) => sameGrid(grid, basis));
+  if (known) return known.choice;
   const choice = readBasis(basis);
-  if (!choice.ok) return unjudged(choice.why);
-  const [line] = row;
-  if (line === undefined || row.length !== 1) return unjudged("Give one row; GEAR.JUDGE takes many.");
-  const headings = headingsOf(headers);
-  if (headings.problems.length > 0) return unjudged(headings.problems.join(" "));
-  if (headings.matches.length !== line.length) return unjudged(widths(headings, line));
-  const values = rowCells(line, headings);
-  return judgeItem(values.get("gear"), cellsOf(values, headings, undefined, besidesOf(line, headings, values)), {
-    basis: choice.ids,
-    house: choice.house,
-    asOf: null,
-  });
+  houses.unshift({ grid: copyOf(basis), choice });
+  houses.length = Math.min(houses.length, HOUSES);
+  return choice;
 }
-/** Verdicts of many rows, assemblies taken into account; one for each row given, blank rows included. */
-export function judgeRowsOf(headers: Grid, rows: Grid, basis: unknown): readonly ItemVerdict[] {
-  const choice = readBasis(basis);
-  if (!choice.ok) return rows.map(() => unjudged(choice.why));
-  const headings = headingsOf(headers);
-  if (headings.problems.length > 0) return rows.map(() => unjudged(headings.problems.join(" ")));
-  const odd = rows.find((row) => row.length !== headings.matches.length);
-  if (odd) return rows.map(() => unjudged(widths(headings, odd)));
-  const log: Grid = [headings.matches.map((m) => m.heading), ...rows];
-  const found: FoundLog = { headings, headingRow: 0, headingRows: 1, score: headings.columns.size };
-  const { items, passedOver } = judgeItems(log, found, { basis: choice.ids, asOf: NO_DAY, house: choice.house });
-  const byRow = new Map(items.map((item) => [item.row, item.verdict]));
-  const passed = new Map(passedOver.map((p) => [p.row, p.why]));
-  return rows.map(
-    (_, index) => byRow.get(index + 1) ?? unjudged(passed.has(index + 1) ? `Not an item: ${passed.get(index + 1) ?? ""}.` : "Blank row."),
-  );
+const isGrid = (basis: unknown): basis is Grid => Array.isArray(basis) && basis.every((line) => Array.isArray(line));
+/** A judge with the rows that it has judged lately. */
+class RowJudge {
+  readonly lines: LineJudge;
+  private readonly lately = new Lately<ItemVerdict>();
+  private readonly id: number;
+  constructor(headings: Headings, { ids, house }: Chosen, asOf: number | null) {
+    this.lines = new LineJudge(headings, { basis: ids, house, asOf });
+    this.id = headings.columns.get("id") ?? 0;
+  }
+  judgeOnce(line: readonly CellValue[]): ItemVerdict {
+    return this.lately.once(line[this.id], line, () => this.lines.judge(line));
+  }
+}
+const judges = new WeakMap<Headings, WeakMap<HouseLimits | Headings, Map<string, RowJudge>>>();
+let last: (Chosen & { readonly headings: Headings; readonly asOf: number | null; readonly judge: RowJudge }) | null = null;
+function judgeFor(headings: Headings, choice: Chosen, asOf: number | null): RowJudge {
+  if (last?.headings === headings && last.ids === choice.ids && last.house === choice.house && last.asOf === asOf) return last.judge;
+  // Judges without house limits stand under the headings themselves.
+  let byHouse = judges.get(headings);
+  if (!byHouse) judges.set(headings, (byHouse = new WeakMap()));
+  let byBasis = byHouse.get(choice.house ?? headings);
+  if (!byBasis) byHouse.set(choice.house ?? headings, (byBasis = new Map<string, RowJudge>()));
+  const key = `${choice.ids.join(",")}|${String(asOf)}`;
+  let judge = byBasis.get(key);
+  if (!judge) {
+    if (byBasis.size > KEPT) byBasis.clear();
+    byBasis.set(key, (judge = new RowJudge(headings, choice, asOf)));
+  }
+  last = { ...choice, headings, asOf, judge };
+  return judge;
 }

@@ -2,6 +2,7 @@
 import { exact, type Exact, fromCell, lesser, toNumber, within } from "../numbers/exact";
 import { convert, showLength, type Unit } from "../numbers/lengths";
 import type { Length } from "../reading/length";
+import type { Size } from "../reading/size";
 import type { Limit } from "../rules/criterion";
 import { isHouse } from "../rules/house-limits";
 import { leastOf, tableName } from "../tables/look-up";
@@ -15,6 +16,10 @@ export function literal(text: string): Exact {
   if (!value) FIGURES.set(text, (value = exact(text)));
   return value;
 }
+/** What is told of a reading; its words may be made late. */
+export interface Told {
+  readonly typed: string;
+}
 /** A figure ready to be met with limits. */
 export interface Figure {
   readonly used: Exact;
@@ -26,10 +31,13 @@ export interface Figure {
   readonly start?: Exact;
   readonly unit: Unit | null;
   readonly show: (value: Exact) => string;
-  readonly measured: string;
-  readonly original: string | null;
+  /** The reading in words; the size as new in words, or null where there is none. */
+  readonly measured: Told;
+  readonly original: Told | null;
+  /** The size that base, unit and what else a limit counts from are taken from, where limits prepared on it hold. */
+  readonly on?: Size | undefined;
   /** Read at right angles to the first direction. */
-  readonly direction?: "across";
+  readonly direction?: "across" | undefined;
   /** What the base is, in words, where it is not the size as new. */
   readonly from?: string;
   readonly blur: Exact;

@@ -10,10 +10,9 @@ import type { Criterion, StressClass } from "../rules/criterion";
 import { allowanceOf, comesOutAt, type Figure, literal } from "./allowance";
 import { criteriaFor, inUse, isFor, type Situation } from "./in-force";
 import { newLinkWords, newSize } from "./kinds/least-thickness";
-import { wornTwoWays } from "./kinds/loss";
 import { categoryComesOut } from "./kinds/rope-category";
-import { labelOf } from "./meet-limits";
-import { length, lengthShow } from "./read-sizes";
+import { labelOf, Limits } from "./meet-limits";
+import { length, lengthShow, sizeOf } from "./read-sizes";
 
 /** Where a part of a given as-new size comes out, by every criterion in force that sets a size. */
 export interface ComesOut {
@@ -35,19 +34,7 @@ export function comesOutOf(
   stress: StressClass,
   twoWays = false,
 ): ComesOutResult {
-  const larger = check.kind === "growth" || check.kind === "gap";
-  const figure: Figure = {
-    used: ZERO,
-    base: base === null ? null : check.kind === "least" ? newSize(check, base, unit) : convert(base.size, base.unit, unit),
-    comesOut: larger ? "larger" : "smaller",
-    unit,
-    show: lengthShow(unit),
-    measured: "",
-    original: null,
-    blur: ZERO,
-    gauge: "",
-    ...(check.kind === "least" && base !== null ? { size: base, ...newLinkWords(check, base) } : {}),
-  };
+  const figure = asNewFigure(check, base, unit);
   const limits: ComesOut[] = [];
   const passedOver: string[] = [];
   for (const criterion of criteriaFor(check, situation, stress, twoWays)) {
@@ -60,47 +47,71 @@ export function comesOutOf(
   }
   return { ok: true, limits, passedOver };
 }
+/** A new part: nothing of it is used. */
+function asNewFigure(check: Check, base: Length | null, unit: Unit): Figure {
+  return {
+    used: ZERO,
+    base: base === null ? null : check.kind === "least" ? newSize(check, base, unit) : convert(base.size, base.unit, unit),
+    comesOut: check.kind === "growth" || check.kind === "gap" ? "larger" : "smaller",
+    unit,
+    show: lengthShow(unit),
+    measured: NOTHING_TOLD,
+    original: null,
+    blur: ZERO,
+    gauge: "",
+    ...(check.kind === "least" && base !== null ? { size: base, ...newLinkWords(check, base) } : {}),
+  };
+}
+const NOTHING_TOLD = { typed: "" };
 /** Where a check's part comes out, in words, as far as the as-new size is known; null when no limit can be told. */
-export function comesOutWords(check: Check, cells: Cells, situation: Situation): string | null {
+export function comesOutWords(check: Check, cells: Cells, situation: Situation, twoWays = false): string | null {
   if (check.kind === "seen" || check.kind === "maker" || check.kind === "nick" || check.kind === "ratio" || check.kind === "enough")
     return null;
   if (!inUse(check, situation.bases) || !isFor(check, situation.variant)) return null;
   if (check.kind === "category") return categoryComesOut(check, cells, situation);
   if (check.kind === "angle" || check.kind === "count") return plainComesOut(check, situation);
   if (check.kind !== "loss") return sizeComesOut(check, cells, situation, false);
-  const twoWays = wornTwoWays(check, cells, situation);
-  const { acrossOriginal: original, acrossMeasured: measured, ...first } = check;
-  const words = [first, ...(original && measured ? [{ ...first, original, measured }] : [])].map((each) =>
-    sizeComesOut(each, cells, situation, twoWays),
-  );
-  return (
-    words
-      .map((said, i) => (i === 0 ? said : said?.replace(" section ", " section across ")))
-      .filter((said) => said != null)
-      .join("; ") || null
-  );
+  const first = sizeComesOut(check, cells, situation, twoWays);
+  const { acrossOriginal: original, acrossMeasured: measured } = check;
+  const second = original && measured ? sizeComesOut({ ...check, original, measured }, cells, situation, twoWays, " across") : null;
+  return first === null || second === null ? (first ?? second) : `${first}; ${second}`;
 }
-function sizeComesOut(
-  check: Check & { kind: "loss" | "growth" | "least" | "gap" },
-  cells: Cells,
-  situation: Situation,
-  twoWays: boolean,
-): string | null {
+type SizeCheck = Check & { kind: "loss" | "growth" | "least" | "gap" };
+function sizeComesOut(check: SizeCheck, cells: Cells, situation: Situation, twoWays: boolean, direction = ""): string | null {
   const named =
     check.kind === "loss" && cells.part !== undefined && (check.original === "sectionNew" || check.original === "acrossNew")
       ? matchPart(situation.kind, cells.part)
       : null;
+  const at = named === null ? check : { ...check, part: named.part };
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
-  const base =
-    check.kind === "gap"
-      ? null
-      : check.kind === "least"
-        ? readChainSize(cells.value(check.size), cells.unit(check.size), cells.times)
-        : length(cells, check.original);
+  const told = (base: Length | null, unit: Unit): string | null => strictestIn(at, base, unit, situation, stress, twoWays, direction);
+  if (check.kind === "loss" || check.kind === "growth") {
+    const original = sizeOf(cells, check.original);
+    if (original.read.kind !== "value") return null;
+    const { value } = original.read;
+    const criteria = criteriaFor(check, situation, check.kind === "growth" ? "high" : stress, twoWays);
+    const limits = original.once(criteria, value.unit, () => new Limits(asNewFigure(at, value, value.unit), criteria));
+    return limits.comesOut(() => told(value, value.unit));
+  }
+  const base = check.kind === "gap" ? null : readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
   if (base !== null && base.kind !== "value") return null;
   const measured = length(cells, check.measured, true);
-  const unit = base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in"));
-  const result = comesOutOf(check, base?.value ?? null, unit, situation, stress, twoWays);
+  return told(
+    base?.value ?? null,
+    base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in")),
+  );
+}
+/** The strictest limit of a size in words: "saddle section below 0.9 in". */
+function strictestIn(
+  check: SizeCheck,
+  base: Length | null,
+  unit: Unit,
+  situation: Situation,
+  stress: StressClass,
+  twoWays: boolean,
+  direction: string,
+): string | null {
+  const result = comesOutOf(check, base, unit, situation, stress, twoWays);
   if (!result.ok || result.limits.length === 0) return null;
   const larger = check.kind === "growth" || check.kind === "gap";
   const [strictest] = [...result.limits].sort(
@@ -111,7 +122,8 @@ function sizeComesOut(
   if (strictest === undefined) return null;
   const from = strictest.criterion.limit.word === "from";
   const size = showLength(strictest.at, unit);
-  return `${labelOf(named === null ? check : { ...check, part: named.part })} ${larger ? (from ? `at ${size} or more` : `above ${size}`) : from ? `at ${size} or less` : `below ${size}`}`;
+  const where = larger ? (from ? `at ${size} or more` : `above ${size}`) : from ? `at ${size} or less` : `below ${size}`;
+  return `${labelOf(check)}${direction} ${where}`;
 }
 function plainComesOut(check: Check, situation: Situation): string | null {
   const limits = criteriaFor(check, situation, "high", false)

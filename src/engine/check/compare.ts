@@ -1,5 +1,5 @@
 /** The only comparison of a reading with a limit. */
-import { exact, type Exact, lesser, toNumber, ZERO } from "../numbers/exact";
+import { exact, type Exact, lesser, ZERO } from "../numbers/exact";
 
 /** "above" passes at the limit, "from" fails at the limit. */
 export type Word = "above" | "from";
@@ -17,7 +17,10 @@ export interface Judged {
   /** A gauge finer than this would settle it; null when the reading lies on the limit or nothing is uncertain. */
   readonly settledBy: Exact | null;
 }
+/** From 80 % of the allowance a part is watched. A share further from it than `NEAR` needs no exact comparison. */
 const NEARLY = exact("0.8");
+const WATCHED = 0.8;
+const NEAR = 0.001;
 function meets(used: Exact, allowance: Exact, word: Word): boolean {
   const side = used.compare(allowance);
   return word === "above" ? side > 0 : side >= 0;
@@ -28,17 +31,25 @@ function meets(used: Exact, allowance: Exact, word: Word): boolean {
  * half of it for one reading (acceptance must be proven, in the manner of ISO 14253-1 and JCGM 106).
  */
 export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = ZERO): Judged {
-  const low = meets(used.sub(blur), allowance, word);
-  const high = meets(used.add(blur), allowance, word);
-  const spare = allowance.sub(used).abs();
+  const side = used.compare(allowance);
+  const met = word === "above" ? side > 0 : side >= 0;
+  const sharp = blur === ZERO;
+  const low = sharp ? met : meets(used.sub(blur), allowance, word);
+  const high = sharp ? met : meets(used.add(blur), allowance, word);
+  const share = allowance.compare(ZERO) === 0 ? (used.compare(ZERO) > 0 ? Infinity : 0) : Math.max(0, used.over(allowance));
   return {
     beyond: low,
-    past: used.compare(allowance) > 0,
+    past: side > 0,
     uncertain: low !== high,
-    nearly: allowance.compare(ZERO) > 0 && used.compare(allowance.mul(NEARLY)) >= 0,
-    share: allowance.equals(ZERO) ? (used.compare(ZERO) > 0 ? Infinity : 0) : Math.max(0, toNumber(used.div(allowance))),
-    settledBy: low !== high && !spare.equals(ZERO) ? spare : null,
+    nearly: nearlyUsed(used, allowance, share),
+    share,
+    settledBy: low !== high && side !== 0 ? allowance.sub(used).abs() : null,
   };
+}
+function nearlyUsed(used: Exact, allowance: Exact, share: number): boolean {
+  if (allowance.compare(ZERO) <= 0) return false;
+  if (Math.abs(share - WATCHED) > NEAR) return share > WATCHED;
+  return used.compare(allowance.mul(NEARLY)) >= 0;
 }
 /**
  * The same for a limit on the area of a round section: the areas stand to each other as the squares of the diameters, so
@@ -61,17 +72,22 @@ export type Fit = "as it is" | "noise" | "implausible" | "inch in a millimetre c
 const NOISE = exact("0.02");
 const INCH = exact("25.4");
 const WORN = exact("0.85");
+const GROWN = exact("1.2");
+/** Sizes that differ by less than 10 times are in one unit for certain: 25.4 times 0.85 is 21.6. */
+const SAME_UNIT = 0.1;
 /**
  * `changed` is how far the reading went the impossible way (a section that grew, a throat that closed).
  * Up to 2 % is gauge noise and counts as no change. A ratio near 25.4 is an inch figure in a millimetre column.
  */
 export function fitOf(original: Exact, measured: Exact, impossible: "larger" | "smaller"): Fit {
-  const inMillimetres = measured.mul(INCH);
-  if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(exact("1.2"))) <= 0)
-    return "inch in a millimetre column";
-  if (measured.compare(original.mul(INCH).mul(WORN)) >= 0 && measured.compare(original.mul(INCH).mul(exact("1.2"))) <= 0)
-    return "swapped units";
+  const ratio = measured.over(original);
+  if (!(ratio > SAME_UNIT && ratio < 1 / SAME_UNIT)) {
+    const inMillimetres = measured.mul(INCH);
+    if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(GROWN)) <= 0)
+      return "inch in a millimetre column";
+    if (measured.compare(original.mul(INCH).mul(WORN)) >= 0 && measured.compare(original.mul(INCH).mul(GROWN)) <= 0) return "swapped units";
+  }
+  if ((impossible === "larger" ? measured.compare(original) : original.compare(measured)) <= 0) return "as it is";
   const excess = impossible === "larger" ? measured.sub(original) : original.sub(measured);
-  if (excess.compare(ZERO) <= 0) return "as it is";
   return excess.compare(original.mul(NOISE)) <= 0 ? "noise" : "implausible";
 }

@@ -43,11 +43,11 @@ export interface Finding {
   /** Check within the gear kind, such as "throat opening". */
   readonly check: string;
   /** What was measured, as it is named in a sentence, where that is not the check: "saddle section". */
-  readonly label?: string;
+  readonly label?: string | undefined;
   /** Part name for the drawing, such as "throat". */
   readonly part: string;
   /** Set where the section was read at right angles to the first direction. */
-  readonly direction?: "across";
+  readonly direction?: "across" | undefined;
   /** Id of the criterion that decided, or null when no limit was applied. */
   readonly criterion: string | null;
   readonly decision: Decision;
@@ -64,7 +64,7 @@ export interface Finding {
   readonly measured: string | null;
   readonly original: string | null;
   /** What the limit counts from, such as "as new 2 in" or "nominal 0.5 in (1/2)". */
-  readonly countsFrom?: string;
+  readonly countsFrom?: string | undefined;
   readonly limit: string | null;
   /** Decision beyond the limit; left out where there is no limit. */
   readonly beyond?: Decision;
@@ -77,7 +77,9 @@ export interface Finding {
   /** The dimension, angle or count at which the part comes out, such as "above 2.1 in". */
   readonly comesOut: string | null;
   /** What the gauge reads to, and the reading that would settle it; null where none can. */
-  readonly gauge?: { readonly reads: string; readonly settledBy: string | null };
+  readonly gauge?: { readonly reads: string; readonly settledBy: string | null } | undefined;
+  /** Where the words that every reading under the same limit shares are kept once they are made. */
+  readonly shared?: { tail: string | null };
   readonly basis: BasisId | null;
   readonly source: string | null;
   /** True when the finding shows that the part was overloaded (stretched or opened up). */
@@ -110,3 +112,26 @@ export function finding(
 /** A finding on the whole item, at no part of it. */
 export const ofItem = (why: Why, decision: Decision, name: string, more: Partial<Finding> = {}): Finding =>
   finding(why, decision, { name, part: "" }, more);
+/** A copy with other facts; what was to be worded late is worded now. */
+export function withFacts(found: Finding, more: Partial<Finding>): Finding {
+  const { check, part, label, direction, criterion, decision, field, heading, typed, because, type, measured, original, countsFrom } =
+    found;
+  const { why, limit, beyond, watched, share, allows, comesOut, gauge, basis, source, overload } = found;
+  const copy = Object.assign(
+    finding(why, decision, { name: check, part }, { criterion, measured, original, limit, share, comesOut, basis, source, overload }),
+    label !== undefined && { label },
+    direction && { direction },
+    field !== undefined && { field },
+    heading !== undefined && { heading },
+    typed !== undefined && { typed },
+    because !== undefined && { because },
+    type !== undefined && { type },
+    countsFrom !== undefined && { countsFrom },
+    beyond !== undefined && { beyond },
+    watched !== undefined && { watched },
+    allows !== undefined && { allows },
+    gauge && { gauge },
+    more,
+  );
+  return copy as Finding;
+}

@@ -27,6 +27,8 @@ export function isFor(check: Check, variant: string | null): boolean {
 export interface CheckResult {
   readonly findings: readonly Finding[];
   readonly notes: readonly string[];
+  /** A section was worn in both directions, each of which then has the smaller allowance. */
+  readonly twoWays?: boolean;
 }
 export const NOTHING: CheckResult = { findings: [], notes: [] };
 /** Criteria of each kind by check, without those that nobody read in a source; prepared once. */
@@ -40,8 +42,19 @@ function criteriaOf(kind: GearKind, check: string): readonly Criterion[] {
   }
   return byCheck.get(check) ?? [];
 }
+/** By situation, the criteria of each check for a class of stress and a number of directions; prepared once. */
+const IN_FORCE = new WeakMap<Situation, Map<string, (readonly Criterion[] | undefined)[]>>();
+const CLASSES: Readonly<Record<StressClass, number>> = { high: 0, moderate: 2, low: 4 };
 /** Criteria of a check that are in force here. */
 export function criteriaFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
+  let byCheck = IN_FORCE.get(situation);
+  if (!byCheck) IN_FORCE.set(situation, (byCheck = new Map<string, (readonly Criterion[] | undefined)[]>()));
+  let byCase = byCheck.get(check.name);
+  if (!byCase) byCheck.set(check.name, (byCase = []));
+  const at = CLASSES[stress] + (twoWays ? 1 : 0);
+  return (byCase[at] ??= inForceFor(check, situation, stress, twoWays));
+}
+function inForceFor(check: Check, situation: Situation, stress: StressClass, twoWays: boolean): readonly Criterion[] {
   const { house } = situation;
   const own = house?.criteria.get(situation.kind.id)?.filter((c) => c.check === check.name) ?? [];
   const replaced = house?.replaced.has(`${situation.kind.id}/${check.name}`) === true;
@@ -55,6 +68,15 @@ export function criteriaFor(check: Check, situation: Situation, stress: StressCl
       (c.twoWays !== true || twoWays) &&
       (c.onlyFor === undefined || (situation.variant !== null && c.onlyFor.includes(situation.variant))),
   );
+}
+const VARIANTS = new WeakMap<Situation, Map<string | null, Situation>>();
+/** The same situation for a variant; made once. */
+export function asVariant(situation: Situation, variant: string | null): Situation {
+  let byVariant = VARIANTS.get(situation);
+  if (!byVariant) VARIANTS.set(situation, (byVariant = new Map<string | null, Situation>()));
+  let as = byVariant.get(variant);
+  if (!as) byVariant.set(variant, (as = { ...situation, variant }));
+  return as;
 }
 /** Whether a check, or a limit of it, holds for some variants only. */
 export function dependsOnVariant(kind: GearKind, check: string): boolean {

@@ -5,11 +5,12 @@ import { toNumber, ZERO } from "../numbers/exact";
 import { showFloor } from "../numbers/lengths";
 import type { Criterion } from "../rules/criterion";
 import { cite } from "../rules/documents";
-import { type Allowance, allowanceOf, comesOutText, type Figure } from "./allowance";
-import { judge, judgeArea } from "./compare";
-import { finding, type Finding } from "./finding";
-import type { CheckResult } from "./in-force";
+import type { BasisId } from "../rules/rule-sets";
 import { capital } from "../words";
+import { type Allowance, allowanceOf, comesOutText, type Figure } from "./allowance";
+import { judge, judgeArea, type Judged } from "./compare";
+import { finding, type Finding, type Why } from "./finding";
+import type { CheckResult } from "./in-force";
 
 /** Why a figure is not judged, and what to do, where no rule set in force has a limit for it. */
 export const NO_LIMIT = "the rules in force hold no limit for it";
@@ -18,82 +19,171 @@ export const CHOOSE_BASIS = "choose a basis that has one";
 export function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
   const notes: string[] = [];
   const findings: Finding[] = [];
-  for (const criterion of criteria) {
-    const allowed = allowanceOf(criterion.limit, figure);
-    if ("none" in allowed) {
-      if (allowed.passOver) notes.push(capital(allowed.none));
-      else
-        findings.push(
-          finding("not in table", "NO VERDICT", check, {
-            because: allowed.none,
-            basis: criterion.basis,
-            source: cite(criterion.source),
-            criterion: criterion.id,
-            measured: figure.measured,
-          }),
-        );
-      continue;
-    }
-    findings.push(meet(check, figure, criterion, allowed));
-  }
-  if (findings.length === 0) {
-    // Nothing used is inside any limit; something used without a limit settles nothing.
-    const why = notes.length > 0 ? notes.join("; ") : NO_LIMIT;
-    const used = judge(figure.used, ZERO, "above").beyond;
-    const { measured, original } = figure;
-    return {
-      findings: [
-        used
-          ? finding("no limit", "NO VERDICT", check, { because: why, type: CHOOSE_BASIS, measured, original })
-          : finding("no change", "KEEP", check, { because: why, measured, original }),
-      ],
-      notes,
-    };
-  }
+  meetAll(check, figure, criteria, findings, notes);
   return { findings, notes };
 }
-export function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allowance): Finding {
-  const met =
-    allowed.area === undefined || figure.base === null
-      ? judge(figure.used, allowed.allowance, allowed.word, figure.blur)
-      : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
-  const comesOut = comesOutText(figure, allowed);
-  const source = cite(criterion.source);
-  const from = figure.from ?? (figure.original === null ? null : `as new ${figure.original}`);
-  const watched = met.nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
-  const decision: Decision = met.uncertain
-    ? criterion.beyond === "WATCH"
-      ? "WATCH"
-      : "EXAMINE"
-    : met.beyond
-      ? criterion.beyond
-      : watched
-        ? "WATCH"
-        : (criterion.inside ?? "KEEP");
-  const settledBy = met.settledBy === null || figure.unit === null ? null : showFloor(met.settledBy, figure.unit);
-  const gauge = met.uncertain && decision === "EXAMINE";
-  return {
-    why: gauge ? "gauge" : "limit",
-    check: check.name,
-    label: labelOf(check),
-    part: check.part,
-    ...(figure.direction && { direction: figure.direction }),
-    criterion: criterion.id,
-    decision,
-    measured: figure.measured,
-    original: figure.original,
-    ...(from === null ? {} : { countsFrom: from }),
-    beyond: criterion.beyond,
-    ...(criterion.beyond === "WATCH" && decision === "WATCH" && met.beyond && { watched: true }),
-    ...(gauge && { gauge: { reads: figure.gauge, settledBy } }),
-    limit: allowed.rule,
-    allows: toNumber(allowed.allowance),
-    share: met.share,
-    comesOut,
+/** The same, into lists at hand. */
+export function meetAll(check: Check, figure: Figure, criteria: readonly Criterion[], findings: Finding[], notes: string[]): void {
+  const before = findings.length;
+  const passed = notes.length;
+  for (const { criterion, allowed, limit } of limitsFor(figure, criteria).list) {
+    if (limit !== null) findings.push(new LimitFinding(check, figure, limit));
+    else if ("none" in allowed && allowed.passOver) notes.push(capital(allowed.none));
+    else if ("none" in allowed) findings.push(notInTable(check, figure, criterion, allowed.none));
+  }
+  if (findings.length === before) findings.push(unlimited(check, figure, notes.slice(passed)));
+}
+function notInTable(check: Check, figure: Figure, criterion: Criterion, because: string): Finding {
+  return finding("not in table", "NO VERDICT", check, {
+    because,
     basis: criterion.basis,
-    source,
-    overload: check.overload === true && (met.beyond || met.past),
-  };
+    source: cite(criterion.source),
+    criterion: criterion.id,
+    measured: figure.measured.typed,
+  });
+}
+/** Nothing used is inside any limit; something used without a limit settles nothing. */
+function unlimited(check: Check, figure: Figure, notes: readonly string[]): Finding {
+  const because = notes.length > 0 ? notes.join("; ") : NO_LIMIT;
+  const told = { because, measured: figure.measured.typed, original: figure.original?.typed ?? null };
+  return judge(figure.used, ZERO, "above").beyond
+    ? finding("no limit", "NO VERDICT", check, { ...told, type: CHOOSE_BASIS })
+    : finding("no change", "KEEP", check, told);
+}
+/** A criterion with what it allows of a size. */
+interface Prepared {
+  readonly criterion: Criterion;
+  readonly allowed: ReturnType<typeof allowanceOf>;
+  readonly limit: PreparedLimit | null;
+}
+/** The criteria in force with what they allow of one size, and where its part comes out. */
+export class Limits {
+  readonly list: readonly Prepared[];
+  private words: string | null | undefined;
+  constructor(figure: Figure, criteria: readonly Criterion[]) {
+    this.list = criteria.map((criterion) => {
+      const allowed = allowanceOf(criterion.limit, figure);
+      return { criterion, allowed, limit: "none" in allowed ? null : new PreparedLimit(criterion, allowed, figure) };
+    });
+  }
+  /** Where the part comes out in words, made once. */
+  comesOut(make: () => string | null): string | null {
+    if (this.words === undefined) this.words = make();
+    return this.words;
+  }
+}
+/** Prepared once on the size as new, where there is one. */
+function limitsFor(figure: Figure, criteria: readonly Criterion[]): Limits {
+  const { on, unit } = figure;
+  return on === undefined || unit === null ? new Limits(figure, criteria) : on.once(criteria, unit, () => new Limits(figure, criteria));
+}
+/** A limit in the figure's own unit, with the words that do not depend on the reading. */
+class PreparedLimit {
+  readonly criterion: Criterion;
+  readonly allowed: Allowance;
+  readonly source: string;
+  tail: string | null = null;
+  private readonly of: Figure;
+  private words: string | null = null;
+  constructor(criterion: Criterion, allowed: Allowance, of: Figure) {
+    this.criterion = criterion;
+    this.allowed = allowed;
+    this.source = cite(criterion.source);
+    this.of = of;
+  }
+  get comesOut(): string {
+    return (this.words ??= comesOutText(this.of, this.allowed));
+  }
+}
+export function meet(check: Check, figure: Figure, criterion: Criterion, allowed: Allowance): Finding {
+  return new LimitFinding(check, figure, new PreparedLimit(criterion, allowed, figure));
+}
+/** A figure that met a limit: light, its words are made when they are asked for. */
+class LimitFinding implements Finding {
+  readonly why: Why;
+  readonly decision: Decision;
+  readonly share: number;
+  readonly overload: boolean;
+  private readonly of: Check;
+  private readonly figure: Figure;
+  private readonly met: PreparedLimit;
+  private readonly judged: Judged;
+  constructor(check: Check, figure: Figure, limit: PreparedLimit) {
+    const { criterion, allowed } = limit;
+    const judged =
+      allowed.area === undefined || figure.base === null
+        ? judge(figure.used, allowed.allowance, allowed.word, figure.blur)
+        : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
+    this.of = check;
+    this.figure = figure;
+    this.met = limit;
+    this.judged = judged;
+    this.decision = decide(judged, criterion);
+    this.why = judged.uncertain && this.decision === "EXAMINE" ? "gauge" : "limit";
+    this.share = judged.share;
+    this.overload = check.overload === true && (judged.beyond || judged.past);
+  }
+  get check(): string {
+    return this.of.name;
+  }
+  get label(): string {
+    return labelOf(this.of);
+  }
+  get part(): string {
+    return this.of.part;
+  }
+  get direction(): "across" | undefined {
+    return this.figure.direction;
+  }
+  get criterion(): string {
+    return this.met.criterion.id;
+  }
+  get measured(): string {
+    return this.figure.measured.typed;
+  }
+  get original(): string | null {
+    return this.figure.original?.typed ?? null;
+  }
+  get countsFrom(): string | undefined {
+    const { from, original } = this.figure;
+    return from ?? (original === null ? undefined : `as new ${original.typed}`);
+  }
+  get allows(): number {
+    return toNumber(this.met.allowed.allowance);
+  }
+  get limit(): string {
+    return this.met.allowed.rule;
+  }
+  get beyond(): Decision {
+    return this.met.criterion.beyond;
+  }
+  get watched(): boolean {
+    return this.beyond === "WATCH" && this.decision === "WATCH" && this.judged.beyond;
+  }
+  get comesOut(): string {
+    return this.met.comesOut;
+  }
+  get shared(): { tail: string | null } {
+    return this.met;
+  }
+  get gauge(): Finding["gauge"] {
+    if (this.why !== "gauge") return undefined;
+    const { settledBy } = this.judged;
+    const { unit, gauge } = this.figure;
+    return { reads: gauge, settledBy: settledBy === null || unit === null ? null : showFloor(settledBy, unit) };
+  }
+  get basis(): BasisId {
+    return this.met.criterion.basis;
+  }
+  get source(): string {
+    return this.met.source;
+  }
+}
+function decide({ uncertain, beyond, nearly }: Judged, criterion: Criterion): Decision {
+  if (uncertain) return criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE";
+  if (beyond) return criterion.beyond;
+  const watched = nearly && (criterion.beyond === "REMOVE" || criterion.beyond === "EXAMINE") && criterion.inside === undefined;
+  return watched ? "WATCH" : (criterion.inside ?? "KEEP");
 }
 /** What was measured: "saddle section" for wear at the saddle, else the check's own name. */
 export function labelOf(check: Check): string {

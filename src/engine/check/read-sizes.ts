@@ -6,6 +6,8 @@ import { type Exact, ZERO } from "../numbers/exact";
 import { convert, showLength, type Unit } from "../numbers/lengths";
 import { type Length, readLength } from "../reading/length";
 import type { Read } from "../reading/read";
+import { Size } from "../reading/size";
+import type { Figure } from "./allowance";
 import { fitOf } from "./compare";
 import { finding, type Finding } from "./finding";
 import type { Situation } from "./in-force";
@@ -36,89 +38,140 @@ export const columnOf = (cells: Cells, id: FieldId): { readonly field: FieldId; 
 });
 /** The check as it is named for the second direction. */
 export const across = (check: Check): Check => ({ ...check, name: `${check.name} across` });
-export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> =>
-  readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) });
-export const lengthShow =
-  (unit: Unit) =>
-  (value: Exact): string =>
-    showLength(value, unit);
+/** A cell as a size, read once where the row remembers its readings. */
+export function sizeOf(cells: Cells, id: FieldId, zero = false): Size {
+  if (cells.size !== undefined) return cells.size(id, zero);
+  return new Size(
+    readLength(cells.value(id), { assume: cells.unit(id), zero, ...(cells.times === undefined ? {} : { times: cells.times }) }),
+  );
+}
+export const length = (cells: Cells, id: FieldId, zero = false): Read<Length> => sizeOf(cells, id, zero).read;
+export const lengthShow = (unit: Unit): ((value: Exact) => string) => (unit === "in" ? SHOW_IN : SHOW_MM);
+const SHOW_IN = (value: Exact): string => showLength(value, "in");
+const SHOW_MM = (value: Exact): string => showLength(value, "mm");
 /** The reading as a decimal with its unit, and as it was typed where that is a fraction or in feet. */
-export const typed = (read: { readonly text: string; readonly value: Length }): string => {
-  const figure = showLength(read.value.size, read.value.unit);
-  return /\/|\d ?'(?!')/.test(read.text) ? `${figure} (${read.text})` : figure;
-};
+export const typed = (read: Read<Length>): string => new Size(read).typed;
+/** As-new and measured size of one place. */
 export interface Pair {
-  readonly original: Length;
-  readonly measured: Length;
-  readonly texts: readonly [string, string];
-  readonly notes: readonly string[];
+  readonly original: Size;
+  readonly measured: Size;
+  readonly was: Length;
+  readonly now: Length;
 }
 /** Findings that stand in the way of a judgement. */
 export interface InTheWay {
   readonly inTheWay: readonly Finding[];
 }
-/** As-new and measured size of one place; what stands in the way comes back as findings, each missing cell by its heading. */
+/** Both sizes of a place; what stands in the way comes back as findings, each missing cell by its heading. */
 export function readPair(check: Check, cells: Cells, originalId: FieldId, measuredId: FieldId, required: boolean): Pair | InTheWay | null {
-  const original = length(cells, originalId);
-  const measured = length(cells, measuredId);
-  if (!required && measured.kind === "missing" && original.kind !== "refused") return null;
-  if (original.kind !== "value" || measured.kind !== "value")
-    return { inTheWay: [...unread(check, cells, originalId, original), ...unread(check, cells, measuredId, measured)] };
-  const notes = [original.note, measured.note].filter((n) => n !== undefined);
-  return { original: original.value, measured: measured.value, texts: [typed(original), typed(measured)], notes };
+  const original = sizeOf(cells, originalId);
+  const measured = sizeOf(cells, measuredId);
+  if (original.read.kind === "value" && measured.read.kind === "value")
+    return { original, measured, was: original.read.value, now: measured.read.value };
+  if (!required && measured.read.kind === "missing" && original.read.kind !== "refused") return null;
+  return { inTheWay: [...unread(check, cells, originalId, original.read), ...unread(check, cells, measuredId, measured.read)] };
+}
+/** Words that stand beside the readings of a pair. */
+export function notesOf({ original, measured }: Pair, notes: string[]): void {
+  for (const { read } of [original, measured]) if (read.kind === "value" && read.note !== undefined) notes.push(read.note);
 }
 export function unread(check: Check, cells: Cells, id: FieldId, read: Read<Length>): readonly Finding[] {
   if (read.kind === "value") return [];
   return [read.kind === "missing" ? missingFinding(check, cells, id) : refusedFinding(check, cells, id, read)];
 }
 export const inUnit = (value: Length, unit: Unit): Exact => convert(value.size, value.unit, unit);
-export function blurOf(situation: Situation, unit: Unit, readings: 1 | 2): { readonly blur: Exact; readonly gauge: string } {
-  if (situation.gauge === null) return { blur: ZERO, gauge: "" };
-  const resolution = inUnit(situation.gauge, unit);
+const NO_BLUR = { blur: ZERO, gauge: "" } as const;
+export function blurOf({ gauge }: Situation, unit: Unit, readings: 1 | 2): { readonly blur: Exact; readonly gauge: string } {
+  if (gauge === null) return NO_BLUR;
+  const resolution = inUnit(gauge, unit);
   return { blur: readings === 2 ? resolution : resolution.div(2), gauge: showLength(resolution, unit) };
 }
 /** Change between as-new and measured, or the finding that says why the pair does not fit. */
 export function changeOf(
   check: Check,
   cells: Cells,
-  original: Length,
-  measured: Length,
-  texts: readonly [string, string],
+  pair: Pair,
   way: "loss" | "growth",
   measuredId: FieldId,
-): { readonly used: Exact; readonly unit: Unit; readonly base: Exact; readonly note: string | null } | Finding {
-  const unit = original.unit;
-  const now = inUnit(measured, unit);
-  const fit = fitOf(original.size, now, way === "loss" ? "larger" : "smaller");
-  const pair = `${texts[1]} against ${texts[0]} as new`;
-  const refused = (why: string): Finding => refusedFinding(check, cells, measuredId, { text: texts[1], why });
-  if (fit === "inch in a millimetre column" || fit === "swapped units")
-    return refused(`${pair} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`);
-  if (fit === "implausible")
-    return refused(`${pair} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`);
-  const difference = way === "loss" ? original.size.sub(now) : now.sub(original.size);
-  return {
-    used: fit === "noise" ? ZERO : difference,
-    unit,
-    base: original.size,
-    note: fit === "noise" ? `${capital(check.name)}: ${pair} is within 2 % gauge noise and counts as no change` : null,
-  };
+  notes: string[],
+): Exact | Finding {
+  const { original, measured, was } = pair;
+  const now = inUnit(pair.now, was.unit);
+  const fit = fitOf(was.size, now, way === "loss" ? "larger" : "smaller");
+  if (fit === "as it is") return way === "loss" ? was.size.sub(now) : now.sub(was.size);
+  const both = `${measured.typed} against ${original.typed} as new`;
+  if (fit === "noise") {
+    notes.push(`${capital(check.name)}: ${both} is within 2 % gauge noise and counts as no change`);
+    return ZERO;
+  }
+  const why =
+    fit === "implausible"
+      ? `${both} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`
+      : `${both} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`;
+  return refusedFinding(check, cells, measuredId, { text: measured.typed, why });
 }
+/** The change of a place that was read when it was new and now, ready to be met with limits. */
+export class Change implements Figure {
+  readonly used: Exact;
+  readonly base: Exact;
+  readonly comesOut: "larger" | "smaller";
+  readonly unit: Unit;
+  readonly show: (value: Exact) => string;
+  readonly measured: Size;
+  readonly original: Size;
+  readonly direction: "across" | undefined;
+  readonly on: Size;
+  readonly blur: Exact;
+  readonly gauge: string;
+  constructor(
+    { original, measured, was }: Pair,
+    used: Exact,
+    comesOut: "larger" | "smaller",
+    of: Situation,
+    direction: "across" | undefined,
+  ) {
+    const { blur, gauge } = blurOf(of, was.unit, 2);
+    this.used = used;
+    this.base = was.size;
+    this.comesOut = comesOut;
+    this.unit = was.unit;
+    this.show = lengthShow(was.unit);
+    this.measured = measured;
+    this.original = original;
+    this.direction = direction;
+    this.on = original;
+    this.blur = blur;
+    this.gauge = gauge;
+  }
+  /** The same for limits whose cap follows a unit of its own; nothing prepared on the size as new holds for it. */
+  capped(capUnit: Unit): Figure {
+    const { used, base, comesOut, unit, show, measured, original, direction, blur, gauge } = this;
+    return { used, base, comesOut, unit, show, measured, original, direction, blur, gauge, capUnit };
+  }
+}
+export const isFinding = (change: Exact | Finding): change is Finding => "why" in change;
 /**
  * A share of a size needs no unit: where nothing names one and both figures are bare, they are taken to be in the same.
- * Not with a gauge, whose resolution is in a unit.
+ * Not with a gauge, whose resolution is in a unit. Null where units are told.
  */
-export function withoutUnit(
-  cells: Cells,
-  ids: readonly FieldId[],
-  situation: Situation,
-): { readonly cells: Cells; readonly free: boolean } {
-  if (situation.gauge !== null) return { cells, free: false };
-  const given = ids.filter((id) => length(cells, id).kind !== "missing");
-  const bare = given.every(
-    (id) =>
-      cells.unit(id) === null && length(cells, id).kind === "refused" && readLength(cells.value(id), { assume: "in" }).kind === "value",
-  );
-  if (given.length === 0 || !bare) return { cells, free: false };
-  return { cells: { ...cells, unit: (id) => (ids.includes(id) ? "in" : cells.unit(id)) }, free: true };
+export function withoutUnit(cells: Cells, ids: readonly FieldId[], situation: Situation): Cells | null {
+  if (situation.gauge !== null) return null;
+  let bare = 0;
+  for (const id of ids) {
+    const { kind } = length(cells, id);
+    if (kind === "missing") continue;
+    if (kind === "value" || cells.unit(id) !== null || inInches(cells, id).read.kind !== "value") return null;
+    bare += 1;
+  }
+  if (bare === 0) return null;
+  return {
+    value: (id) => cells.value(id),
+    unit: (id) => (ids.includes(id) ? "in" : cells.unit(id)),
+    heading: (id) => cells.heading(id),
+    size: (id, zero) => (ids.includes(id) ? inInches(cells, id, zero) : sizeOf(cells, id, zero)),
+    ...(cells.part !== undefined && { part: cells.part }),
+  };
+}
+function inInches(cells: Cells, id: FieldId, zero = false): Size {
+  return cells.size === undefined ? new Size(readLength(cells.value(id), { assume: "in", zero })) : cells.size(id, zero, "in");
 }

@@ -4,7 +4,7 @@ import type { Check } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { readText } from "../reading/text";
 import { finding } from "./finding";
-import { type CheckResult, dependsOnVariant, inUse, isFor, NOTHING, type Situation } from "./in-force";
+import { asVariant, type CheckResult, dependsOnVariant, inUse, isFor, NOTHING, type Situation } from "./in-force";
 import { enough, ratio } from "./kinds/against-size";
 import { growth } from "./kinds/growth";
 import { least } from "./kinds/least-thickness";
@@ -31,7 +31,7 @@ function underEveryVariant(
   { names, field: column }: NonNullable<Situation["kind"]["variants"]>,
 ): CheckResult {
   const results = Object.keys(names)
-    .map((variant) => ({ variant, result: evaluateAs(check, cells, { ...situation, variant }) }))
+    .map((variant) => ({ variant, result: evaluateAs(check, cells, asVariant(situation, variant)) }))
     .filter(({ result }) => result.findings.length > 0)
     .map((r) => ({ ...r, decision: worstOf(r.result.findings.map((f) => f.decision)) }));
   const worst = worstOf(results.map((r) => r.decision));
@@ -44,6 +44,7 @@ function underEveryVariant(
   return {
     findings: [finding("variant", "NO VERDICT", check, { ...columnOf(cells, column), because: each, measured })],
     notes: [],
+    ...(strictest.result.twoWays === true && { twoWays: true }),
   };
 }
 /** A least number that no source gives for this variant is not judged, and that is said. */

@@ -74,10 +74,16 @@ const cited = (f: Finding): string => `[${f.basis === null ? "" : BASES[f.basis]
 const used = (f: Finding): string => (f.share === null || f.share === 0 ? "" : `, ${percent(f.share)} of the allowance used`);
 /** The reading that is nearest to its limit, where all others are in order as well. */
 const nearest = (f: Finding): string => (f.why === "limit" && f.decision === "KEEP" ? met(f, "is nearest to its limit") : sentenceOf(f));
-const met = (f: Finding, how: string): string => `${reading(f)} ${how}${used(f)}: ${limit(f)} ${cited(f)}.`;
+const met = (f: Finding, how: string): string => `${reading(f)} ${how}${used(f)}: ${tail(f)}`;
+/** "it comes out above 2.1 in (5 % of as-new) [standard: ...].", made once for a limit of a size. */
+function tail(f: Finding): string {
+  const { shared } = f;
+  if (shared === undefined) return `${limit(f)} ${cited(f)}.`;
+  return (shared.tail ??= `${limit(f)} ${cited(f)}.`);
+}
 const LIMITS: Record<Decision, (f: Finding) => string> = {
-  REMOVE: (f) => `${reading(f)} ${f.share === 1 ? "has reached" : "is beyond"} the limit: ${limit(f)} ${cited(f)}.`,
-  EXAMINE: (f) => `${reading(f)} calls for a closer look: ${limit(f)} ${cited(f)}.`,
+  REMOVE: (f) => `${reading(f)} ${f.share === 1 ? "has reached" : "is beyond"} the limit: ${tail(f)}`,
+  EXAMINE: (f) => `${reading(f)} calls for a closer look: ${tail(f)}`,
   "NO VERDICT": (f) => `${reading(f)} cannot be judged: ${f.limit ?? ""}.`,
   DRESS: (f) => met(f, "can be ground out lengthwise along the contour"),
   WATCH: (f) =>

@@ -12,21 +12,21 @@ import { newShackle, SHACKLE_PATTERNS } from "../tables/shackle";
 
 const DOCUMENT = { document: "Marine code", clause: "Tables 8.5.1 and 8.5.2" } as const;
 export type AsNew =
-  | { readonly cells: Cells; readonly note: string | null }
-  | { readonly cells: Cells; readonly refused: { readonly because: string; readonly type?: string } };
-/** The row with its missing as-new sizes filled from the table that it names. */
-export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
+  | { readonly sizes: ReadonlyMap<FieldId, string>; readonly note: string | null }
+  | { readonly refused: { readonly because: string; readonly type?: string } };
+const NONE: AsNew = { sizes: new Map(), note: null };
+/** The missing as-new sizes of a row from the table that it names. */
+export function publishedSizes(kind: GearKind, cells: Cells): AsNew {
   const { asNew } = kind;
   const named = recordedText(cells.value("asNewFrom"));
-  if (asNew === undefined || named === "" || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return { cells, note: null };
+  if (asNew === undefined || named === "" || /^(measured|own|catalogue|catalog|log)$/i.test(named)) return NONE;
   const blank = (id: FieldId): boolean => recordedText(cells.value(id)) === "";
   const filled = asNew.filter(({ column, when }) => blank(column) && !blank(when));
-  if (filled.length === 0) return { cells, note: null };
+  if (filled.length === 0) return NONE;
   const heading = cells.heading("asNewFrom");
   const pattern = SHACKLE_PATTERNS.find((p) => p === tidy(named).toLowerCase());
   if (pattern === undefined)
     return {
-      cells,
       refused: {
         because: `"${named}" in "${heading}" names no table`,
         type: `choose ${SHACKLE_PATTERNS.join(", ")}, or type the as-new sizes`,
@@ -35,14 +35,12 @@ export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   const gear = readText(cells.value("gear"));
   if (pattern.startsWith("dee") ? /\b(bow|anchor)\b/i.test(gear) : /\b(dee|chain|d)\b/i.test(gear))
     return {
-      cells,
       refused: { because: `"${gear}" is not made to the ${pattern}, which has other sizes`, type: "type the as-new sizes" },
     };
   const loadHeading = cells.heading("ratedLoad");
   const load = readLoad(cells.value("ratedLoad"), loadUnitOfHeading(loadHeading));
   if (load.kind !== "value")
     return {
-      cells,
       refused: {
         because: `the ${pattern} needs the rated load`,
         type:
@@ -52,13 +50,12 @@ export function withPublishedSizes(kind: GearKind, cells: Cells): AsNew {
   const sizes = newShackle(pattern, inKg(load.value).div(1000));
   if (sizes === null)
     return {
-      cells,
       refused: { because: `${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes` },
     };
   const values = new Map<FieldId, string>(filled.map(({ column, part }) => [column, `${String(sizes[part])} mm`]));
   const told = [...values].map(([id, size]) => `${field(id).heading} ${size}`).join(", ");
   return {
-    cells: { ...cells, value: (id) => values.get(id) ?? cells.value(id) },
+    sizes: values,
     note: `${told}: not this item's own size, but that of a new one of ${load.text} in the ${pattern} [${cite(DOCUMENT)}]; it holds only for a shackle made to that table`,
   };
 }

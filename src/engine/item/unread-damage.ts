@@ -2,8 +2,9 @@
  * Readings that stand in a row and that no check of its gear kind reads: broken wires at the end of a web sling, a bent
  * beam. They are never silent: what shows damage is EXAMINE, what cannot be told is NO VERDICT.
  */
-import { finding, type Finding } from "../check/finding";
+import { finding, type Finding, withFacts } from "../check/finding";
 import { inUse, isFor, type Situation } from "../check/in-force";
+import { Remembered } from "../check/prepared-check";
 import { columnOf } from "../check/read-sizes";
 import { evaluate } from "../check/run-check";
 import { field, type FieldId } from "../columns";
@@ -11,7 +12,7 @@ import { fieldsOf } from "../gear/columns-of";
 import { GEAR } from "../gear/index";
 import type { Check, GearKind } from "../gear/kind";
 import { practiceWear } from "../gear/shared/records";
-import type { Cells } from "../log/cells";
+import type { Cells, Row } from "../log/cells";
 import type { CellValue } from "../reading/cell-value";
 import { readSeen } from "../reading/observation";
 import { readText } from "../reading/text";
@@ -63,7 +64,7 @@ export const UNKNOWN: GearKind = {
 /** What a clerk writes where gear has no such part. */
 const HAS_NONE = /^(none|nil|n\/?r|(none|not|no \w+) (required|fitted|applicable)|none fitted[,;]? none required)$/i;
 /** Common practice's 10 % of most areas tells which wear of a foreign section deserves a look. */
-function situationFor(check: Check, kind: GearKind, situation: Omit<Situation, "kind" | "variant">): Situation {
+function situationFor(check: Check, kind: GearKind, situation: Situation): Situation {
   const bare = { ...UNKNOWN, id: kind.id };
   if (check.kind !== "loss") return { ...situation, kind: bare, variant: null, house: undefined };
   return {
@@ -74,35 +75,61 @@ function situationFor(check: Check, kind: GearKind, situation: Omit<Situation, "
     house: undefined,
   };
 }
-/** What a row records beside the checks of its kind, as far as it speaks against the item. */
-export function unreadDamage(
-  kind: GearKind,
-  cells: Cells,
-  situation: Omit<Situation, "kind" | "variant">,
-  variant: string | null,
-): readonly Finding[] {
-  const text = (id: FieldId): string => readText(cells.value(id));
-  const nothing = (check: Check): boolean =>
+/** A column that no check of the kind reads, made ready for a log. */
+export class UnreadColumn {
+  private readonly memory: Remembered<Unread>;
+  constructor(check: Check, situation: Situation, row: Row) {
+    const { kind } = situation;
+    const own = situationFor(check, kind, situation);
+    this.memory = new Remembered(check, own.kind, row, () => unreadOf(check, kind, row, own));
+  }
+  judge(): Unread {
+    return this.memory.get();
+  }
+}
+interface Unread {
+  /** A word of damage in the place of a size. */
+  readonly word: Finding | null;
+  readonly findings: readonly Finding[];
+}
+/** The columns of a log that no check of the kind reads. */
+export function unreadColumns(situation: Situation, row: Row): readonly UnreadColumn[] {
+  return unreadBy(situation.kind, situation)
+    .filter((check) => fieldsOf(check).some((id) => row.slot(id) !== undefined))
+    .map((check) => new UnreadColumn(check, situation, row));
+}
+/** What a row records beside the checks of its kind, as far as it speaks against the item: words of damage first. */
+export function unreadDamage(columns: readonly UnreadColumn[], into: Finding[]): void {
+  let later: Finding[] | null = null;
+  for (const column of columns) {
+    const { word, findings } = column.judge();
+    if (word !== null) into.push(word);
+    if (findings.length > 0) (later ??= []).push(...findings);
+  }
+  if (later !== null) into.push(...later);
+}
+const NO_DAMAGE: Unread = { word: null, findings: [] };
+function unreadOf(check: Check, kind: GearKind, cells: Cells, situation: Situation): Unread {
+  const shown = cells.value(shows(check));
+  const text = readText(shown);
+  // A word of damage in the place of a size needs no other size.
+  const word =
+    PAIRS.has(check.kind) && isFault(shown)
+      ? asUnread(finding("not read", "EXAMINE", check, { measured: text }), check, kind, cells)
+      : null;
+  const nothing =
     (PAIRS.has(check.kind) &&
       fieldsOf(check)
         .slice(0, 2)
-        .some((id) => text(id) === "")) ||
-    (field(shows(check)).type === "sound" && HAS_NONE.test(text(shows(check)))) ||
-    cells.value(shows(check)) === 0 ||
-    /^0+([.,]0+)?$/.test(text(shows(check)));
-  const unread = unreadBy(kind, { bases: situation.bases, variant });
-  // A word of damage in the place of a size needs no other size.
-  const named = unread
-    .filter((check) => PAIRS.has(check.kind) && isFault(cells.value(shows(check))))
-    .map((check) => asUnread(finding("not read", "EXAMINE", check, { measured: text(shows(check)) }), check, kind, cells));
-  const judged = unread
-    .filter((check) => !nothing(check))
-    .flatMap((check) =>
-      evaluate(check, cells, situationFor(check, kind, situation))
-        .findings.filter((f) => tells(f, check))
-        .map((f) => asUnread(f, check, kind, cells)),
-    );
-  return [...named, ...judged];
+        .some((id) => readText(cells.value(id)) === "")) ||
+    (field(shows(check)).type === "sound" && HAS_NONE.test(text)) ||
+    shown === 0 ||
+    /^0+([.,]0+)?$/.test(text);
+  if (nothing) return word === null ? NO_DAMAGE : { word, findings: [] };
+  const findings = evaluate(check, cells, situation)
+    .findings.filter((f) => tells(f, check))
+    .map((f) => asUnread(f, check, kind, cells));
+  return word === null && findings.length === 0 ? NO_DAMAGE : { word, findings };
 }
 function isFault(cell: CellValue): boolean {
   const read = typeof cell === "string" ? readSeen(cell, "fault") : null;
@@ -118,12 +145,11 @@ function asUnread(found: Finding, check: Check, kind: GearKind, cells: Cells): F
   // "no" under a heading such as Threads sound may also say that there are none.
   const sound = field(shows(check)).type === "sound";
   const next = sound ? "type n/a where there is none, else have it examined" : "have it examined by a competent person";
-  return {
-    ...found,
+  return withFacts(found, {
     ...columnOf(cells, shows(check)),
     why: "not read",
     decision: sound ? "NO VERDICT" : "EXAMINE",
     because: `no check of ${kind.plural} reads that column`,
     type: next,
-  };
+  });
 }

@@ -2,10 +2,9 @@ import type { Finding } from "../check/finding";
 import { across } from "../check/read-sizes";
 import { type Parts, reasonOf, shortReason } from "../check/sentences";
 import type { FieldId } from "../columns";
-import { type Decision, outOfUse, rank, worstOf } from "../decision";
+import { type Decision, outOfUse, rank, worse } from "../decision";
 import { fieldsOf } from "../gear/columns-of";
 import type { GearKind } from "../gear/kind";
-import type { Cells } from "../log/cells";
 
 /** The judgement of one item. */
 export interface ItemVerdict {
@@ -39,17 +38,6 @@ export interface ItemVerdict {
   readonly missing: readonly string[];
   readonly notes: readonly string[];
 }
-/** Readings that are asked for and are not there, as "throat opening (Throat now)". */
-export function missingOf(kind: GearKind, cells: Cells, findings: readonly Finding[]): readonly string[] {
-  const lacks = findings.filter((f) => f.why === "missing");
-  return kind.checks
-    .flatMap((check) => (check.kind === "loss" ? [check, across(check)] : [check]))
-    .flatMap((check) =>
-      fieldsOf(check)
-        .filter((id) => lacks.some((f) => f.check === check.name && f.field === id))
-        .map((id) => `${check.name} (${cells.heading(id)})`),
-    );
-}
 /** Worst first; of equals the one nearest to its limit, then the one with a limit, then the strictest: nothing used uses no share of any. */
 function order(a: Finding, b: Finding): number {
   return (
@@ -61,66 +49,122 @@ function order(a: Finding, b: Finding): number {
 }
 /** What is known of an item beside its findings. */
 export interface About {
-  readonly kind: string | null;
+  readonly kind: GearKind | null;
   readonly tagged: boolean;
   readonly needed: readonly FieldId[];
-  readonly missing: readonly string[];
   readonly notes: readonly string[];
   /** Where each part comes out; null where the kind is not known. */
   readonly comesOut: string | null;
   /** A gauge is recorded, or no sizes were compared. */
   readonly gauged: boolean;
 }
-/** One finding for each check and sentence: the same limit under two bases is said once, by the stricter. */
-export function conclude(all: readonly Finding[], about: About): ItemVerdict {
-  const findings = [...all].sort(order);
-  const [deciding = null] = findings;
-  const decision = worstOf(findings.map((f) => f.decision));
-  // A figure from which a part is only looked at more often is no allowance.
-  const shares = findings
-    .filter((f) => f.beyond !== "WATCH")
-    .map((f) => f.share)
-    .filter((s) => s !== null && Number.isFinite(s)) as number[];
-  const parts = partsOf(decision, findings, about);
-  const { lead } = parts;
-  return {
-    decision,
-    reason: reasonOf(decision, parts),
-    short: shortReason(decision, lead),
-    parts,
-    findings,
-    deciding,
-    share: findings.some((f) => f.share === Infinity && f.beyond !== "WATCH") ? Infinity : shares.length > 0 ? Math.max(...shares) : null,
-    comesOut: about.comesOut ?? (lead?.comesOut ? `${lead.check} ${lead.comesOut}` : ""),
-    source: lead?.criterion == null ? "" : (lead.source ?? ""),
-    overload: findings.some((f) => f.overload),
-    kind: about.kind,
-    tagged: about.tagged,
-    needed: about.needed,
-    lacking: lackingOf(findings),
-    missing: [...new Set(about.missing)],
-    notes: about.notes,
-  };
+/** A verdict whose decision is known at once; its order, its parts and its words are made when they are asked for. */
+export class JudgedItem implements ItemVerdict {
+  readonly decision: Decision;
+  private readonly all: readonly Finding[];
+  private readonly about: About;
+  private sorted: readonly Finding[] | null = null;
+  private madeParts: Parts | null = null;
+  constructor(findings: readonly Finding[], about: About) {
+    let worst: Decision = "KEEP";
+    for (const { decision } of findings) if (decision !== "KEEP") worst = worse(worst, decision);
+    this.decision = findings.length === 0 ? "NO VERDICT" : worst;
+    this.all = findings;
+    this.about = about;
+  }
+  get findings(): readonly Finding[] {
+    return (this.sorted ??= [...this.all].sort(order));
+  }
+  get deciding(): Finding | null {
+    return this.findings[0] ?? null;
+  }
+  get parts(): Parts {
+    return (this.madeParts ??= partsOf(this.decision, this.all, this.about));
+  }
+  get reason(): string {
+    return reasonOf(this.decision, this.parts);
+  }
+  get short(): string {
+    return shortReason(this.decision, this.parts.lead);
+  }
+  get share(): number | null {
+    let most: number | null = null;
+    // A figure from which a part is only looked at more often is no allowance.
+    for (const f of this.all) if (f.share !== null && f.beyond !== "WATCH") most = most === null ? f.share : Math.max(most, f.share);
+    return most;
+  }
+  get comesOut(): string {
+    const { lead } = this.parts;
+    return this.about.comesOut ?? (lead?.comesOut ? `${lead.check} ${lead.comesOut}` : "");
+  }
+  get source(): string {
+    const { lead } = this.parts;
+    return lead?.criterion == null ? "" : (lead.source ?? "");
+  }
+  get overload(): boolean {
+    return this.all.some((f) => f.overload);
+  }
+  get kind(): string | null {
+    return this.about.kind?.id ?? null;
+  }
+  get tagged(): boolean {
+    return this.about.tagged;
+  }
+  get needed(): readonly FieldId[] {
+    return this.about.needed;
+  }
+  get lacking(): readonly FieldId[] {
+    const lacks = this.findings.filter((f) => f.why === "missing" || f.why === "unreadable");
+    return [...new Set(lacks.flatMap((f) => f.field ?? []))];
+  }
+  get missing(): readonly string[] {
+    return missingOf(this.about.kind, this.all);
+  }
+  get notes(): readonly string[] {
+    return this.about.notes;
+  }
 }
-function lackingOf(findings: readonly Finding[]): readonly FieldId[] {
-  return [...new Set(findings.flatMap((f) => ((f.why === "missing" || f.why === "unreadable") && f.field !== undefined ? [f.field] : [])))];
-}
-/** The limited reading nearest to its limit. */
-function nearest(findings: readonly Finding[]): Finding | null {
-  return [...findings].filter((f) => f.share !== null).sort((a, b) => (b.share ?? 0) - (a.share ?? 0))[0] ?? findings[0] ?? null;
+/** Readings that are asked for and are not there, as "throat opening (Throat now)". */
+function missingOf(kind: GearKind | null, findings: readonly Finding[]): readonly string[] {
+  const lacks = findings.filter((f) => f.why === "missing");
+  if (kind === null || lacks.length === 0) return [];
+  const checks = kind.checks.flatMap((check) => (check.kind === "loss" ? [check, across(check)] : [check]));
+  const words = checks.flatMap((check) =>
+    fieldsOf(check).flatMap((id) => {
+      const lack = lacks.find((f) => f.check === check.name && f.field === id);
+      return lack === undefined ? [] : [`${check.name} (${lack.heading ?? ""})`];
+    }),
+  );
+  return [...new Set(words)];
 }
 function partsOf(decision: Decision, findings: readonly Finding[], { notes, gauged }: About): Parts {
-  const lead = decision === "KEEP" ? nearest(findings) : (findings[0] ?? null);
-  const told = new Set(lead === null ? [] : [lead.check]);
-  const others = findings.filter((f) => f.decision !== "KEEP" && !told.has(f.check) && told.add(f.check));
+  const lead = decision === "KEEP" ? nearest(findings) : worstFinding(findings);
   return {
     lead,
-    others,
+    others: decision === "KEEP" ? [] : othersOf(findings, lead),
     overload: findings.some((f) => f.overload && outOfUse(f.decision)),
     // Only a comparison of two sizes depends on the gauge.
     ungauged: !gauged && lead?.share != null && lead.original !== null,
-    notes: [...new Set(notes)],
+    notes: notes.length < 2 ? notes : [...new Set(notes)],
   };
+}
+/** The limited reading nearest to its limit. */
+function nearest(findings: readonly Finding[]): Finding | null {
+  let found: Finding | null = null;
+  for (const f of findings) if (f.share !== null && (found === null || order(f, found) < 0)) found = f;
+  return found ?? worstFinding(findings);
+}
+function worstFinding(findings: readonly Finding[]): Finding | null {
+  let worst: Finding | null = null;
+  for (const f of findings) if (worst === null || order(f, worst) < 0) worst = f;
+  return worst;
+}
+/** One finding for each other check that speaks against the item: the same limit under two bases is said once, by the stricter. */
+function othersOf(findings: readonly Finding[], lead: Finding | null): readonly Finding[] {
+  const against = findings.filter((f) => f.decision !== "KEEP" && f.check !== lead?.check);
+  if (against.length < 2) return against;
+  const told = new Set<string>();
+  return against.sort(order).filter((f) => !told.has(f.check) && told.add(f.check));
 }
 /** No verdict, for a reason that lies outside the item. */
 export function unjudged(why: string): ItemVerdict {

@@ -2,7 +2,10 @@ import { field, type FieldId } from "../columns";
 import type { Exact } from "../numbers/exact";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
-import type { Besides } from "./besides";
+import { readLength } from "../reading/length";
+import { missing } from "../reading/read";
+import { Size } from "../reading/size";
+import { type Besides, NOTHING_BESIDES } from "./besides";
 import type { Headings } from "./match-headings";
 import { rowUnitOf } from "./merge-columns";
 
@@ -13,6 +16,8 @@ export interface Cells {
   unit(id: FieldId): Unit | null;
   /** What the person calls the column. */
   heading(id: FieldId): string;
+  /** The cell as a size, where readings are remembered: bare numbers in the column's unit, or in the unit given. */
+  size?(id: FieldId, zero: boolean, unit?: Unit): Size;
   /** Part that the section columns stand for, when the sheet names one. */
   readonly part?: string;
   /** What else stands in the row; nothing when left out. */
@@ -47,11 +52,94 @@ const ZERO_IS_A_SIZE: ReadonlySet<FieldId> = new Set<FieldId>(["clearance", "nic
  * and then no 0 of the row is trusted as a count, an angle or a clearance.
  */
 function zerosAreBlank(values: ReadonlyMap<FieldId, CellValue>): boolean {
-  for (const [id, cell] of values) {
-    if (cell !== 0) continue;
-    const { type } = field(id);
-    if (type === "count" || type === "angle" || ZERO_IS_A_SIZE.has(id)) continue;
-    return true;
-  }
+  for (const [id, cell] of values) if (cell === 0 && !zeroCanStand(id)) return true;
   return false;
+}
+function zeroCanStand(id: FieldId): boolean {
+  const { type } = field(id);
+  return type === "count" || type === "angle" || ZERO_IS_A_SIZE.has(id);
+}
+/** What the cells of a log are read by: its fields with the units and names of their headings. */
+export interface LogColumns {
+  readonly fields: readonly FieldId[];
+  readonly units: ReadonlyMap<FieldId, Unit>;
+  readonly names: ReadonlyMap<FieldId, string>;
+  /** Part that the section columns stand for. */
+  readonly part?: string | undefined;
+}
+/** Sizes remembered for a column in one unit; beyond it they are read again. */
+const KEPT = 20_000;
+const NO_SIZE = new Size(missing());
+/**
+ * One row of a log after the other. Each cell becomes a size once and is remembered by what stands in it, so that the same
+ * cell in another row, or another check of this row, takes the reading from here.
+ */
+export class Row implements Cells {
+  /** Cells by slot: the place of their field among the log's fields. */
+  readonly values: CellValue[];
+  besides: Besides = NOTHING_BESIDES;
+  readonly part?: string;
+  private readonly columns: LogColumns;
+  private readonly slots: ReadonlyMap<FieldId, number>;
+  /** Slots in which no 0 can stand, and slots whose 0 is blank then. */
+  private readonly noZero: readonly number[];
+  private readonly sizes: (Map<CellValue, Size> | undefined)[] = [];
+  private rowUnit: Unit | null = null;
+  private unitCell: CellValue;
+  constructor(columns: LogColumns) {
+    this.columns = columns;
+    this.slots = new Map(columns.fields.map((id, slot) => [id, slot]));
+    this.values = columns.fields.map(() => null);
+    this.noZero = columns.fields.flatMap((id, slot) => (zeroCanStand(id) ? [] : [slot]));
+    if (columns.part !== undefined) this.part = columns.part;
+  }
+  /** To be called when `values` hold another row. */
+  filled(besides: Besides): void {
+    this.besides = besides;
+    const { values } = this;
+    const unitCell = this.value("unit");
+    if (unitCell !== this.unitCell) {
+      this.unitCell = unitCell;
+      this.rowUnit = rowUnitOf(unitCell);
+    }
+    for (const slot of this.noZero) {
+      if (values[slot] !== 0) continue;
+      values.forEach((cell, at) => {
+        if (cell === 0) values[at] = null;
+      });
+      return;
+    }
+  }
+  /** Puts a value in the place of a field of the log. */
+  set(id: FieldId, cell: CellValue): void {
+    const slot = this.slots.get(id);
+    if (slot !== undefined) this.values[slot] = cell;
+  }
+  slot(id: FieldId): number | undefined {
+    return this.slots.get(id);
+  }
+  value(id: FieldId): CellValue {
+    const slot = this.slots.get(id);
+    return slot === undefined ? undefined : this.values[slot];
+  }
+  unit(id: FieldId): Unit | null {
+    return this.columns.units.get(id) ?? this.rowUnit;
+  }
+  heading(id: FieldId): string {
+    return this.columns.names.get(id) ?? field(id).heading;
+  }
+  size(id: FieldId, zero: boolean, unit: Unit | null = this.unit(id)): Size {
+    const slot = this.slots.get(id);
+    const cell = slot === undefined ? undefined : this.values[slot];
+    if (slot === undefined || cell === undefined || cell === null || cell === "") return NO_SIZE;
+    if (typeof cell === "object") return new Size(readLength(cell, { assume: unit, zero }));
+    const at = slot * 6 + (unit === null ? 0 : unit === "in" ? 2 : 4) + (zero ? 1 : 0);
+    const kept = (this.sizes[at] ??= new Map<CellValue, Size>());
+    let size = kept.get(cell);
+    if (size === undefined) {
+      if (kept.size >= KEPT) kept.clear();
+      kept.set(cell, (size = new Size(readLength(cell, { assume: unit, zero }))));
+    }
+    return size;
+  }
 }

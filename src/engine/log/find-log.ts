@@ -6,8 +6,9 @@ import type { CellValue } from "../reading/cell-value";
 import { readText } from "../reading/text";
 import { askingColumns, type Besides } from "./besides";
 import { type Grid, isBlank } from "./grid";
-import { type HeadingOptions, type Headings, matchHeadings, unitOfHeading } from "./match-headings";
-import { besidesOf, rowCells, withUnit } from "./merge-columns";
+import { type HeadingOptions, type Headings, matchHeadings } from "./match-headings";
+import { besidesOf, rowCells } from "./merge-columns";
+import { RowSorter } from "./row-sorter";
 import type { Language } from "./vocabulary";
 
 export interface FoundLog {
@@ -118,26 +119,17 @@ export interface Rows {
   readonly items: readonly ItemRow[];
   readonly passedOver: readonly { readonly row: number; readonly why: string }[];
 }
-const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
 /** The rows under the headings, each an item or passed over for a reason that is said. */
 export function itemRows(grid: Grid, found: FoundLog): Rows {
   const lines: { row: number; line: readonly CellValue[] }[] = [];
   const passedOver: { row: number; why: string }[] = [];
-  let units: ReadonlyMap<number, Unit> = new Map();
-  const headingLines = grid.slice(found.headingRow, found.headingRow + found.headingRows);
-  for (let row = found.headingRow + found.headingRows; row < grid.length; row += 1) {
+  const under = found.headingRow + found.headingRows;
+  const sorter = new RowSorter(found.headings, grid.slice(found.headingRow, under));
+  for (let row = under; row < grid.length; row += 1) {
     const line = grid[row] ?? [];
-    const filled = line.filter((cell) => !isBlank(cell));
-    if (filled.length === 0) continue;
-    const again = repeatsHeading(line, headingLines);
-    if (again) units = otherUnits(line, found.headings);
-    const why = again ? "the headings again" : notAnItem(line, filled, found);
-    if (why !== null) passedOver.push({ row, why });
-    else
-      lines.push({
-        row,
-        line: units.size === 0 ? line : line.map((cell, column) => (units.has(column) ? withUnit(cell, units.get(column) ?? "") : cell)),
-      });
+    const why = sorter.passedOver(line);
+    if (why === null) lines.push({ row, line: sorter.own(line) });
+    else if (why !== "") passedOver.push({ row, why });
   }
   const asked = askingColumns(
     lines.map(({ line }) => line),
@@ -148,34 +140,4 @@ export function itemRows(grid: Grid, found: FoundLog): Rows {
     return { row, cells, besides: besidesOf(line, found.headings, cells, asked) };
   });
   return { items, passedOver };
-}
-/** Headings that stand again and name another unit hold for the rows under them. */
-function otherUnits(line: readonly CellValue[], headings: Headings): ReadonlyMap<number, Unit> {
-  return new Map(
-    headings.matches.flatMap(({ column, unit }) => {
-      const named = unitOfHeading(readText(line[column]));
-      return named === null || named === unit ? [] : [[column, named] as const];
-    }),
-  );
-}
-/** A heading row that stands again further down, such as at the top of a printed page. */
-function repeatsHeading(line: readonly CellValue[], headingLines: Grid): boolean {
-  const filled = line.flatMap((cell, column) => (isBlank(cell) ? [] : [column]));
-  return headingLines.some((heading) => {
-    const same = filled.filter(
-      (column) => readText(heading[column]) !== "" && readText(heading[column]).toLowerCase() === readText(line[column]).toLowerCase(),
-    ).length;
-    return same >= 2 && same * 2 >= filled.length;
-  });
-}
-function notAnItem(line: readonly CellValue[], filled: readonly CellValue[], found: FoundLog): string | null {
-  const first = readText(filled[0]);
-  if (TOTAL.test(first)) return `"${first}" is a total, not an item`;
-  const idColumn = found.headings.columns.get("id");
-  const id = idColumn === undefined ? "" : readText(line[idColumn]);
-  const gearColumn = found.headings.columns.get("gear");
-  const gear = gearColumn === undefined ? "" : readText(line[gearColumn]);
-  if (filled.length === 1 && !(id !== "" && /\d/.test(id) && !/\s/.test(id)) && !(gear !== "" && matchKind(gear).ok))
-    return `"${first}" stands alone, a title or a note`;
-  return null;
 }

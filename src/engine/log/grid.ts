@@ -8,7 +8,14 @@ const isCell = (value: unknown): value is CellValue =>
   typeof value === "string" ||
   typeof value === "boolean" ||
   (typeof value === "object" && "serial" in value && typeof value.serial === "number");
-const isGrid = (value: unknown): value is Grid => Array.isArray(value) && value.every((row) => Array.isArray(row) && row.every(isCell));
+function isGrid(value: unknown): value is Grid {
+  return Array.isArray(value) && value.every(isLine);
+}
+function isLine(line: unknown): boolean {
+  if (!Array.isArray(line)) return false;
+  for (const cell of line as readonly unknown[]) if (typeof cell !== "string" && typeof cell !== "number" && !isCell(cell)) return false;
+  return true;
+}
 export type Grid = readonly (readonly CellValue[])[];
 /** Checks that a grid is made of cells; anything else is a fault of the caller. */
 export function asGrid(value: unknown): Grid {

@@ -54,6 +54,16 @@ function planOf(headings: Headings): Plan {
   if (!plan) plans.set(headings, (plan = planFor(headings)));
   return plan;
 }
+/** How each field's cell is read where no two columns say the same thing and none is older; null where cells have to be merged. */
+export function plainReaders(headings: Headings): Plan["mains"] | null {
+  const { mains, seen, texts, families, earlier } = planOf(headings);
+  return headings.bareUnit === null && seen.length + texts.length + families.length + earlier.length === 0 ? mains : null;
+}
+/** Whether a result says of the item what another column says: a tag, a crack. */
+export function passesOn(result: CellValue): boolean {
+  const said = typeof result === "string" && result !== "" ? readResult(result)?.said : undefined;
+  return said === "tagged" || said === "cracked";
+}
 /** Of rows in which a reading cannot be read beside one of the same thing that can. */
 const unreadOf = new WeakMap<ReadonlyMap<FieldId, CellValue>, readonly UnreadCell[]>();
 export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, CellValue> {

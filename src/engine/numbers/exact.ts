@@ -20,9 +20,7 @@ export class Exact {
   /** One whole number over another, which is more than 0. */
   static of(n: number, d = 1): Exact {
     if (d === 0) throw new Error("Division by zero");
-    return safe(n) && safe(d) && Number.isInteger(n) && Number.isInteger(d)
-      ? new Exact(d < 0 ? -n : n, Math.abs(d), null)
-      : exact(String(n)).div(exact(String(d)));
+    return Number.isSafeInteger(n) && Number.isSafeInteger(d) && d > 0 ? new Exact(n, d, null) : exact(String(n)).div(exact(String(d)));
   }
   static big(n: bigint, d: bigint): Exact {
     if (d === 0n) throw new Error("Division by zero");
@@ -73,6 +71,15 @@ export class Exact {
     const left = a * e;
     const right = c * b;
     return left < right ? -1 : left > right ? 1 : 0;
+  }
+  /** Its share of another number, rounded once. */
+  over(other: Exact): number {
+    if (this.wide === null && other.wide === null) {
+      const n = this.n * other.d;
+      const d = this.d * other.n;
+      if (safe(n) && safe(d)) return n / d;
+    }
+    return this.div(other).valueOf();
   }
   equals(value: Operand): boolean {
     return this.compare(value) === 0;
@@ -181,13 +188,25 @@ export function exact(literal: string | number): Exact {
 export const ZERO = exact(0);
 /** What a subtraction leaves over in binary; no gauge reads a billionth. */
 const DUST = 1e-9;
+/** Whole numbers, and the decimals that gauges read to. */
+const PARTS = [1, 10_000, 1_000_000] as const;
 /**
  * Exact value of a number that came out of a cell. A spreadsheet shows and compares 15 significant digits,
  * so 2.1 means 21/10 and 0.1+0.2 means 3/10.
  */
 export function fromCell(value: number): Exact {
   if (Math.abs(value) < DUST) return ZERO;
-  return Number.isSafeInteger(value) && Math.abs(value) < 1e15 ? Exact.of(value) : exact(String(Number(value.toPrecision(15))));
+  // A number that is a count of such parts is shown by the spreadsheet with just these decimals.
+  for (const parts of PARTS) {
+    const counted = Math.round(value * parts);
+    if (counted / parts === value && Math.abs(counted) < 1e14) return Exact.of(counted, parts);
+  }
+  return exact(String(Number(value.toPrecision(15))));
+}
+/** A number as the spreadsheet shows it, by 15 significant digits. */
+export function shown(value: number): string {
+  const counted = Math.round(value * 1_000_000);
+  return counted / 1_000_000 === value && Math.abs(counted) < 1e14 ? String(value) : String(Number(value.toPrecision(15)));
 }
 export function toNumber(value: Exact): number {
   return value.valueOf();

@@ -1,6 +1,6 @@
 /** What a person typed into a cell becomes a reading, or a reason why not. The only place that reads cells. */
 import { showDate } from "../numbers/calendar";
-import { exact, type Exact, fromCell } from "../numbers/exact";
+import { exact, type Exact, fromCell, shown } from "../numbers/exact";
 import { namedUnit, type Unit } from "../numbers/lengths";
 import type { CellValue } from "./cell-value";
 import { type Figure, readFigure } from "./number";
@@ -55,14 +55,13 @@ export function readLength(cell: CellValue, options: LengthOptions): Read<Length
 function lengthOfNumber(cell: number, options: LengthOptions): Read<Length> {
   if (!Number.isFinite(cell)) return refused(String(cell), "it is not a number");
   if (cell === 0 && options.zero !== true) return missing();
-  const text = String(Number(cell.toPrecision(15)));
-  if (cell < 0) return refused(text, "a size cannot be negative");
-  if (isDaySerial(cell)) return refused(text, becameDate(cell));
-  if (options.assume === null) return refused(text, NO_UNIT);
-  const size = fromCell(cell).mul(options.times ?? 1);
+  if (cell < 0) return refused(shown(cell), "a size cannot be negative");
+  if (isDaySerial(cell)) return refused(shown(cell), becameDate(cell));
+  if (options.assume === null) return refused(shown(cell), NO_UNIT);
+  const size = options.times === undefined ? fromCell(cell) : fromCell(cell).mul(options.times);
   // Too small to be shown, so no gauge read it.
-  if (size.equals(0) && options.zero !== true) return missing(text);
-  return { kind: "value", value: { size, unit: options.assume }, text };
+  if (size.equals(0) && options.zero !== true) return missing(shown(cell));
+  return { kind: "value", value: { size, unit: options.assume }, text: shown(cell) };
 }
 function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
   const text = tidy(cell);

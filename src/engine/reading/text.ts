@@ -32,8 +32,11 @@ const VULGAR: Record<string, string> = {
   "⅝": "5/8",
   "⅞": "7/8",
 };
+/** Letters, digits and signs of ASCII with single spaces between them: nothing of it is spelled otherwise. */
+const PLAIN = /^[!-~]+(?: [!-~]+)*$/;
 /** One spelling for spaces, digits, fractions, dashes and quotes. */
 export function tidy(text: string): string {
+  if (PLAIN.test(text)) return text;
   return (
     text
       .replace(/[¼½¾⅐-⅞]/g, (sign) => ` ${VULGAR[sign] ?? sign}`)

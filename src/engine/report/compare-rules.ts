@@ -3,9 +3,9 @@ import type { Finding } from "../check/finding";
 import { sentenceOf } from "../check/sentences";
 import type { FieldId } from "../columns";
 import { type Decision, outOfUse, rank, worstOf } from "../decision";
-import { judgeItem } from "../item/judge-item";
+import { LogJudge } from "../item/judge";
 import type { ItemVerdict } from "../item/verdict";
-import { type Cells, cellsOf } from "../log/cells";
+import { type Cells, cellsOf, type LogColumns } from "../log/cells";
 import type { HeadingMatch } from "../log/match-headings";
 import type { Unit } from "../numbers/lengths";
 import { BASIS_IDS, type BasisId } from "../rules/rule-sets";
@@ -70,18 +70,25 @@ export function compareBases(
   headings: readonly HeadingMatch[],
   asOf: number,
 ): Comparison {
-  const cells = cellsOfItem(item, headings);
-  const alone = BASIS_IDS.map((basis) => ({ basis, verdict: judgeItem(item.cells.get("gear"), cells, { basis: [basis], asOf }) }));
+  const columns: LogColumns = { ...headingsOf(headings), fields: [...item.cells.keys()] };
+  const alone = BASIS_IDS.map((basis) => ({
+    basis,
+    verdict: new LogJudge(columns, { basis: [basis], asOf }).judgeCells(item.cells, item.besides),
+  }));
   const always = heldAlways(
     item,
     alone.map(({ verdict }) => verdict),
   );
   return { always, sets: alone.map(({ basis, verdict }) => compared(basis, verdict, always)) };
 }
+function headingsOf(headings: readonly HeadingMatch[]): Pick<LogColumns, "units" | "names"> {
+  const read = headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
+  return {
+    units: new Map<FieldId, Unit>(read.flatMap((h) => (h.unit === null ? [] : [[h.field, h.unit] as const]))),
+    names: new Map(read.map((h) => [h.field, h.heading])),
+  };
+}
 /** The cells of an item as its log's headings read them. */
 export function cellsOfItem(item: Pick<ItemResult, "cells" | "besides">, headings: readonly HeadingMatch[]): Cells {
-  const read = headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
-  const units = new Map<FieldId, Unit>(read.flatMap((h) => (h.unit === null ? [] : [[h.field, h.unit] as const])));
-  const names = new Map(read.map((h) => [h.field, h.heading]));
-  return cellsOf(item.cells, { units, names }, undefined, item.besides);
+  return cellsOf(item.cells, headingsOf(headings), undefined, item.besides);
 }

@@ -50,7 +50,7 @@ export function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation:
     unit,
     show: lengthShow(unit),
     of: check.over === true ? "the rope" : field(check.size).heading.toLowerCase(),
-    measured: typed(measured),
+    measured: { typed: typed(measured) },
     original: null,
     ...blurOf(situation, unit, 1),
   };
@@ -130,7 +130,7 @@ export function enough(check: Check & { kind: "enough" }, cells: Cells, situatio
       comesOut: "smaller",
       unit,
       show,
-      measured,
+      measured: { typed: measured },
       original: null,
       ...(unit === null ? { blur: ZERO, gauge: "" } : blurOf(situation, unit, 1)),
     };

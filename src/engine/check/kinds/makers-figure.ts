@@ -25,14 +25,14 @@ export function makersFigure(check: Check & { kind: "maker" }, cells: Cells, sit
     comesOut: check.comesOut,
     unit,
     show: lengthShow(unit),
-    measured: typed(measured),
+    measured: { typed: typed(measured) },
     original: null,
     ...blurOf(situation, unit, 1),
   };
   const criteria = criteriaFor(check, situation, "high", false);
   if (criteria.length === 0)
     return {
-      findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured: met.measured })],
+      findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured: met.measured.typed })],
       notes: [],
     };
   const rule = `the maker's ${showLength(most, unit)}`;

@@ -14,7 +14,7 @@ import { judge } from "../compare";
 import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
 import { against } from "../meet-limits";
-import { blurOf, changeOf, inUnit, length, lengthShow, missingFinding, readPair, refusedFinding, typed } from "../read-sizes";
+import { blurOf, changeOf, inUnit, isFinding, length, lengthShow, missingFinding, readPair, refusedFinding, typed } from "../read-sizes";
 
 /** The wear check of a part, else the one whose limits hold at parts without their own. A hook's load pin is told at its body and is no measure of the body. */
 export function lossAt(kind: GearKind, part: string | null): (Check & { kind: "loss" }) | undefined {
@@ -97,20 +97,20 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   const pair = readPair({ ...check, part: section.part }, cells, section.original, section.measured, true);
   if (pair === null) return NOTHING;
   if ("inTheWay" in pair) return { findings: pair.inTheWay, notes: [] };
-  const unit = pair.original.unit;
-  const change = changeOf(check, cells, pair.original, pair.measured, pair.texts, "loss", section.measured);
-  if (!("used" in change)) return { findings: [change], notes: [] };
-  const used = change.used.add(inUnit(depth.value, unit));
-  const left = pair.original.size.sub(used);
+  const { unit, size: base } = pair.was;
+  const worn = changeOf(check, cells, pair, "loss", section.measured, []);
+  if (isFinding(worn)) return { findings: [worn], notes: [] };
+  const used = worn.add(inUnit(depth.value, unit));
+  const left = base.sub(used);
   const leaves = judge(left, ZERO, "above").beyond ? showLength(left, unit) : "nothing";
   const figure: Figure = {
     used,
-    base: pair.original.size,
+    base,
     comesOut: "smaller",
     unit,
     show: lengthShow(unit),
-    measured: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`,
-    original: pair.texts[0],
+    measured: { typed: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}` },
+    original: pair.original,
     ...blurOf(situation, unit, 2),
   };
   const criteria = [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)];

@@ -70,7 +70,7 @@ export function category(check: CategoryCheck, cells: Cells, situation: Situatio
     comesOut: "larger",
     unit: null,
     show,
-    measured: show(count.value),
+    measured: { typed: show(count.value) },
     original: null,
     blur: ZERO,
     gauge: "",
@@ -79,7 +79,7 @@ export function category(check: CategoryCheck, cells: Cells, situation: Situatio
   const criteria = criteriaFor(check, situation, "high", false);
   if (least === null || criteria.length === 0)
     return {
-      findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured: figure.measured })],
+      findings: [finding("no limit", "NO VERDICT", check, { because: NO_LIMIT, type: CHOOSE_BASIS, measured: figure.measured.typed })],
       notes: [],
     };
   const findings = criteria.map((criterion) => {

@@ -33,9 +33,16 @@ function singleFigure(
   const common = { base: null, comesOut: "larger", original: null } as const;
   if (kind === "gap") {
     const { size, unit } = read.value as Length;
-    return { ...common, used: size, unit, show: lengthShow(unit), measured: showLength(size, unit), ...blurOf(situation, unit, 1) };
+    return {
+      ...common,
+      used: size,
+      unit,
+      show: lengthShow(unit),
+      measured: { typed: showLength(size, unit) },
+      ...blurOf(situation, unit, 1),
+    };
   }
   const used = read.value as Exact;
   const show = (value: Exact): string => (kind === "angle" ? `${showDecimal(value, 2)} degrees` : showDecimal(value, 0));
-  return { ...common, used, unit: null, show, measured: show(used), blur: ZERO, gauge: "" };
+  return { ...common, used, unit: null, show, measured: { typed: show(used) }, blur: ZERO, gauge: "" };
 }

@@ -1,0 +1,159 @@
+/**
+ * The judge of a log, made once for its columns and rules: worksheet cell, pane and file all judge their rows through it. What
+ * depends on headings, rule sets and gear kind is prepared once; a row is then read cell by cell, each once.
+ */
+import { type Finding, ofItem } from "../check/finding";
+import type { Situation } from "../check/in-force";
+import type { FieldId } from "../columns";
+import { GEAR } from "../gear/index";
+import type { GearKind } from "../gear/kind";
+import { type Besides, NOTHING_BESIDES } from "../log/besides";
+import { type LogColumns, Row } from "../log/cells";
+import { matchKind } from "../names/gear-name";
+import type { CellValue } from "../reading/cell-value";
+import { readDate } from "../reading/date";
+import { readText } from "../reading/text";
+import { inForce } from "../rules/rule-sets";
+import { type Judging, KindJudge } from "./kind-judge";
+import { wordFindings } from "./remarks";
+import { tagState, type TagState } from "./tag";
+import { UNKNOWN, type UnreadColumn, unreadColumns, unreadDamage } from "./unread-damage";
+import { JudgedItem } from "./verdict";
+import { dateFinding, overloadFinding } from "./whole-item";
+
+export type { Judging } from "./kind-judge";
+/** Gear names and words that are remembered; beyond it they are read again. */
+const KEPT = 5000;
+const NO_TAG: TagState = { out: false, note: null };
+const isBlank = (cell: CellValue): boolean => cell === undefined || cell === null || cell === "";
+
+export class LogJudge {
+  /** The fields of the log, in the order of the cells that `judge` takes. */
+  readonly fields: readonly FieldId[];
+  private readonly row: Row;
+  private readonly judging: Judging;
+  private readonly kinds = new Map<GearKind, KindJudge>();
+  private readonly byGear = new Map<CellValue, KindJudge | null>();
+  private readonly words = new Map<CellValue, readonly Finding[]>();
+  private readonly at: Readonly<Record<"gear" | "tagged" | "inspected" | "overload" | "result" | "remarks", number | undefined>>;
+  private unknown: readonly UnreadColumn[] | null = null;
+  constructor(columns: LogColumns, judging: Judging) {
+    this.fields = withFilled(columns.fields);
+    this.row = new Row({ ...columns, fields: this.fields });
+    this.judging = judging;
+    const at = (id: FieldId): number | undefined => this.row.slot(id);
+    this.at = {
+      gear: at("gear"),
+      tagged: at("tagged"),
+      inspected: at("inspected"),
+      overload: at("overload"),
+      result: at("result"),
+      remarks: at("remarks"),
+    };
+  }
+  /** The cells of the next row, one for each of `fields`: to be filled before `judge` is called. */
+  get cells(): CellValue[] {
+    return this.row.values;
+  }
+  /** Judges one item whose cells stand in a map. `overload` is the day on which its assembly was found overloaded. */
+  judgeCells(cells: ReadonlyMap<FieldId, CellValue>, besides: Besides = NOTHING_BESIDES, overload: number | null = null): JudgedItem {
+    const { values } = this.row;
+    this.fields.forEach((id, slot) => {
+      values[slot] = cells.get(id);
+    });
+    return this.judge(besides, overload);
+  }
+  /** Judges the item whose cells stand in `cells`. */
+  judge(besides: Besides, overload: number | null = null): JudgedItem {
+    const { row, judging, at } = this;
+    row.filled(besides);
+    const { asOf } = judging;
+    const tag = this.isBlankAt(at.tagged) ? NO_TAG : tagState(row, asOf);
+    const tagFinding = tag.out
+      ? ofItem("tag", "REMOVE", "tag out", { label: tag.label, because: tag.because, ...(tag.type !== null && { type: tag.type }) })
+      : null;
+    const kind = this.kindOf(at.gear === undefined ? undefined : row.values[at.gear]);
+    const findings: Finding[] = [];
+    if (kind === null) return this.judgeUnknown(findings, tagFinding, tag);
+    const outcome = kind.judge(findings, tagFinding);
+    if (overload !== null || !this.isBlankAt(at.overload)) add(findings, overloadFinding(row, asOf, overload));
+    const dateNote = this.isBlankAt(at.inspected) ? null : this.dateNote(findings);
+    add(findings, kind.rules);
+    if (besides !== NOTHING_BESIDES || !this.isBlankAt(at.result) || !this.isBlankAt(at.remarks)) findings.push(...this.wordsOf(besides));
+    for (const found of kind.houseRules) findings.push(found);
+    const tagNote = tag.out ? null : tag.note;
+    const notes = dateNote === null && tagNote === null ? outcome.notes : [...outcome.notes, dateNote, tagNote].filter((n) => n !== null);
+    return new JudgedItem(findings, {
+      kind: kind.kind,
+      tagged: tag.out,
+      needed: outcome.needed,
+      notes,
+      comesOut: outcome.comesOut,
+      gauged: outcome.gauged,
+    });
+  }
+  private isBlankAt(slot: number | undefined): boolean {
+    return slot === undefined || isBlank(this.row.values[slot]);
+  }
+  private kindOf(gear: CellValue): KindJudge | null {
+    let kind = this.byGear.get(gear);
+    if (kind !== undefined) return kind;
+    const match = matchKind(readText(gear));
+    kind = match.ok ? this.judgeOf(match.kind) : null;
+    if (this.byGear.size >= KEPT) this.byGear.clear();
+    if (typeof gear !== "object") this.byGear.set(gear, kind);
+    return kind;
+  }
+  private judgeOf(kind: GearKind): KindJudge {
+    let judge = this.kinds.get(kind);
+    if (!judge) this.kinds.set(kind, (judge = new KindJudge(kind, this.row, this.judging)));
+    return judge;
+  }
+  /** Gear that is not in the catalogue: no column is read, and each tells what it shows. */
+  private judgeUnknown(findings: Finding[], tagFinding: Finding | null, tag: TagState): JudgedItem {
+    const { row, judging } = this;
+    const gear = readText(row.value("gear"));
+    const match = matchKind(gear);
+    findings.push(ofItem("gear", "NO VERDICT", "gear", { typed: gear, because: match.ok ? "" : match.why }));
+    add(findings, tagFinding);
+    const situation: Situation = { kind: UNKNOWN, bases: inForce(judging.basis), gauge: null, variant: null };
+    const shown: Finding[] = [];
+    unreadDamage((this.unknown ??= unreadColumns(situation, row)), shown);
+    for (const found of shown) findings.push({ ...found, decision: "NO VERDICT" });
+    return new JudgedItem(findings, { kind: null, tagged: tag.out, needed: [], notes: [], comesOut: null, gauged: true });
+  }
+  /** Adds what is wrong with the date of the inspection; a date that cannot be read is a note. */
+  private dateNote(findings: Finding[]): string | null {
+    const { row, judging, at } = this;
+    const cell = at.inspected === undefined ? undefined : row.values[at.inspected];
+    if (isPlainDay(typeof cell === "object" && cell !== null ? cell.serial : cell, judging.asOf)) return null;
+    add(findings, dateFinding(row, judging.asOf));
+    const inspected = readDate(cell);
+    return inspected.kind === "refused"
+      ? `The date "${inspected.text}" in "${row.heading("inspected")}" cannot be used: ${inspected.why}`
+      : null;
+  }
+  /** What the log's own words say; remembered by the remark where it stands alone. */
+  private wordsOf(besides: Besides): readonly Finding[] {
+    const { row, at } = this;
+    const remark = at.remarks === undefined ? undefined : row.values[at.remarks];
+    if (besides !== NOTHING_BESIDES || !this.isBlankAt(at.result) || typeof remark === "object") return wordFindings(row);
+    let found = this.words.get(remark);
+    if (found === undefined) {
+      if (this.words.size >= KEPT) this.words.clear();
+      this.words.set(remark, (found = wordFindings(row)));
+    }
+    return found;
+  }
+}
+const add = (findings: Finding[], found: Finding | null): void => {
+  if (found !== null) findings.push(found);
+};
+/** A day from 1905 on that is no year by mistake and not after the day of judging: nothing is wrong with it. */
+const isPlainDay = (serial: CellValue, asOf: number | null): boolean =>
+  typeof serial === "number" && serial >= 2101 && serial <= 2958465 && (asOf === null || Math.floor(serial) <= asOf);
+/** A log that names a table of as-new sizes has room for them, whether or not it has their columns. */
+function withFilled(fields: readonly FieldId[]): readonly FieldId[] {
+  if (!fields.includes("asNewFrom")) return fields;
+  return [...new Set([...fields, ...GEAR.flatMap((kind) => (kind.asNew ?? []).map(({ column }) => column))])];
+}
