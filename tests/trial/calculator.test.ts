@@ -3,6 +3,7 @@ import { Book } from "../../src/trial/book/book";
 import { type Sheet } from "../../src/trial/book/book";
 import { UniverCalculator } from "../../src/trial/calculation/calculator";
 import { type CalculatorOptions } from "../../src/trial/calculation/calculator";
+import { Host } from "../../src/trial/host/host";
 import { type BlankMode, type WorksheetFunction } from "../../src/trial/calculation/worksheet-functions";
 
 const open: UniverCalculator[] = [];
@@ -387,6 +388,48 @@ describe("a register as a table", () => {
     expect([shown(sheet, 4, 4), shown(sheet, 5, 4)]).toEqual(["KEEP", "KEEP"]);
   });
 
+  it("comes to the same in every row as the formula written out for that row", async () => {
+    const book = new Book();
+    const sheet = book.addSheet("Log");
+    fill(sheet, [["Id", "Now", "Own", "Share", "Place", "Above"]], 2, 1);
+    book.tables.push({
+      id: "1",
+      name: "T",
+      sheet,
+      box: { row: 2, column: 1, rows: 41, columns: 6 },
+      style: "",
+      showBanded: false,
+      filters: new Map(),
+    });
+    book.names.set("Most", "=Log!$C$43");
+    for (let row = 3; row < 43; row += 1) {
+      fill(sheet, [[`H-${String(row)}`, row * 2]], row, 1);
+      sheet.at(row, 3).formula = '=IF([@Now]>T[[#Headers],[Now]],"",T[@Id]&"/"&ROW()-ROW(T[[#Headers],[Id]]))';
+      sheet.at(row, 4).formula = "=T[@Now]/SUM(T[Now])*$C$44";
+      sheet.at(row, 5).formula = "=SUM(T[@[Now]:[Now]],$B$1)-Most";
+      sheet.at(row, 6).formula = `=C${String(row)}`;
+    }
+    sheet.at(43, 2).value = 100;
+    const calculating = calculator();
+    await calculating.recalculate(book);
+    const sum = Array.from({ length: 40 }, (_, at) => (at + 3) * 2).reduce((a, b) => a + b);
+    const check = (row: number): void => {
+      const now = sheet.cell(row, 2)!.value as number;
+      expect(shown(sheet, row, 3)).toBe(`H-${String(row)}/${String(row - 2)}`);
+      expect(shown(sheet, row, 4)).toBeCloseTo((now / (sum - 6 + (sheet.cell(3, 2)!.value as number))) * 100, 9);
+      expect(shown(sheet, row, 5)).toBe(now - 84);
+    };
+    for (let row = 3; row < 43; row += 1) check(row);
+    expect([shown(sheet, 4, 6), shown(sheet, 42, 6)]).toEqual([6, 82]);
+    // The row for which the formula was written out is gone; the others go on.
+    sheet.rows.get(3)!.delete(3);
+    sheet.at(3, 4).formula = "=1";
+    sheet.at(3, 2).value = 26;
+    await calculating.recalculate(book);
+    for (let row = 4; row < 43; row += 1) check(row);
+    expect(shown(sheet, 3, 4)).toBe(1);
+  });
+
   it("follows a formula that is changed, removed and put on another sheet", async () => {
     const { book, sheet } = register(3);
     const calc = calculator(functions);
@@ -478,6 +521,37 @@ describe("a register as a table", () => {
     // The verdict, the share used, and the three formulas that read the verdict or the measurement.
     expect(calc.last.formulas).toBe(5);
     expect(calc.last.milliseconds).toBeLessThan(1000);
+  });
+});
+
+describe("a calculation that does not end", () => {
+  it("is told in a sentence, and the next one begins afresh", async () => {
+    const book = new Book();
+    const sheet = book.addSheet("Log");
+    sheet.at(0, 0).formula = "=1+1";
+    const calculating = calculator({}, { patience: 50 });
+    await calculating.recalculate(book);
+    const { engine } = calculating as unknown as { engine: { calculate: { execute: () => Promise<void> } } };
+    engine.calculate.execute = () => new Promise(() => undefined);
+    sheet.at(0, 1).formula = "=A1+1";
+    await expect(calculating.recalculate(book)).rejects.toThrow(/^The formulas did not come to an end, .*\.$/);
+    await calculating.recalculate(book);
+    expect(shown(sheet, 0, 1)).toBe(3);
+  });
+
+  it("frees the add-in that waited for it", async () => {
+    const book = new Book();
+    book.addSheet("Log").at(0, 0).formula = "=1+1";
+    const host = new Host(book, { calculator: { recalculate: () => Promise.reject(new Error("The formulas did not come to an end.")) } });
+    const body = { AutoKeepReference: false, Actions: [], ObjectPaths: {} };
+    await host.type("Log", "B1", 1).catch(() => undefined);
+    (host as unknown as { state: { stale: boolean } }).state.stale = true;
+    expect(await host.answer(JSON.stringify(body))).toEqual({
+      ok: false,
+      code: "GeneralException",
+      message: "The formulas did not come to an end.",
+    });
+    expect((await host.answer(JSON.stringify(body))).ok).toBe(true);
   });
 });
 

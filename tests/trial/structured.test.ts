@@ -26,6 +26,7 @@ const inRegister = { sheet: "Register", row: 5, column: 6 };
 const beside = { sheet: "Register", row: 0, column: 0 };
 const elsewhere = { sheet: "Notes", row: 0, column: 0 };
 
+// What is not of the row itself stands still, so that one text serves every row of a column.
 describe("table references become addresses for the row of the formula", () => {
   const cases: [title: string, formula: string, place: typeof inRegister, written: string][] = [
     ["this row of one column", "=[@Id]", inRegister, "=B6"],
@@ -34,29 +35,29 @@ describe("table references become addresses for the row of the formula", () => {
     ["this row of a run of columns", "=Gear[@[Id]:[Next due]]", inRegister, "=B6:D6"],
     ["this row of all columns", "=Gear[@]", inRegister, "=B6:G6"],
     ["the long spelling of this row", "=Gear[[#This Row],[Next due]]", inRegister, "=D6"],
-    ["a whole column", "=COUNTA(Gear[Verdict])", beside, "=COUNTA(G5:G9)"],
-    ["a whole column from another sheet", "=COUNTA(Gear[Verdict])", elsewhere, "=COUNTA('Register'!G5:G9)"],
-    ["a column without the table's name, inside the table", "=SUM([Id])", inRegister, "=SUM(B5:B9)"],
-    ["a sheet name with an apostrophe", "=COUNTA(Places[Place])", elsewhere, "=COUNTA('Yard''s lists'!A2:A3)"],
-    ["one heading", "=Gear[[#Headers],[Id]]", elsewhere, "='Register'!B4"],
-    ["a run of headings", "=Gear[[#Headers],[Id]:[Verdict]]", inRegister, "=B4:G4"],
-    ["all headings", "=Gear[#Headers]", inRegister, "=B4:G4"],
-    ["headings and data of a column", "=Gear[[#Headers],[#Data],[Id]]", beside, "=B4:B9"],
-    ["everything", "=ROWS(Gear[#All])", beside, "=ROWS(B4:G9)"],
-    ["the data by name alone", "=ROWS(Gear)", beside, "=ROWS(B5:G9)"],
-    ["the data with empty brackets", "=ROWS(Gear[])", beside, "=ROWS(B5:G9)"],
+    ["a whole column", "=COUNTA(Gear[Verdict])", beside, "=COUNTA($G$5:$G$9)"],
+    ["a whole column from another sheet", "=COUNTA(Gear[Verdict])", elsewhere, "=COUNTA('Register'!$G$5:$G$9)"],
+    ["a column without the table's name, inside the table", "=SUM([Id])", inRegister, "=SUM($B$5:$B$9)"],
+    ["a sheet name with an apostrophe", "=COUNTA(Places[Place])", elsewhere, "=COUNTA('Yard''s lists'!$A$2:$A$3)"],
+    ["one heading", "=Gear[[#Headers],[Id]]", elsewhere, "='Register'!$B$4"],
+    ["a run of headings", "=Gear[[#Headers],[Id]:[Verdict]]", inRegister, "=$B$4:$G$4"],
+    ["all headings", "=Gear[#Headers]", inRegister, "=$B$4:$G$4"],
+    ["headings and data of a column", "=Gear[[#Headers],[#Data],[Id]]", beside, "=$B$4:$B$9"],
+    ["everything", "=ROWS(Gear[#All])", beside, "=ROWS($B$4:$G$9)"],
+    ["the data by name alone", "=ROWS(Gear)", beside, "=ROWS($B$5:$G$9)"],
+    ["the data with empty brackets", "=ROWS(Gear[])", beside, "=ROWS($B$5:$G$9)"],
     ["a run of columns written backwards", "=Gear[@[Next due]:[Id]]", inRegister, "=B6:D6"],
     ["escaped number sign and brackets", "=Gear[@[Lay '#1 '[mm']]]", inRegister, "=E6"],
-    ["escaped apostrophe", "=Gear[Maker''s mark]", beside, "=F5:F9"],
+    ["escaped apostrophe", "=Gear[Maker''s mark]", beside, "=$F$5:$F$9"],
     ["upper and lower case", "=gear[@[NEXT DUE]]", inRegister, "=D6"],
-    ["data above a total row", "=SUM(Loads[Load])", beside, "=SUM(A22:A23)"],
-    ["the total", "=Loads[[#Totals],[Load]]", beside, "=A24"],
-    ["a space after the comma", "=Gear[[#Headers], [Id]]", inRegister, "=B4"],
+    ["data above a total row", "=SUM(Loads[Load])", beside, "=SUM($A$22:$A$23)"],
+    ["the total", "=Loads[[#Totals],[Load]]", beside, "=$A$24"],
+    ["a space after the comma", "=Gear[[#Headers], [Id]]", inRegister, "=$B$4"],
     [
       "the register's own formula",
       "=GEAR.VERDICT(Gear[[#Headers],[Id]:[Maker''s mark]],IF(ISBLANK(Gear[@[Id]:[Maker''s mark]]),\"\",Gear[@[Id]:[Maker''s mark]]),$C$2)",
       inRegister,
-      '=GEAR.VERDICT(B4:F4,IF(ISBLANK(B6:F6),"",B6:F6),$C$2)',
+      '=GEAR.VERDICT($B$4:$F$4,IF(ISBLANK(B6:F6),"",B6:F6),$C$2)',
     ],
   ];
   it.each(cases)("%s", (_, formula, place, written) => {
@@ -97,7 +98,7 @@ describe("defined names are written out", () => {
     expect(writeOutReferences("=Twice^2", beside, around)).toBe("=(2*Notes!$B$2)^2");
   });
   it("a name for a table column", () => {
-    expect(writeOutReferences("=COUNTA(GearIds)", elsewhere, around)).toBe("=COUNTA('Register'!B5:B9)");
+    expect(writeOutReferences("=COUNTA(GearIds)", elsewhere, around)).toBe("=COUNTA('Register'!$B$5:$B$9)");
   });
 });
 

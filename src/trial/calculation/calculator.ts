@@ -4,10 +4,11 @@
  * difference is worked out again.
  */
 import type { Book, Box, Calculator, Cell, FormatRule, Sheet } from "../book/book";
+import { hasRelativeReference } from "../book/formula-text";
 import { type EngineCell, FormulaEngine, type PlacedResult, type Result, type Touched } from "./engine";
 import { JoinedRanges } from "./joined-ranges";
 import { FIRST_RULE_COLUMN, SheetRules } from "./rules";
-import { BrokenReference, type Surroundings, type TableShape, writeOutReferences } from "./structured";
+import { BrokenReference, type Place, type Surroundings, type TableShape, writeOutReferences } from "./structured";
 import {
   type BlankMode,
   type ParameterShapes,
@@ -27,6 +28,8 @@ export interface CalculatorOptions {
   readonly onRules?: (sheet: Sheet) => void;
   /** Serial day that TODAY() gives; the machine's local date when absent. */
   readonly today?: () => number;
+  /** Milliseconds without any result after which a calculation is given up. */
+  readonly patience?: number;
 }
 /** What the last pass did. */
 export interface PassFigures {
@@ -39,6 +42,8 @@ interface Written {
   readonly text: string;
   readonly version: number;
   readonly formula: string;
+  /** The row for which the formula is written; the cells below it in the table share it. */
+  readonly row: number;
   readonly broken?: Result;
 }
 interface Mirror {
@@ -68,6 +73,7 @@ export class UniverCalculator implements Calculator {
   private shape = "";
   private version = 0;
   private everything = true;
+  private readonly columns = new ColumnFormulas();
   private readonly mirrors = new Map<string, Mirror>();
   private readonly joined = new JoinedRanges();
   private queue: Promise<void> = Promise.resolve();
@@ -117,6 +123,7 @@ export class UniverCalculator implements Calculator {
     if (shape !== this.shape) {
       this.shape = shape;
       this.version += 1;
+      this.columns.forget(around);
     }
     const findings: Findings = { touched: [], known: [] };
     this.joined.begin();
@@ -124,13 +131,19 @@ export class UniverCalculator implements Calculator {
       this.compare(engine, sheet, around, findings);
       if (this.options.onRules) this.mirror(sheet).rules.compare(engine, sheet, around, this.version, findings.touched);
     }
-    const results = [...(await engine.run(findings.touched, this.everything))];
+    // What it holds after a failure is half worked out; the next pass begins afresh.
+    const run = (touched: readonly Touched[], everything: boolean): Promise<readonly PlacedResult[]> =>
+      engine.run(touched, everything).catch((failure: unknown) => {
+        this.dispose();
+        throw failure;
+      });
+    const results = [...(await run(findings.touched, this.everything))];
     this.everything = false;
     const inCells = (all: readonly PlacedResult[]): PlacedResult[] => all.filter((result) => result.column < FIRST_RULE_COLUMN);
     let changed = this.writeBack(book, findings.known, inCells(results));
     const moved = this.joined.moved(book);
     if (moved.length > 0) {
-      const again = await engine.run(moved, false);
+      const again = await run(moved, false);
       changed += this.writeBack(book, [], inCells(again));
       results.push(...again);
     }
@@ -151,7 +164,7 @@ export class UniverCalculator implements Calculator {
         ],
     );
     functions.push([todayFunction(() => this.today()), "TODAY"]);
-    this.engine = new FormulaEngine(book.sheets, functions);
+    this.engine = new FormulaEngine(book.sheets, functions, this.options.patience);
     this.book = book;
     this.sheets = sheets;
     this.everything = true;
@@ -214,7 +227,8 @@ export class UniverCalculator implements Calculator {
       if (this.book) this.joined.note(this.book, written.formula, sheet.name, { sheet: sheet.id, row, column });
       const known = written.broken ?? mirror.results.get(cell);
       if (known) findings.known.push({ ...known, sheet: sheet.id, row, column });
-      return written.broken ?? { formula: written.formula };
+      if (written.broken) return written.broken;
+      return row === written.row ? { formula: written.formula } : { formula: written.formula, down: row - written.row };
     }
     const spilled = mirror.spilled.get(cell);
     if (spilled) {
@@ -230,15 +244,21 @@ export class UniverCalculator implements Calculator {
     const text = cell.formula ?? "";
     const before = mirror.written.get(cell);
     if (before?.text === text && before.version === this.version) return before;
-    let written: Written;
-    try {
-      written = { text, version: this.version, formula: writeOutReferences(text, { sheet: sheet.name, row, column }, around) };
-    } catch (failure) {
-      if (!(failure instanceof BrokenReference)) throw failure;
-      written = { text, version: this.version, formula: "", broken: { value: null, error: failure.code, message: failure.message } };
-    }
+    const place = { sheet: sheet.name, row, column };
+    const written = this.columns.known(text, place) ?? this.writeOut(text, place, around);
+    this.columns.note(written, place);
     mirror.written.set(cell, written);
     return written;
+  }
+
+  private writeOut(text: string, place: Place, around: Surroundings): Written {
+    const { version } = this;
+    try {
+      return { text, version, row: place.row, formula: writeOutReferences(text, place, around) };
+    } catch (failure) {
+      if (!(failure instanceof BrokenReference)) throw failure;
+      return { text, version, row: place.row, formula: "", broken: { value: null, error: failure.code, message: failure.message } };
+    }
   }
 
   private mirror(sheet: Sheet): Mirror {
@@ -303,6 +323,55 @@ export class UniverCalculator implements Calculator {
     }
   }
 }
+/** Formulas of table columns that are the same text in every row: written out once, for the first of them. */
+class ColumnFormulas {
+  private tables: readonly TableShape[] = [];
+  private names: readonly string[] = [];
+  private readonly first = new Map<string, Written>();
+  private readonly movable = new Map<string, boolean>();
+
+  forget(around: Surroundings): void {
+    this.tables = around.tables;
+    this.names = [...around.names.keys()];
+    this.first.clear();
+    this.movable.clear();
+  }
+
+  known(text: string, place: Place): Written | undefined {
+    const key = this.key(text, place);
+    return key === null ? undefined : this.first.get(key);
+  }
+
+  note(written: Written, place: Place): void {
+    if (written.broken) return;
+    const key = this.key(written.text, place);
+    if (key !== null && !this.first.has(key)) this.first.set(key, written);
+  }
+
+  /** Null where the formula is not the same in each row of its table. */
+  private key(text: string, { sheet, row, column }: Place): string | null {
+    const table = this.tables.find(
+      ({ sheet: on, box, totals }) =>
+        on === sheet &&
+        row > box.row &&
+        row < box.row + box.rows - (totals ? 1 : 0) &&
+        column >= box.column &&
+        column < box.column + box.columns,
+    );
+    if (!table) return null;
+    const key = `${table.name} ${String(column)} ${text}`;
+    let movable = this.movable.get(key);
+    if (movable === undefined) {
+      const lower = text.toLowerCase();
+      const ofOthers = [...text.matchAll(/([\p{L}\p{N}_.\\]+)\[(?:@|\[\s*#this row)/giu)].some(
+        ([, name = ""]) => name.toLowerCase() !== table.name.toLowerCase(),
+      );
+      movable = !ofOthers && !hasRelativeReference(text) && !this.names.some((name) => lower.includes(name));
+      this.movable.set(key, movable);
+    }
+    return movable ? key : null;
+  }
+}
 /** Cells that a file says are filled by an array formula are results, not entries. */
 function rememberSpills(sheet: Sheet, spilled: Map<Cell, PlacedResult>): void {
   for (const [row, cells] of sheet.rows) {
@@ -348,7 +417,7 @@ function surroundings(book: Book, today: number): Surroundings {
 }
 function same(a: EngineCell | null | undefined, b: EngineCell | null | undefined): boolean {
   if (!a || !b) return !a && !b;
-  return a.formula === b.formula && a.value === b.value && a.error === b.error;
+  return a.formula === b.formula && a.down === b.down && a.value === b.value && a.error === b.error;
 }
 /** Writes a result into a cell; false when it was there already. */
 function assign(cell: Cell, result: Result): boolean {

@@ -24,6 +24,7 @@ import {
   type FunctionVariantType,
   ICalculateFormulaService,
   IDependencyManagerService,
+  IFormulaDependencyGenerator,
   IFormulaRuntimeService,
   IFunctionService,
   Interpreter,
@@ -49,14 +50,19 @@ export interface EngineCell {
   readonly value?: Scalar;
   readonly error?: string;
   readonly formula?: string;
+  /** How many rows and columns away from here the cell stands for which the formula is written; its relative addresses move with it. */
+  readonly down?: number;
+  readonly right?: number;
 }
 export interface Touched {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
 }
-/** Longest time a calculation may take before it is reported as stuck. */
+/** A calculation that comes to no result for so long is reported as stuck. */
 const PATIENCE = 120_000;
+const STUCK =
+  "The formulas did not come to an end, so their results are not shown. Undo the last change, or open the workbook again and take fewer rows at a time.";
 let engines = 0;
 /** Functions that hand a text on or look at it. The engine would make a date of a literal such as "3/4" before they see it. */
 const TEXT_KEEPERS = [
@@ -97,9 +103,17 @@ export class FormulaEngine {
   private readonly workbook: Workbook;
   /** Named apart from every other engine's workbook: parsed formulas are kept for all engines together, by this name. */
   private readonly unit = `calculation-${String((engines += 1))}`;
+  private readonly patience: number;
   private results: PlacedResult[] = [];
+  /** The formulas by sheet, row and column, as a calculation wants them. */
+  private readonly formulaData: Record<string, Record<number, Record<number, { f: string; x: number; y: number }>>> = {};
 
-  constructor(sheets: readonly { id: string; name: string }[], functions: readonly [new (name: string) => BaseFunction, string][]) {
+  constructor(
+    sheets: readonly { id: string; name: string }[],
+    functions: readonly [new (name: string) => BaseFunction, string][],
+    patience = PATIENCE,
+  ) {
+    this.patience = patience;
     withIteratorHelpers();
     this.univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
     this.univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...functions] });
@@ -123,6 +137,7 @@ export class FormulaEngine {
     }
     this.catchResults(injector.get(IFormulaRuntimeService));
     guard(injector.get(Interpreter));
+    withOffsets(injector.get(IFormulaDependencyGenerator));
     withoutColumnIndex();
   }
 
@@ -143,6 +158,9 @@ export class FormulaEngine {
     }
     if (cell === null) matrix.realDeleteValue(row, column);
     else matrix.setValue(row, column, engineCell(cell));
+    const rows = (this.formulaData[sheet] ??= {});
+    if (cell?.formula !== undefined) (rows[row] ??= {})[column] = { f: cell.formula, x: cell.right ?? 0, y: cell.down ?? 0 };
+    else Reflect.deleteProperty(rows[row] ?? {}, column);
     const config = worksheet.getConfig();
     config.rowCount = Math.max(config.rowCount, row + 20);
     config.columnCount = Math.max(config.columnCount, column + 5);
@@ -152,21 +170,23 @@ export class FormulaEngine {
   async run(touched: readonly Touched[], everything: boolean): Promise<readonly PlacedResult[]> {
     this.results = [];
     await new Promise<void>((resolve, reject) => {
-      const late = setTimeout(() => {
-        finish(new Error("The calculation did not come to an end."));
-      }, PATIENCE);
+      let reached = 0;
+      const late = setInterval(() => {
+        if (this.results.length === reached) finish(new Error(STUCK));
+        reached = this.results.length;
+      }, this.patience);
       const listening = this.calculate.executionCompleteListener$.subscribe(() => {
         finish();
       });
       function finish(failure?: Error): void {
-        clearTimeout(late);
+        clearInterval(late);
         listening.unsubscribe();
         if (failure) reject(failure);
         else resolve();
       }
       this.calculate
         .execute({
-          formulaData: this.formulas.getFormulaData(),
+          formulaData: { [this.unit]: this.formulaData },
           arrayFormulaCellData: this.formulas.getArrayFormulaCellData(),
           arrayFormulaRange: this.formulas.getArrayFormulaRange(),
           forceCalculate: everything,
@@ -254,6 +274,25 @@ function resultOf(object: BaseValueObject | null | undefined): Result {
   }
   if (object.isBoolean()) return { value: (object as unknown as BooleanValueObject).getValue() };
   return { value: object.getValue() };
+}
+/**
+ * The formulas of a column are one text, read once, and moved to each row. The engine does so for formulas of one family only,
+ * which stand or fall with their first cell; here each stands for itself.
+ */
+function withOffsets(generator: IFormulaDependencyGenerator): void {
+  interface Moved {
+    refOffsetX: number;
+    refOffsetY: number;
+  }
+  const inner = generator as unknown as { _createFDtree: (...given: unknown[]) => Moved };
+  const make = inner._createFDtree.bind(generator);
+  inner._createFDtree = (...given) => {
+    const tree = make(...given);
+    const { x = 0, y = 0 } = given[5] as { x?: number; y?: number };
+    tree.refOffsetX = x;
+    tree.refOffsetY = y;
+    return tree;
+  };
 }
 /** A built-in function that stumbles over its arguments shows #VALUE! in its cell instead of ending the calculation. */
 function guard(interpreter: Interpreter): void {

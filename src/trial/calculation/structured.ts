@@ -99,11 +99,12 @@ export function columnLetters(column: number): string {
   for (let left = column; left >= 0; left = Math.floor(left / 26) - 1) letters = String.fromCharCode(65 + (left % 26)) + letters;
   return letters;
 }
-/** Address of a box such as A1 or A1:C5, without its sheet. */
-export function boxAddress(box: Box): string {
-  const first = columnLetters(box.column) + String(box.row + 1);
+/** Address of a box such as A1, A1:C5 or $A$1:$C$5, without its sheet. */
+export function boxAddress(box: Box, fixed = false): string {
+  const mark = fixed ? "$" : "";
+  const first = `${mark}${columnLetters(box.column)}${mark}${String(box.row + 1)}`;
   if (box.rows === 1 && box.columns === 1) return first;
-  return `${first}:${columnLetters(box.column + box.columns - 1)}${String(box.row + box.rows)}`;
+  return `${first}:${mark}${columnLetters(box.column + box.columns - 1)}${mark}${String(box.row + box.rows)}`;
 }
 /** Sheet name as it stands before "!" in a formula. */
 export function quotedSheet(name: string): string {
@@ -177,7 +178,9 @@ function address(table: TableShape, brackets: string, place: Place): string {
   const rows = rowsOf(table, portion, place);
   const columns = columnsOf(table, portion);
   const box: Box = { row: rows.first, rows: rows.last - rows.first + 1, column: columns.first, columns: columns.last - columns.first + 1 };
-  return table.sheet === place.sheet ? boxAddress(box) : `${quotedSheet(table.sheet)}!${boxAddress(box)}`;
+  // What is not of this row stands still when the formula is moved to another.
+  const address = boxAddress(box, !portion.parts.has("#this row"));
+  return table.sheet === place.sheet ? address : `${quotedSheet(table.sheet)}!${address}`;
 }
 const PARTS = new Set(["#all", "#data", "#headers", "#totals", "#this row"]);
 function readBrackets(brackets: string): Portion {

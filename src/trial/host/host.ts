@@ -105,7 +105,13 @@ export class Host {
       await new Promise<void>((goOn) => this.onEditEnd.push(goOn));
     }
     const body = JSON.parse(text) as RequestBody;
-    const response = JSON.stringify(await this.run(body));
+    let response: string;
+    try {
+      response = JSON.stringify(await this.run(body));
+    } catch (failure) {
+      // Formulas that come to no end, say: the add-in hears of it and is free again.
+      return { ok: false, code: "GeneralException", message: failure instanceof Error ? failure.message : String(failure) };
+    }
     const answered = utf8Length(response);
     this.requests.push({ bytes, answered, actions: body.Actions.length });
     if (answered > PAYLOAD_LIMIT) {
