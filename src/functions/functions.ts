@@ -250,18 +250,17 @@ export function worst(verdicts: any[][]): string {
   );
 }
 /**
- * Date of the next periodic inspection: calendar months after the last, as EDATE counts. The strictest interval in force for the kind, the service and its use decides; an interval as written may only shorten it. Where no rule names one: normal 12 months, heavy 6, severe 3, idle 1.
+ * Date of the next periodic inspection: calendar months after the last, as EDATE counts. The strictest interval in force for the kind and the service decides, that of a crane or hoist unless the name tells the use; an interval as written may only shorten it. Where no rule names one: normal 12 months, heavy 6, severe 3, idle 1.
  * @customfunction NEXTDUE NEXTDUE
  * @param gear Kind of gear.
  * @param service normal, severe, idle, monthly, quarterly, 6 monthly, yearly, or special with an interval.
  * @param last Date of the last periodic inspection.
  * @param [basis] Rule sets, such as "law,standard"; or the range of the sheet House limits.
- * @param [used_on] crane, hoist, sling or loose; where it is left out and the name does not tell, the stricter interval counts.
  * @returns Date as the workbook's day number; format the cell as a date.
  */
-export function nextDueDate(gear: any, service: any, last: any, basis?: any[][], used_on?: any): number {
+export function nextDueDate(gear: any, service: any, last: any, basis?: any[][]): number {
   figure(figureStands(basis, gear));
-  const months = figure(monthsBetween(gear, service, used_on, basis));
+  const months = figure(monthsBetween(gear, service, basis));
   return nextDue(figure(dateOf(last, "date of the last inspection")), months);
 }
 /**

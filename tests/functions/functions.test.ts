@@ -650,8 +650,8 @@ describe("NEXTDUE", () => {
     // WAC 296-24-24013(1): ropes of overhead cranes monthly. 29 CFR 1910.179(j)(2)(iii): hooks of cranes monthly.
     expect(nextDueDate("crane rope", "normal", last)).toBe(serial("2026-02-28"));
     expect(nextDueDate("crane rope", "yearly", last)).toBe(serial("2026-02-28"));
-    expect(nextDueDate("hook", "normal", last, [["law"]], "crane")).toBe(serial("2026-02-28"));
-    expect(nextDueDate("hook", "normal", last, [["law"]], "loose")).toBe(serial("2027-01-31"));
+    expect(nextDueDate("hook", "normal", last, [["law"]])).toBe(serial("2026-02-28"));
+    expect(nextDueDate("sling hook", "normal", last, [["law"]])).toBe(serial("2027-01-31"));
     expect(nextDueDate("shackle", "normal", last, [["uk"]])).toBe(serial("2026-07-31"));
   });
   it("gives #N/A without an interval, a date or a known kind, #VALUE! for a date that cannot be read", () => {

@@ -6,8 +6,8 @@ import type { CellValue } from "../reading/cell-value";
 import { readText } from "../reading/text";
 import { inForce } from "../rules/rule-sets";
 
-/** Months between inspections: the strictest in force for the kind, its use and its service. */
-export function monthsBetween(gear: CellValue, service: CellValue, usedOn: CellValue, basis: unknown): Answer<number> {
+/** Months between inspections: the strictest in force for the kind and its service, of any use that its name does not rule out. */
+export function monthsBetween(gear: CellValue, service: CellValue, basis: unknown): Answer<number> {
   const gearText = readText(gear);
   const match = matchKind(gearText);
   if (!match.ok) return none(`The gear kind is not known: ${match.why}.`);
@@ -16,7 +16,7 @@ export function monthsBetween(gear: CellValue, service: CellValue, usedOn: CellV
   const interval = intervalOf({
     kind: match.kind.id,
     gearText,
-    usedOn: readText(usedOn),
+    usedOn: "",
     service: readText(service),
     bases: inForce(choice.ids),
   });
