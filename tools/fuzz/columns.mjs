@@ -40,6 +40,11 @@ export const ASIDE = [
  */
 export const FITNESS = [
   {
+    headings: ["Worn?", "Excessive wear", "Wear beyond limits?", "Worn (Y/N)"],
+    good: ["no", "N"],
+    bad: ["yes", "Y", "badly", "loose", "worn out", 14],
+  },
+  {
     headings: [
       "Pass?",
       "Passed",
@@ -294,7 +299,6 @@ export const STRANGE = {
     "Fouling",
     "Sag",
     "Col 9",
-    "Worn?",
     "Trunnion",
     "Gudgeon play",
     "Galling",

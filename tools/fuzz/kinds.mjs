@@ -24,7 +24,7 @@ export const KINDS = {
     optional: ["corrosion", "weld"],
   },
   link: {
-    names: ["link", "master link", "ring", "pear link", "oblong link", "coupling link"],
+    names: ["link", "master link", "ring", "pear link", "oblong link"],
     sizes: [section(10, 50)],
     sights: HARDWARE,
     optional: ["corrosion", "weld"],
@@ -37,7 +37,7 @@ export const KINDS = {
     optional: ["corrosion"],
   },
   block: {
-    names: ["block", "snatch block", "sheave block", "tackle block", "rigging block"],
+    names: ["block", "snatch block", "sheave block", "rigging block"],
     sizes: [size("section", 8, 30, "loss", LIMITS.blockPin)],
     sights: ["sheave", "fasteners", ...HARDWARE],
     optional: ["corrosion"],

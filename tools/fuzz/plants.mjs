@@ -372,11 +372,7 @@ function secondSight(log, d) {
   log.doubled = of;
   for (const row of log.rows) {
     if (of in row.is && d.chance(0.6)) {
-      row.cells[added] = d.pick([
-        yes ? "yes" : "no",
-        yes ? "Y" : "N",
-        ...(turnedHere ? [] : [...bad.slice(0, 4), "suspected", "not checked"]),
-      ]);
+      row.cells[added] = d.pick([yes ? "yes" : "no", yes ? "Y" : "N", ...(turnedHere ? [] : [...bad.slice(0, 4), "suspected"])]);
       tell(row, "out", `second column: ${of}`, pin(added, "both"));
     } else tell(row, "free", "second column, good");
   }
@@ -420,6 +416,7 @@ function secondSize(log, d) {
       unreadable ? `failing beside unreadable: ${part}` : `second column: ${part}${other === unit ? "" : ", other unit"}`,
       pin(added, "both"),
       pin(at, "both"),
+      pin(placeOf(log, `${part}.asNew`), "both"),
     );
   }
   if (d.chance(0.5)) swap(log, at, added);

@@ -7,7 +7,7 @@ export const PARTS = {
   throat: { register: "Throat", names: ["Throat", "Throat opening", "Hook throat", "Mouth opening", "Throat gap", "Hook opening"] },
   section: { register: "Section", names: ["Section"] },
   pin: { register: "Pin", names: ["Pin", "Pin dia", "Pin diameter", "Pin dia."] },
-  outerWire: { register: "Outer wire", names: ["Outer wire", "Mesh wire", "Wire"] },
+  outerWire: { register: "Outer wire", names: ["Outer wire", "Mesh wire"] },
   tooth: { register: "Tooth", names: ["Tooth", "Tooth height", "Teeth"] },
 };
 /** The section goes by its place on the kind, in a log of that kind alone. */

@@ -62,7 +62,7 @@ export function notHeld(report) {
 /** Every distinct shrunk failure, one object each. */
 export const failures = (report) =>
   [...report.faults.values()].flatMap(({ fault, family, shrunk }) =>
-    [...shrunk].map(([cause, { headers, row, wanted, gear, got, reason, count, changed }]) => ({
+    [...shrunk].map(([cause, { headers, row, wanted, gear, got, reason, count, changed, beside }]) => ({
       fault,
       family,
       gear,
@@ -74,5 +74,6 @@ export const failures = (report) =>
       reason,
       count,
       ...(changed ? { changed } : {}),
+      ...(beside ? { beside } : {}),
     })),
   );

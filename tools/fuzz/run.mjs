@@ -99,6 +99,13 @@ export function run({ judge, seed, judgements = Infinity, until = Infinity, ever
           const [answer] = [single(small)].flat();
           return answer.fault === undefined && faultOf(answer, small.rows[0], small.columns)?.[0] === fault;
         };
+        // What fails only beside other rows is kept whole, with the sentence that it got there.
+        if (!fails({ ...log, rows: [row] }))
+          return {
+            ...keep({ ...log, rows: [row] }, answers[i], wanted),
+            cause: [`only beside other rows: ${answers[i].reason.slice(0, 160)}`],
+            beside: log.rows.map(({ cells }) => cells),
+          };
         const small = shrink(log, row, fails, !fault.startsWith("false "));
         return keep(small, [single(small)].flat()[0], wanted);
       });
