@@ -151,6 +151,12 @@ const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
   remarks: "inspector inspectors general additional rigger inspection examiner further any",
   clipTorque: "lb lbft ft nm n m last",
   nickPart: "nick gouge",
+  brokenLay: "one any each worst single over rope length braid",
+  brokenStrand: "one any each worst single over rope lay length",
+  broken3d: "over rope length",
+  broken6d: "over rope length worst",
+  broken30d: "over rope length worst",
+  brokenEnd: "over rope length",
   ropeCategory: "number rcn",
 };
 const FAULTS_TOGETHER = [
@@ -198,8 +204,9 @@ const ownWords = new Map<FieldId, ReadonlySet<string>>(
 const EXTREME = wordSet(EXTREMES);
 /** Whether a word that no need of the pattern met is known beside that field. A word that is not makes the heading a question. */
 function known(word: string, id: FieldId, words: readonly string[]): boolean {
-  if (FILLERS.has(word)) return true;
   const { type } = field(id);
+  // "Tag no." is the number on it.
+  if (FILLERS.has(word)) return word !== "number" || (type !== "sound" && type !== "fault");
   if (id === "result") return isResultWord(word) || MARKER.test(word) || word === "last" || word === "latest";
   if (isMeasured(id)) {
     const measured = words.some((w) => NOW.includes(w) && !EXTREME.has(w)) || words.includes("thinnest");
@@ -267,6 +274,8 @@ function lessFor(words: readonly string[], id: FieldId): number | null {
   if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
   if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : words.some((w) => HITCH_WORDS.includes(w)) ? 3 : 0;
   if (!isMeasured(id) || id === "gauge") return 0;
+  // "Worn?" asks whether it is; it measures nothing.
+  if (words.every((w) => w === "worn")) return null;
   const own = ownWords.get(id);
   const measured = words.some((w) => NOW.includes(w) && !LEAST.has(w));
   if (measured) return 0;
@@ -328,7 +337,9 @@ function meaning(heading: string, language: Language | undefined): Meant {
   if (before) return before;
   const said = spoken(heading, language);
   const { words } = said;
-  const all = fieldsOfWords(words);
+  const sized = said.unit !== null || said.otherUnit !== null;
+  // What is seen has no unit: "Cotter pin (mm)" is a size that nothing here reads.
+  const all = fieldsOfWords(words).map((c) => (sized && ["sound", "fault"].includes(field(c.field).type) ? { ...c, whole: false } : c));
   const older = said.earlier
     ? all
     : words.some((w) => EARLIER_WORDS.has(w))

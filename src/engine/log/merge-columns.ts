@@ -5,6 +5,8 @@
  */
 import { field, FIELD_IDS, type FieldId } from "../columns";
 import { GEAR } from "../gear/index";
+import type { GearKind } from "../gear/kind";
+import { matchKind } from "../names/gear-name";
 import type { Exact } from "../numbers/exact";
 import { convert, namedUnit, type Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
@@ -28,6 +30,8 @@ interface Plan {
   readonly seen: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly texts: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly families: readonly Family[];
+  /** Whether there is a column of the eye. */
+  readonly eyes: boolean;
   readonly earlier: readonly {
     readonly column: number;
     readonly heading: string;
@@ -79,8 +83,26 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   if (unread.length > 0) unreadOf.set(cells, unread);
   const result = cells.get("result");
   if (typeof result === "string" && result !== "") passOn(result, cells);
+  if (plan.eyes) eyeIsSection(cells);
   return cells;
 }
+/** The section of gear that is all eye, such as an eyebolt, may stand under the eye's own heading. */
+function eyeIsSection(cells: Map<FieldId, CellValue>): void {
+  if (readText(cells.get("sectionNew")) !== "" || readText(cells.get("sectionNow")) !== "") return;
+  const match = matchKind(readText(cells.get("gear")));
+  if (!match.ok || !ALL_EYE.has(match.kind)) return;
+  for (const [section, eye] of [
+    ["sectionNew", "eyeNew"],
+    ["sectionNow", "eyeNow"],
+  ] as const) {
+    cells.set(section, cells.get(eye));
+    cells.delete(eye);
+  }
+}
+/** Kinds whose bare section is read at the eye, and which read no other. */
+const ALL_EYE: ReadonlySet<GearKind> = new Set(
+  GEAR.filter(({ parts, checks }) => Object.keys(parts)[0] === "eye" && !checks.some(({ measured }) => measured === "eyeNow")),
+);
 /** A tag or a crack that stands in the column of results counts as one. */
 function passOn(result: string, cells: Map<FieldId, CellValue>): void {
   const said = readResult(result)?.said;
@@ -115,6 +137,7 @@ function planFor(headings: Headings): Plan {
     seen: ofType(["sound", "fault"]),
     texts: ofType(["text", "choice"]),
     families: familiesOf(also),
+    eyes: headings.columns.has("eyeNow"),
     earlier: headings.matches.flatMap(({ column, heading, earlier: id, unit }) =>
       id === null ? [] : [{ column, heading, field: id, read: readerOf(id, heading, unit, language), unit }],
     ),
@@ -224,7 +247,11 @@ function resultReader(heading: string, language: Language | undefined): Reader {
     if (NO.test(text)) return tell(text, no);
     if (!against) return cell;
     if (NOTHING.test(text)) return null;
-    return readResult(cell)?.said === "good" ? `${text}? (${heading})` : cell;
+    // "Findings: serviceable" is good; "Defects: new" and "Rejected: current" are no answer.
+    const good = readResult(cell)?.said === "good";
+    return good && (yes === "rejected" || /^(new|as new|current|active|kept?|keep|stored|spare)\b/i.test(text))
+      ? `${text}? (${heading})`
+      : cell;
   };
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
@@ -235,9 +262,15 @@ function worstSeen(id: FieldId, cells: readonly CellValue[]): CellValue {
     read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
   }));
   const fault = read.find((one) => one.read.kind === "value" && one.read.value === "fault");
-  const unclear = read.find((one) => one.read.kind === "refused");
+  // "Not checked" in a second column leaves it open as much as a word that nobody can read.
+  const undone = read.find((one, at) => at > 0 && one.read.kind === "missing" && isUndone(one.read.text));
+  const unclear =
+    read.find((one) => one.read.kind === "refused") ??
+    (undone === undefined ? undefined : { ...undone, cell: `${readText(undone.cell)}?` });
   return (fault ?? unclear ?? read.find((one) => one.read.kind === "value") ?? read[0])?.cell;
 }
+const isUndone = (text: string): boolean =>
+  /^(not (measured|taken|done|checked|looked at|inspected|recorded|counted)|tb[acd])$/i.test(text);
 /** All that is said, once; a lone date stays one. */
 function allSaid(cells: readonly CellValue[]): CellValue {
   const said = cells.filter((cell) => !/^(|no|n|none|nil|false)$/i.test(readText(cell)));
@@ -352,7 +385,7 @@ function worse(
   moreIsWorse: boolean,
 ): { readonly cell: CellValue; readonly lost: Lost } {
   const [ours, theirs] = [reading(id, mine, unit), reading(id, other, unit)];
-  if (theirs.kind === "missing") return { cell: mine, lost: null };
+  if (theirs.kind === "missing") return { cell: mine, lost: isUndone(theirs.text) ? "other" : null };
   if (ours.kind === "missing") return { cell: other, lost: null };
   if (theirs.kind === "refused") return { cell: mine, lost: "other" };
   if (ours.kind === "refused") return { cell: other, lost: "mine" };
@@ -362,10 +395,13 @@ function worse(
   return { cell: (most === theirs.value) === moreIsWorse ? other : mine, lost: null };
 }
 const largest = ([a, b]: readonly [Exact, Exact]): Exact => [a, b].sort((one, two) => two.compare(one))[0] ?? a;
+/** Lengths of which 0 is a reading: nothing there. */
+const ZERO_IS_A_SIZE: ReadonlySet<FieldId> = new Set<FieldId>(["clearance", "nickDepth", "bend"]);
 /** A reading as one figure: a length in millimetres; one without any unit is refused by its check. */
 function reading(id: FieldId, cell: CellValue, unit: Unit | null): Read<Exact> {
   const { type } = field(id);
   if (type !== "length") return type === "count" ? readCount(cell) : type === "angle" ? readDegrees(cell) : readPlain(cell);
-  const read = readLength(cell, { assume: unit ?? "in", zero: true });
+  // Some hosts hand a blank over as 0, which no size can be.
+  const read = readLength(cell, { assume: unit ?? "in", zero: ZERO_IS_A_SIZE.has(id) });
   return read.kind === "value" ? { ...read, value: convert(read.value.size, read.value.unit, "mm") } : read;
 }

@@ -3,7 +3,7 @@ import { showDate } from "../numbers/calendar";
 import { exact, type Exact, fromCell, shown } from "../numbers/exact";
 import { namedUnit, type Unit } from "../numbers/lengths";
 import type { CellValue } from "./cell-value";
-import { type Figure, readFigure } from "./number";
+import { type Figure, LARGEST, readFigure } from "./number";
 import { missing, type Read, refused } from "./read";
 import { DOUBT, ERROR_TEXT, isDateCell, NOT_MEASURED, partsOf, tidy } from "./text";
 
@@ -48,14 +48,14 @@ const NO_UNIT = `it has no unit; name in or mm in the heading, in a Unit column 
 export function readLength(cell: CellValue, options: LengthOptions): Read<Length> {
   if (cell === null || cell === undefined || cell === "") return missing();
   if (isDateCell(cell)) return refused(showDate(cell.serial), becameDate(cell.serial));
-  if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no, not a measurement");
+  if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no, not a measurement; type what the gauge reads");
   if (typeof cell === "number") return lengthOfNumber(cell, options);
   return lengthOfText(cell, options);
 }
 function lengthOfNumber(cell: number, options: LengthOptions): Read<Length> {
-  if (!Number.isFinite(cell)) return refused(String(cell), "it is not a number");
+  if (!Number.isFinite(cell) || Math.abs(cell) > LARGEST) return refused(String(cell), "it is not a number");
   if (cell === 0 && options.zero !== true) return missing();
-  if (cell < 0) return refused(shown(cell), "a size cannot be negative");
+  if (cell < 0) return refused(shown(cell), "a size cannot be negative; type what the gauge reads");
   if (isDaySerial(cell)) return refused(shown(cell), becameDate(cell));
   if (options.assume === null) return refused(shown(cell), NO_UNIT);
   const size = options.times === undefined ? fromCell(cell) : fromCell(cell).mul(options.times);
@@ -71,7 +71,7 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
     return { kind: "value", value: { size: exact(0), unit: options.assume ?? "mm" }, text };
   if (NOT_MEASURED.test(text)) return missing(text);
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the reading of the gauge");
-  if (text.startsWith("-")) return refused(text, "a size cannot be negative");
+  if (text.startsWith("-")) return refused(text, "a size cannot be negative; type what the gauge reads");
   if (JUDGEMENT.test(text)) return refused(text, "it is a judgement, not a measurement; type what the gauge reads");
 
   const feet = /^(\d+(?:\.\d+)?) ?(?:'(?!')|ft\.?|feet|foot)(?![a-z])[ -]*(.*)$/i.exec(text);
@@ -91,7 +91,7 @@ function lengthOfText(cell: string, options: LengthOptions): Read<Length> {
 
   if (/^\d{5}$/.test(text) && isDaySerial(Number(text))) return refused(text, becameDate(Number(text)));
   const figure = readFigure(text, options.decimalComma);
-  if (figure === null) return refused(text, "it is not a measurement");
+  if (figure === null) return refused(text, "it is not a measurement; type what the gauge reads");
   if ("why" in figure) return refused(text, figure.why);
   return lengthWithRest(text, figure, options);
 }

@@ -17,7 +17,7 @@ function plainDecimal(text: string, decimalComma: boolean | undefined): string |
   const commas = text.split(",").length - 1;
   const points = text.split(".").length - 1;
   if (commas === 0) {
-    if (points > 1) return { why: "it has more than one decimal point" };
+    if (points > 1) return { why: "it has more than one decimal point; type the figure that was read" };
     if (decimalComma === true && /^[1-9]\d{0,2}\.\d{3}$/.test(text))
       return { why: `it could be ${text.replace(".", "")} or ${text.replace(".", ",")}` };
     return text;
@@ -65,7 +65,7 @@ export function readFigure(text: string, decimalComma: boolean | undefined): Fig
 export function readCount(cell: CellValue): Read<Exact> {
   const plain = readPlain(cell);
   if (plain.kind !== "value") return plain;
-  if (!plain.value.isWhole()) return refused(plain.text, "a count is a whole number");
+  if (!plain.value.isWhole()) return refused(plain.text, "a count is a whole number; type one");
   return plain;
 }
 /** An angle in degrees from 0. */
@@ -79,6 +79,8 @@ export function readDegrees(cell: CellValue): Read<Exact> {
   const plain = readPlain(cell);
   return plain.kind === "value" && plain.value.compare(180) > 0 ? refused(plain.text, "a twist cannot be more than 180 degrees") : plain;
 }
+/** Beyond it a cell holds no figure that anybody read off anything. */
+export const LARGEST = 1e15;
 /** A plain number from 0, without a unit. */
 export function readPlain(cell: CellValue): Read<Exact> {
   if (cell === null || cell === undefined || cell === "") return missing();
@@ -90,8 +92,8 @@ export function readPlain(cell: CellValue): Read<Exact> {
   if (typeof cell === "boolean") return refused(cell ? "TRUE" : "FALSE", "it is a yes or no; type a number");
   if (typeof cell === "number") {
     const text = String(Number(cell.toPrecision(15)));
-    if (!Number.isFinite(cell)) return refused(text, "it is not a number");
-    if (cell < 0) return refused(text, "it cannot be negative");
+    if (!Number.isFinite(cell) || Math.abs(cell) > LARGEST) return refused(text, "it is not a number; type the number");
+    if (cell < 0) return refused(text, "it cannot be negative; type the number");
     return { kind: "value", value: fromCell(cell), text };
   }
   const text = tidy(cell);
@@ -100,11 +102,11 @@ export function readPlain(cell: CellValue): Read<Exact> {
   if (/^(nil|none|zero|no)$/i.test(text)) return { kind: "value", value: exact(0), text };
   if (NOT_MEASURED.test(text)) return missing(text);
   if (DOUBT.test(text)) return refused(text, "it is marked as doubtful; type the number");
-  if (text.startsWith("-")) return refused(text, "it cannot be negative");
+  if (text.startsWith("-")) return refused(text, "it cannot be negative; type the number");
   const figure = readFigure(text, undefined);
-  if (figure === null) return refused(text, "it is not a number");
+  if (figure === null) return refused(text, "it is not a number; type the number");
   if ("why" in figure) return refused(text, figure.why);
   if (figure.fraction) return refused(text, "more than one figure stands there; type one number, without a fraction");
-  if (figure.rest.trim() !== "") return refused(text, "more than a number stands there");
+  if (figure.rest.trim() !== "") return refused(text, "more than a number stands there; type one number");
   return { kind: "value", value: figure.value, text };
 }

@@ -12,13 +12,13 @@ const ALWAYS_FAULT =
   /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
 /** What is looked for in columns of faults, with the words that say that it was not there. */
 const HARM =
-  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?)|arc strikes?|(?:weld )?spatter|discolou?ration|wobble|play)";
+  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?)|broken strands?|stains?|acid burns?|chemical burns?|attack|powder|birdcag(?:e|ing)|abnormal wear|arc strikes?|(?:weld )?spatter|discolou?ration|wobble|play)";
 const SAW = "(?:found|seen|noted|observed|detected|present|visible|evident)";
 /** Damage as a word of its own: "ferrule cracked". */
 const HARMED =
-  "cracked|bent|stretched|kinked|crushed|torn|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted|frayed|damaged|broken";
+  "cracked|bent|stretched|kinked|crushed|torn|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted|frayed|damaged|broken|parted|attacked";
 const NOT_FOUND = new RegExp(
-  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded|modified|altered|repaired|changed)|none (?:${SAW}|${HARMED})|${HARM}[- ]free|un(?:modified|altered|damaged|worn)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
+  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|(?:all )?(?:shape|form|surface|condition|edges|welds|strands|wires|links|cover) (?:good|ok|intact|sound)|all (?:intact|good|sound|ok)|lays straight|seats? true|(?:good|in good) (?:shape|condition)|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded|modified|altered|repaired|changed)|none (?:${SAW}|${HARMED})|${HARM}[- ]free|un(?:modified|altered|damaged|worn)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
   "i",
 );
 const FOUND = new RegExp(
@@ -32,11 +32,12 @@ const NAMED = new RegExp(
 );
 /** What a sound thing does or is; "tight" is in order for nuts and not for a swivel, so it stands with its columns. */
 const IS_WELL =
-  "(?:yes|y|fitted|present|there|works?|working|operates|functions|legible|readable|marked|stamped|full|fully seated|seated|engaged|home|true|closes|closed|in (?:place|order)|secured?|intact|undamaged|unbroken|complete|functional|ok|okay|good|sound|fine|whole)";
+  "(?:yes|y|fitted|present|there|works?|working|operates|functions|legible|readable|marked|stamped|full|fully seated|seated|engaged|home|true|correct|matches|matched|easy to read|snaps shut|shuts|fits|seats|screws in|full|in good (?:order|condition)|new (?:one|latch|tag|label|pin) fitted|on (?:the )?live end|closes|closed|in (?:place|order)|secured?|intact|undamaged|unbroken|complete|functional|ok|okay|good|sound|fine|whole)";
 const SUBJECT =
-  "(?:all|both|the|tag|label|plate|id|marks?|markings?|swl|wll|latch|catch|pin|nuts?|bolts?|cotters?|stitching|stitches|fittings?|threads?|sheaves?|swivel|fasteners|keepers?|is|are|still|clearly|fully|well|properly|correctly)";
+  "(?:all|both|the|tag|label|plate|id|shape|ferrules?|saddles?|wedge|thread|seam|welds?|edges?|hinge|spring|lettering|marks?|markings?|swl|wll|latch|catch|pin|nuts?|bolts?|cotters?|stitching|stitches|fittings?|threads?|sheaves?|swivel|fasteners|keepers?|in|is|are|still|clearly|fully|well|properly|correctly)";
+const OF_SUBJECT = new RegExp(`^(?:${SUBJECT} )+`, "i");
 const IN_ORDER = new RegExp(
-  `^(?:${SUBJECT} )*${IS_WELL}(?: (?:ok|well|properly|correctly|and ${IS_WELL}))?$|^(?:none|nothing|not) (?:broken|missing|loose|damaged|torn|cut|frayed|faded|lost)$|^no (?:visible )?(?:damages?|defects?|faults?|issues|problems|loose \\w+|broken \\w+|missing \\w+)(?: ${SAW})?$|^free (?:of|from) (?:damage|defects)$`,
+  `^(?:${SUBJECT} )*${IS_WELL}(?: (?:ok|well|properly|correctly|freely|smoothly|true|fully|condition))?(?: and ${IS_WELL}(?: (?:ok|well|properly|freely|smoothly))?)?$|^(?:none|nothing|not) (?:broken|missing|loose|damaged|torn|cut|frayed|faded|lost)$|^no (?:visible )?(?:damages?|defects?|faults?|issues|problems|loose \\w+|broken \\w+|missing \\w+)(?: ${SAW})?$|^free (?:of|from) (?:damage|defects)$`,
   "i",
 );
 const NOT_IN_ORDER =
@@ -52,6 +53,9 @@ const NOT_REQUIRED = /^((none|not|no latch) required|none fitted[,;]? none requi
 const NOT_FITTED = /^(none|not|no (end )?fittings?) fitted$|^no (end )?fittings?$/i;
 /** What may stand beside a good word without taking it back. */
 const HARMLESS = /^(checked|inspected|cleaned|new|as new|today)$/i;
+/** How it was looked for takes nothing back: "none found on MT". */
+const BY_METHOD =
+  / (?:on|by|with|after|in|under) (?:mt|mpi|pt|ndt|ut|dye(?: pen\w*)?|magnetic particle|visual(?: inspection| check)?|inspection)$/i;
 export interface SeenOptions {
   /** True where "none required" is in order. */
   readonly mayBeAbsent?: boolean;
@@ -79,10 +83,11 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (also.mayBeAbsent === true && needless) return seen("sound", text);
   if (also.mayBeAbsent === true && NOT_FITTED.test(text))
     return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
-  const parts = partsOf(text);
+  const parts = partsOf(text.replace(BY_METHOD, ""));
   const [first = text] = parts;
   if (parts.some((part) => also.fault?.includes(part.toLowerCase()) === true)) return seen("fault", text);
-  const isOwn = (part: string): boolean => also.sound?.includes(part.toLowerCase()) === true;
+  const isOwn = (part: string): boolean =>
+    also.sound?.includes(part.toLowerCase()) === true || also.sound?.includes(part.toLowerCase().replace(OF_SUBJECT, "")) === true;
   if (isOwn(first) && parts.every((part) => isOwn(part) || HARMLESS.test(part))) return seen("sound", text);
   const faults = column === "fault" ? [ALWAYS_FAULT, FOUND, NAMED] : [ALWAYS_FAULT, NOT_IN_ORDER];
   if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);

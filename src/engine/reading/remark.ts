@@ -3,10 +3,10 @@ import { partsOf } from "./text";
 
 /** Said of today whatever stands beside it. */
 const DO_NOT_USE =
-  /\b(do not|don'?t|must not( be)?|cannot be|can'?t be|not to be|should not( be)?|never( to be)?|shall not( be)?) used?\b/i;
+  /\b(do not|don'?t|must not( be)?|cannot be|can'?t be|not to be|should not( be)?|never( to be)?|shall not( be)?) (used?|lift(ed)?)\b/i;
 /** Against its use, unless something puts it right. */
 const AGAINST =
-  /\b(out of (service|use)|taken out|reject(ed)?|condemn(ed)?|quarantined?|unsafe|unfit|unserviceable|unacceptable|u\/s|scrap(ped)?|destroy(ed)?|discard(ed)?|removed? from (service|use)|(red )?tag(ged)?[- ]?out|red tag(ged)?|withdrawn|fail(ed|s|ure)?|replace|on hold|not (fit|safe|ok|acceptable|serviceable|in service|passed)|no good|defective|faulty|overload(ed)?|shock load(ed)?|(needs?|requires?|to be|must be|should be|awaiting|due for|send (away )?for|for) (repair(ed|ing|s)?|replac(ed|ing|ement)|renew(al|ed|ing)|scrap(ped|ping)?|weld(ed|ing)?|re-?test(ed|ing)?|ndt|examin(ed|ation)|parts|new \w+))\b/i;
+  /\b(out of (service|use)|taken out|reject(ed)?|condemn(ed)?|quarantined?|unsafe|unfit|unserviceable|unacceptable|u\/s|scrap(ped)?|destroy(ed)?|discard(ed)?|dropped|fell|withdraw|hold (for|until|pending|till)|remove(?= *$)|removed? from (service|use)|(red )?tag(ged)?[- ]?out|red tag(ged)?|withdrawn|fail(ed|s|ure)?|replace|on hold|not (fit|safe|ok|acceptable|serviceable|in service|passed)|no good|dangerous|not to be trusted|hazard(ous)?|suspect|defective|faulty|overload(ed)?|shock load(ed)?|(needs?|requires?|to be|must be|should be|awaiting|due for|send (away )?for|for) (repair(ed|ing|s)?|replac(ed|ing|ement)|renew(al|ed|ing)|scrap(ped|ping)?|weld(ed|ing)?|re-?test(ed|ing)?|ndt|examin(ed|ation)|parts|new \w+))\b/i;
 /** Damage by its name. */
 const DAMAGE =
   /\b(crack(s|ed|ing)?|bent|bend(s|ing)?|broken?|breaks?|torn|tears?|cuts?|fray(ed|ing|s)?|kink(s|ed)?|crush(ed|ing)?|birdcag(ed|ing)|stretch(ed|ing)?|elongat(ed|ion)|deform(ed|ation)|distort(ed|ion)|twisted|corroded|corrosion|pitted|pitting|rusted through|(heavy|heavily|bad(ly)?|deep|severe(ly)?) (rust(ed|y)?|worn|wear)|damaged?|goug(e|es|ed)|nick(s|ed)?|dent(s|ed)?|missing|seized|stuck|jammed|illegible|unreadable|burn(t|ed|s)?|melted|scorched|charred|heat(ed)?|welded|weld(s|ing)?|chafed|abraded|abrasion|worn( out| through)?|sprung|opened( up)?|split|snapped|parted|collapsed|flattened|not (legible|working|closing|fitted|turning|tight|seated|straight))\b/i;

@@ -7,6 +7,8 @@ export type Said = "good" | "rejected" | "tagged" | "cracked" | "unclear";
 /** Words for its use. Sorted; each stands for a whole part of the cell. */
 export const FOR_USE: readonly string[] = [
   "a1",
+  "acc",
+  "accept",
   "acceptable",
   "accepted",
   "active",
