@@ -1,7 +1,7 @@
 /** The trial page as a person uses it, in a real browser: open a sample, type, build, filter. */
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { chromium, type Browser, type FrameLocator, type Page } from "playwright-core";
+import { chromium, type Browser, type BrowserContextOptions, type FrameLocator, type Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findBrowser } from "../../tools/browser.mjs";
 import { serve } from "../../tools/serve.mjs";
@@ -48,8 +48,13 @@ afterAll(async () => {
  */
 const DROPPED_FRAME = "executing a cancelled action";
 
-async function open(width = 1366): Promise<{ page: Page; pane: FrameLocator }> {
-  const context = await browser.newContext({ viewport: { width, height: 768 }, ignoreHTTPSErrors: true, reducedMotion: "reduce" });
+async function open(options: BrowserContextOptions = {}): Promise<{ page: Page; pane: FrameLocator }> {
+  const context = await browser.newContext({
+    viewport: { width: 1366, height: 768 },
+    ignoreHTTPSErrors: true,
+    reducedMotion: "reduce",
+    ...options,
+  });
   const page = await context.newPage();
   page.on("pageerror", (fault) => {
     if (fault.message !== DROPPED_FRAME) errors.push(fault.message);
@@ -253,6 +258,80 @@ describe("the trial page", () => {
     await pane.locator("body").focus();
     // The sheet itself is drawn by its library; the page around it is ours.
     expect((await seriousFaults(page)).filter((f) => !f.includes("univer"))).toEqual([]);
+    await page.context().close();
+  });
+
+  it("gives the pane the page's shade, also after another workbook was opened", { timeout: 120_000 }, async () => {
+    const { page, pane } = await open({ colorScheme: "light" });
+    const shade = (): Promise<string> =>
+      pane.locator("footer").evaluate((foot) => {
+        const [red = 0, green = 0, blue = 0] = (getComputedStyle(foot).backgroundColor.match(/\d+/g) ?? []).map(Number);
+        return red + green + blue < 384 ? "dark" : "light";
+      });
+    expect(await shade()).toBe("light");
+    await page.locator("#shade").click();
+    await expect.poll(shade, { timeout: 10_000 }).toBe("dark");
+    await page.locator("#sample").selectOption({ label: "Shared round" });
+    await pane.getByText("45 items").first().waitFor();
+    await expect.poll(shade, { timeout: 10_000 }).toBe("dark");
+    await page.context().close();
+  });
+
+  it("reaches the folded headings with the Tab key, and shows a list with one scrollbar", { timeout: 120_000 }, async () => {
+    const { page, pane } = await open();
+    await page.locator("#sample").selectOption({ label: "Tidy register" });
+    await pane.getByText("90 items").first().waitFor();
+    await pane.getByRole("button", { name: "Build register" }).focus();
+    const focused = (): Promise<string> => pane.locator(":focus").evaluate((one) => one.tagName + one.textContent);
+    for (let presses = 0; presses < 4 && !(await focused()).startsWith("SUMMARYHeadings"); presses += 1) await page.keyboard.press("Tab");
+    expect(await focused()).toMatch(/^SUMMARYHeadings/);
+    await page.keyboard.press("Enter");
+    await pane.getByRole("combobox", { name: "Throat now is read as" }).waitFor();
+
+    await pane.getByRole("button", { name: /^90 items/ }).click();
+    const scrolling = await pane
+      .locator("#place, #place *")
+      .evaluateAll((parts) =>
+        parts
+          .filter((part) => ["auto", "scroll"].includes(getComputedStyle(part).overflowY) && part.scrollHeight > part.clientHeight + 1)
+          .map((part) => part.id),
+      );
+    expect(scrolling).toEqual(["place"]);
+    await page.context().close();
+  });
+
+  it("shows in forced colours which filter is pressed", { timeout: 120_000 }, async () => {
+    const { page, pane } = await open({ forcedColors: "active" });
+    await pane.getByRole("button", { name: /items: go to the items/ }).click();
+    const fill = (name: RegExp): Promise<string> =>
+      pane
+        .getByRole("button", { name })
+        .first()
+        .evaluate((button) => getComputedStyle(button).backgroundColor);
+    await pane
+      .getByRole("button", { name: /\d REMOVE/ })
+      .first()
+      .click();
+    expect(await fill(/\d REMOVE/)).not.toBe(await fill(/\d KEEP/));
+    await page.context().close();
+  });
+
+  it("keeps the card on the item that was typed when Enter moves the selection on", { timeout: 120_000 }, async () => {
+    const { page, pane } = await open();
+    await page.locator("#sample").selectOption({ label: "Tidy register" });
+    await pane.getByText("90 items").first().waitFor();
+    await pane.getByRole("button", { name: /^90 items/ }).click();
+    await pane.getByRole("searchbox", { name: "Search the items" }).fill("HK-104");
+    await pane
+      .getByRole("listbox")
+      .getByRole("option", { name: /HK-104/ })
+      .click();
+    await pane.getByRole("article", { name: "HK-104" }).waitFor();
+    // Its place; HK-105 stands in the row below.
+    await goTo(page, "H5");
+    await page.keyboard.type("Boat hall");
+    await page.keyboard.press("Enter");
+    await pane.getByRole("article", { name: "HK-104" }).getByText("Eye hook, Boat hall").waitFor({ timeout: 20_000 });
     await page.context().close();
   });
 

@@ -518,7 +518,8 @@ describe("the item card", () => {
           id: "TP-1",
           decision: "NO VERDICT",
           findings,
-          missing: ["twist (Twist deg)"],
+          needed: ["throatNow", "twist"],
+          lacking: ["twist"],
           notes: ["Judged without a gauge"],
           nextDue: 46070,
           dueState: "OVERDUE",
@@ -533,7 +534,10 @@ describe("the item card", () => {
     expect(within(card).getByRole("img", { name: "throat opening: now 2.05 in, as new 2 in, out above 2.1 in; 50 % used" })).toBeVisible();
     expect(within(card).getByText("Law: 2.05 in, out above 2.3 in (15 % of as-new), 16 % used, KEEP, 29 CFR 1910.179")).toBeVisible();
     expect(within(card).getByText("Out of use until the missing or doubtful reading is there.")).toBeVisible();
-    expect(within(card).getByText("Twist (Twist deg)")).toBeVisible();
+    expect(within(card).getByRole("list", { name: "Cells to fill" })).toHaveTextContent("Twist deg the sheet has no such column");
+    await user.click(within(card).getByText("Cells that it needs and has"));
+    await user.click(within(card).getByRole("button", { name: "Throat now (in)" }));
+    expect(book.shown.at(-1)).toMatchObject({ row: 1, column: 2 });
     expect(within(card).getByText("Judged without a gauge")).toBeVisible();
     expect(within(card).getByText("17 Feb 2026, 12 days late")).toBeVisible();
     expect(within(card).getByText("Service not recorded, counted as normal.")).toBeVisible();
@@ -574,8 +578,8 @@ describe("the item card", () => {
       .map((line) => line.textContent.replaceAll("\u00a0", " "));
     expect(lines).toEqual([
       expect.stringMatching(/^Practice: across 0\.98 in, out below 0\.95 in \(worn in two directions, 5 % of as-new\), 40 % used/),
-      expect.stringMatching(/^Practice: 0\.97 in, out below 0\.9 in \(10 % of as-new\), 30 % used/),
-      expect.stringMatching(/^Practice: across 0\.98 in, out below 0\.9 in \(10 % of as-new\), 20 % used/),
+      expect.stringMatching(/^Practice: 0\.97 in, out at 0\.9 in or less \(10 % of as-new\), 30 % used/),
+      expect.stringMatching(/^Practice: across 0\.98 in, out at 0\.9 in or less \(10 % of as-new\), 20 % used/),
     ]);
     await user.click(screen.getByText("Under each rule set alone"));
     expect(screen.queryByText(/choose a basis/)).toBeNull();

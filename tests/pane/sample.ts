@@ -1,5 +1,6 @@
 /** A small log judged by hand, and a workbook that answers as it is told. Nothing here asks the engine. */
 import { type DueState } from "../../src/engine/due/intervals";
+import { type FieldId } from "../../src/engine/columns";
 import { type Finding } from "../../src/engine/check/finding";
 import { type HeadingMatch } from "../../src/engine/log/match-headings";
 import { type ItemResult, type Report } from "../../src/engine/report/model";
@@ -57,6 +58,8 @@ export interface ItemSketch {
   tagged?: boolean;
   findings?: readonly Finding[];
   missing?: readonly string[];
+  needed?: readonly FieldId[];
+  lacking?: readonly FieldId[];
   notes?: readonly string[];
 }
 
@@ -84,8 +87,8 @@ export function item(row: number, sketch: ItemSketch): ItemResult {
       overload: false,
       kind: sketch.gear === undefined ? "hook" : sketch.gear,
       tagged: sketch.tagged ?? false,
-      needed: [],
-      lacking: [],
+      needed: sketch.needed ?? [],
+      lacking: sketch.lacking ?? [],
       missing: sketch.missing ?? [],
       notes: sketch.notes ?? [],
     },
@@ -194,7 +197,7 @@ export class FakeWorkbook implements WorkbookPort {
   register: { readonly log: ReadLog; readonly check: RegisterCheck } | null = null;
   building: (progress: (progress: Progress) => void, signal: AbortSignal) => Promise<BuildResult> = () => Promise.resolve(RESULT);
   readonly reads: ReadRequest[] = [];
-  readonly shown: { readonly place: LogPlace; readonly row: number }[] = [];
+  readonly shown: { readonly place: LogPlace; readonly row: number; readonly column?: number | undefined }[] = [];
   readonly filters: (readonly string[])[] = [];
   readonly lifts: LiftToWrite[] = [];
   readonly savedStates: SavedState[] = [];
@@ -245,9 +248,9 @@ export class FakeWorkbook implements WorkbookPort {
     this.filters.push(decisions);
   }
 
-  async show(place: LogPlace, row: number): Promise<void> {
+  async show(place: LogPlace, row: number, column?: number): Promise<void> {
     await Promise.resolve();
-    this.shown.push({ place, row });
+    this.shown.push({ place, row, column });
     this.fail("show");
   }
 

@@ -3,8 +3,6 @@ import type { RegisterCheck } from "../../excel/port";
 
 /** After these times the register is looked at again while its cells are not right; then no more until something changes. */
 export const LOOK_AGAIN_MS: readonly number[] = [1500, 3000, 6000, 12_000, 24_000, 48_000, ...Array<number>(10).fill(60_000)];
-/** Cells that stay wrong for so long are told. */
-const SURE_MS = 1000;
 export interface CellWatch {
   /** Takes what was found; true when a warning on it is to be told. */
   readonly saw: (check: RegisterCheck | null) => boolean;
@@ -12,7 +10,8 @@ export interface CellWatch {
 }
 export function createCellWatch(lookAgain: () => void): CellWatch {
   let wrong = 0;
-  let since = 0;
+  /** The time before the second look has passed: a reading that came earlier, after an edit, settles nothing. */
+  let waited = false;
   let looks = 0;
   let sure = false;
   let timer: ReturnType<typeof setTimeout> | null = null;
@@ -27,16 +26,20 @@ export function createCellWatch(lookAgain: () => void): CellWatch {
       const now = wrongCells(check);
       if (now === 0) {
         wrong = looks = 0;
-        sure = false;
+        sure = waited = false;
         return false;
       }
-      if (looks === 0) since = Date.now();
       // Fewer than before: the sheet is still at work on them.
-      sure ||= looks > 0 && now >= wrong && Date.now() - since >= SURE_MS;
+      sure ||= waited && now >= wrong;
       wrong = now;
       const after = LOOK_AGAIN_MS[looks];
       looks += 1;
-      if (after !== undefined) timer = setTimeout(lookAgain, after);
+      if (after !== undefined) {
+        timer = setTimeout(() => {
+          waited = true;
+          lookAgain();
+        }, after);
+      }
       return sure;
     },
     end,
