@@ -68,19 +68,26 @@ export function judgeArea(base: Exact, used: Exact, share: Exact, word: Word, bl
   return { ...met, beyond: low, uncertain: low !== high, settledBy: null };
 }
 /** How a pair of readings of the same place fits together before any limit is met. */
-export type Fit = "as it is" | "noise" | "implausible" | "inch in a millimetre column" | "swapped units";
+export type Fit = "as it is" | "noise" | "implausible" | "inch in a millimetre column" | "swapped units" | "slipped point";
 const NOISE = exact("0.02");
 const INCH = exact("25.4");
 const WORN = exact("0.85");
 const GROWN = exact("1.2");
 /** Sizes that differ by less than 10 times are in one unit for certain: 25.4 times 0.85 is 21.6. */
 const SAME_UNIT = 0.1;
+/** An opening that reads so many times its size as new: 284 for 28.4. No opening grows so far and is still measured. */
+const SLIPPED: readonly (readonly [from: number, to: number])[] = [
+  [9.8, 12],
+  [98, 120],
+];
 /**
  * `changed` is how far the reading went the impossible way (a section that grew, a throat that closed).
- * Up to 2 % is gauge noise and counts as no change. A ratio near 25.4 is an inch figure in a millimetre column.
+ * Up to 2 % is gauge noise and counts as no change. A ratio near 25.4 is an inch figure in a millimetre column, an
+ * opening near 10 or 100 times its size a slipped decimal point.
  */
 export function fitOf(original: Exact, measured: Exact, impossible: "larger" | "smaller"): Fit {
   const ratio = measured.over(original);
+  if (impossible === "smaller" && SLIPPED.some(([from, to]) => ratio >= from && ratio <= to)) return "slipped point";
   if (!(ratio > SAME_UNIT && ratio < 1 / SAME_UNIT)) {
     const inMillimetres = measured.mul(INCH);
     if (inMillimetres.compare(original.mul(WORN)) >= 0 && inMillimetres.compare(original.mul(GROWN)) <= 0)

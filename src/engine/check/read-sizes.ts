@@ -105,9 +105,11 @@ export function changeOf(
     return ZERO;
   }
   const why =
-    fit === "implausible"
-      ? `${both} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`
-      : `${both} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`;
+    fit === "slipped point"
+      ? `${both} is about ${now.over(was.size) > 50 ? "100" : "10"} times as much, as with a slipped decimal point; check the figure`
+      : fit === "implausible"
+        ? `${both} is ${way === "loss" ? "larger" : "smaller"} than new by more than gauge noise; check which column is which`
+        : `${both} differ by about 25.4 times, as an inch figure beside a millimetre figure does; check the units`;
   return refusedFinding(check, cells, measuredId, { text: measured.typed, why });
 }
 /** The change of a place that was read when it was new and now, ready to be met with limits. */
