@@ -92,11 +92,13 @@ async function readLog(
   port: WorkbookPort,
   basis: readonly ReadLog["report"]["basis"][number][],
 ): Promise<ReadLog> {
-  const { sheet, asOf, choices, input } = options;
+  const { sheet, asOf, choices, input, unit } = options;
   if (sheet !== null && host.book.sheet(sheet) === undefined)
     throw new Refusal(1, `There is no sheet "${sheet}"; the sheets are ${host.book.sheets.map((s) => s.name).join(", ")}.`);
   const from = sheet === null ? "auto" : await placeOf(host, sheet);
-  const log = await port.read({ from, basis, asOf, choices }).catch((fault: unknown) => {
+  // The answer is kept by sheet; here it holds for the one that is read.
+  const units = unit === null ? {} : Object.fromEntries(host.book.sheets.map(({ name }) => [name.toLowerCase(), unit]));
+  const log = await port.read({ from, basis, asOf, choices, units }).catch((fault: unknown) => {
     // What the workbook side says here tells people what to press in the pane.
     if (!(fault instanceof WorkbookError && fault.kind === "no log")) throw fault;
     throw new Refusal(

@@ -131,6 +131,37 @@ describe("--out", { timeout: 120_000 }, () => {
   });
 });
 
+describe("a log", { timeout: 120_000 }, () => {
+  it.each([
+    [200_000, 0],
+    [449_999, 3],
+    [1_048_575, 16_383],
+  ])("ends where it ends, whatever stands in row %i and column %i", async (row, column) => {
+    const made = book({ "Gear log": [[...HOOK_HEADINGS], hookRow("H-1", "2.01"), hookRow("H-2", "2.4")] });
+    made.sheet("Gear log")!.at(row, column).value = "see below";
+    const file = join(folder, "stray.xlsx");
+    writeFileSync(file, await writeXlsx(made));
+    const { status, out, err } = judge([file]);
+    expect([status, err]).toEqual([0, ""]);
+    expect(out).toContain("Gear log!A1:O3: 2 items");
+    expect(out).toMatch(/REMOVE 1, .*KEEP 1$/m);
+    expect(out).toContain("Nothing stands in the 1,000 rows below Gear log!A1:O3");
+  });
+});
+
+describe("--unit", { timeout: 120_000 }, () => {
+  it("says the unit of bare sizes", async () => {
+    const file = join(folder, "bare.xlsx");
+    const [headings, row] = [HOOK_HEADINGS, hookRow("H-1", "2.01")].map((cells) => cells.filter((_, at) => HOOK_HEADINGS[at] !== "Unit"));
+    writeFileSync(file, await writeXlsx(book({ "Gear log": [headings!, row!] })));
+    const decision = (...args: string[]): string =>
+      (JSON.parse(judge([file, "--json", ...args]).out) as { decision: string }[])[0]!.decision;
+    expect(decision()).toBe("NO VERDICT");
+    expect(decision("--unit", "in")).toBe("KEEP");
+    expect(judge([file, "--unit", "ft"])).toMatchObject({ status: 2, err: expect.stringContaining("--unit takes in or mm") as string });
+  });
+});
+
 describe("--column", { timeout: 120_000 }, () => {
   it("says what a heading is, or sets it aside", async () => {
     const file = join(folder, "columns.xlsx");

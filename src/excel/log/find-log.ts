@@ -11,6 +11,8 @@ import { looksLikeRegister } from "../register/shape";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
 const HEAD = 45;
+/** Columns at the left in which it is looked for; a stray cell at the sheet's edge does not make the answer too large. */
+const WIDEST = 4000;
 export const NO_LOG =
   "No gear log was found. Select the log with its headings, then press Use selection; it needs an Id or Gear heading and at least two others that are recognised.";
 interface Candidate {
@@ -54,7 +56,12 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
   const heads = used
     .filter(({ range }) => !range.isNullObject)
     .map(({ id, name, sheet, range }) => {
-      const head = sheet.getRangeByIndexes(range.rowIndex, range.columnIndex, Math.min(HEAD, range.rowCount), range.columnCount);
+      const head = sheet.getRangeByIndexes(
+        range.rowIndex,
+        range.columnIndex,
+        Math.min(HEAD, range.rowCount),
+        Math.min(WIDEST, range.columnCount),
+      );
       head.load("values");
       return {
         candidate: {

@@ -19,7 +19,7 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
           ? await selectionPlace(context)
           : await grownPlace(context, request.from);
     if (place === undefined) throw new WorkbookError("no log", NO_LOG);
-    const grid = await readGrid(context, place);
+    const { grid, address, more } = await readGrid(context, place);
     const house = await readHouseSheet(context);
     const unit = request.units?.[place.sheet.toLowerCase()] ?? null;
     const report = reportOn(grid, { ...withHouse(request, house), unit });
@@ -30,9 +30,11 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
           ? `The selection ${place.sheet}!${place.address} holds no heading row of a gear log. Select the log with its headings, then press Use selection.`
           : NO_LOG,
       );
+    // A stray cell far below is no part of the log, but it may be meant as one.
+    const below = `Nothing stands in the 1,000 rows below ${place.sheet}!${address}, so the log is read as far as there; move up what stands further down if it belongs to it.`;
     return {
-      place,
-      report,
+      place: place.how === "table" || place.how === "register" ? place : { ...place, address },
+      report: more ? { ...report, problems: [...report.problems, below] } : report,
       refusedLimits: refusedLimits(house),
       others: logs.filter(({ place: { sheet, how } }) => sheet !== place.sheet && how !== "register").map(({ place: { sheet } }) => sheet),
     };

@@ -3,12 +3,13 @@ import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { FIELDS, type FieldId } from "../../engine/columns";
 import { key } from "../../engine/log/match-headings";
+import type { Unit } from "../../engine/numbers/lengths";
 import { readDateText } from "../../engine/numbers/calendar";
 import type { HeadingChoices } from "../../excel/port";
 import { Refusal } from "./refusal";
 
 const USAGE =
-  'Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--force] [--drop] [--sheet NAME] [--column "HEADING=COLUMN|aside"] [--basis ids] [--as-of YYYY-MM-DD] [--json]';
+  'Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--force] [--drop] [--sheet NAME] [--unit in|mm] [--column "HEADING=COLUMN|aside"] [--basis ids] [--as-of YYYY-MM-DD] [--json]';
 export interface Options {
   /** As it was typed, for sentences. */
   readonly input: string;
@@ -19,6 +20,8 @@ export interface Options {
   /** Writes the copy although something of the workbook can't be carried over. */
   readonly drop: boolean;
   readonly sheet: string | null;
+  /** Unit of bare sizes that neither heading, column nor cell tells. */
+  readonly unit: Unit | null;
   readonly basis: string | undefined;
   readonly asOf: number;
   readonly json: boolean;
@@ -42,6 +45,7 @@ export function readOptions(args: string[], today: number, folder: string): Opti
     force: values.force,
     drop: values.drop,
     sheet: values.sheet ?? null,
+    unit: readUnit(values.unit),
     basis: values.basis,
     asOf,
     json: values.json,
@@ -58,6 +62,7 @@ function parsed(args: string[]) {
         force: { type: "boolean", default: false },
         drop: { type: "boolean", default: false },
         sheet: { type: "string" },
+        unit: { type: "string" },
         column: { type: "string", multiple: true },
         basis: { type: "string" },
         "as-of": { type: "string" },
@@ -67,6 +72,11 @@ function parsed(args: string[]) {
   } catch (fault) {
     throw new Refusal(2, `${(fault instanceof Error ? fault.message : String(fault)).replace(/\s+/g, " ")} ${USAGE}`);
   }
+}
+function readUnit(text: string | undefined): Unit | null {
+  if (text === undefined) return null;
+  if (text === "in" || text === "mm") return text;
+  throw new Refusal(2, `--unit takes in or mm, not ${text}. ${USAGE}`);
 }
 const COLUMNS = new Map<string, FieldId>();
 for (const [id, { heading }] of Object.entries(FIELDS)) {
