@@ -27,7 +27,7 @@ export async function build(log: ReadLog, onProgress: (progress: Progress) => vo
       throw otherShape(`its headings do not stand in row ${String(HEADING_ROW)} from column A on`, found.sheet.name);
     const own = found !== null && (log.place.sheetId === found.sheet.id || log.place.sheet === found.sheet.name);
     const plan = planRegister(log.report, log.place, { register: now.table, copied: now.copied, own });
-    if (now.table !== null) refuse(now.table, now.copied, plan.layout, now.register.name);
+    if (now.table !== null) refuse(now.table, now.copied, plan.layout, { name: now.register.name, unfinished: now.unfinished });
     await refuseCellsInTheWay(context, plan, now);
     if (signal.aborted) throw new WorkbookError("stopped", "Stopped before anything was written.");
     const sending = new Sending(context);

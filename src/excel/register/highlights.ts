@@ -59,11 +59,11 @@ function mayBeUnneeded({ columns }: Layout, column: number): boolean {
   const role = columns[column]?.role;
   return role?.kind === "input" && !["id", "gear", "place", "service", "inspected", "inspector", "remarks"].includes(role.field);
 }
-/** The rules of the add-in that stand in a range, each with the object that deletes it. */
+/** The rules of the add-in that stand in a range. */
 export async function standingHighlights(
   context: Excel.RequestContext,
   range: Excel.Range,
-): Promise<readonly { readonly address: string; readonly formula: string; readonly rule: Excel.ConditionalFormat }[]> {
+): Promise<readonly { readonly address: string; readonly formula: string; readonly id: string }[]> {
   const formats = range.conditionalFormats;
   formats.load("items/id,items/type");
   await context.sync();
@@ -80,7 +80,7 @@ export async function standingHighlights(
   return custom
     .filter(({ rule }) => isOurs(rule.custom.rule.formula))
     .map(({ rule, area }) => ({
-      rule,
+      id: rule.id,
       formula: rule.custom.rule.formula,
       address: area.isNullObject ? "" : area.address.slice(area.address.lastIndexOf("!") + 1),
     }));

@@ -15,14 +15,33 @@ export interface Renamed {
   readonly now: string;
   readonly was: string;
 }
+/** Worked-out columns that registers of the earlier form had. */
+const EARLIER = new Set(
+  [
+    "Flag",
+    "Overload sign",
+    "Overload in assembly",
+    "Log differs",
+    "Verdict",
+    "Reason",
+    "Comes out at",
+    "Used",
+    "Next due",
+    "Due state",
+  ].map(key),
+);
 /** Throws with a sentence; `sheet` is the register's name now. */
-export function refuse(old: OldRegister, copied: Copied, layout: Layout, sheet: string): void {
+export function refuse(
+  old: OldRegister,
+  copied: Copied,
+  layout: Layout,
+  { name: sheet, unfinished }: { readonly name: string; readonly unfinished: boolean },
+): void {
   refuseSameIds(old, sheet);
   const renamed = renamedHeadings(old, copied);
   if (renamed.length > 0) throw renamedError(renamed, sheet);
   const clash = layout.columns.find(
-    ({ heading, role, from }, index) =>
-      role.kind === "result" && from === null && layout.columns.some((c, at) => at !== index && key(c.heading) === key(heading)),
+    ({ heading, role, from }) => layout.old && !unfinished && role.kind === "result" && from !== null && !EARLIER.has(key(heading)),
   );
   if (clash)
     throw new WorkbookError(

@@ -81,7 +81,7 @@ export async function writeRegister(
     table.style = "TableStyleLight1";
     dressSheet(sheets.register, plan.layout, options.basis, count);
   }
-  await writeHighlights(sheets.register, plan, before, count);
+  writeHighlights(sheets.register, plan, before, count);
   const notesWritten = await writeNotes(context, sheets.notes, plan, now.notes?.exists === true);
   if (notesWritten) await sending.send();
   if (now.register.exists === false || now.sheets.named(sheets.registerName)?.visible === true) {
@@ -304,12 +304,13 @@ function followRules(context: Excel.RequestContext, house: string, register: str
   cell.numberFormat = "General" as unknown as string[][];
   cell.formulas = [[`='${register.replaceAll("'", "''")}'!${BASIS_CELL}`]];
 }
-async function writeHighlights(sheet: Excel.Worksheet, plan: RegisterPlan, before: Before | null, count: number): Promise<void> {
+function writeHighlights(sheet: Excel.Worksheet, plan: RegisterPlan, before: Before | null, count: number): void {
   const wanted = highlightsFor(plan.layout, count);
   const words = (rules: readonly { readonly address: string; readonly formula: string }[]): string =>
     JSON.stringify(rules.map(({ address, formula }) => `${address} ${formula}`).sort());
   if (before !== null && plan.layout.columns.every(({ from }) => from !== null) && words(before.highlights) === words(wanted)) return;
-  for (const { rule } of before?.highlights ?? []) rule.delete();
+  // By its id, in the rows and columns that the register has now: rules move with the cells that they are for.
+  const { conditionalFormats } = sheet.getRangeByIndexes(BODY, 0, count, plan.layout.columns.length);
+  for (const { id } of before?.highlights ?? []) conditionalFormats.getItem(id).delete();
   addHighlights(sheet, wanted);
-  await Promise.resolve();
 }
