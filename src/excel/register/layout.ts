@@ -164,11 +164,10 @@ function groupName({ role }: LayoutColumn): GroupName {
   }
 }
 /** First column of each group, for the row of names. */
-export function groupHeads({ columns, old }: Layout): readonly { readonly column: number; readonly group: GroupName }[] {
+export function groupHeads({ columns }: Layout): readonly { readonly column: number; readonly group: GroupName }[] {
   const heads: { column: number; group: GroupName }[] = [];
   columns.forEach((column, index) => {
-    // Earlier registers mix the groups.
-    const group = old && column.role.kind === "input" && !FRONT_FIELDS.includes(column.role.field) ? "record" : groupName(column);
+    const group = groupName(column);
     if (heads.at(-1)?.group !== group) heads.push({ column: index, group });
   });
   return heads;
@@ -182,9 +181,8 @@ function alwaysShown({ role }: LayoutColumn): boolean {
  * Runs of columns that fold. The sheet's button for a run stands over the column behind it, and runs that touch would be
  * one: so each is followed by a column that stays in sight, if need be its own last one.
  */
-export function folds({ columns, old }: Layout): readonly Fold[] {
+export function folds({ columns }: Layout): readonly Fold[] {
   const found: Fold[] = [];
-  const group = (column: LayoutColumn): GroupName => (old && column.role.kind === "input" ? "record" : groupName(column));
   let index = 0;
   while (index < columns.length) {
     const first = columns[index];
@@ -193,13 +191,17 @@ export function folds({ columns, old }: Layout): readonly Fold[] {
       continue;
     }
     let end = index;
-    for (let next = columns[end]; next && !alwaysShown(next) && !isHidden(next) && group(next) === group(first); next = columns[end])
+    for (
+      let next = columns[end];
+      next && !alwaysShown(next) && !isHidden(next) && groupName(next) === groupName(first);
+      next = columns[end]
+    )
       end += 1;
     const behind = columns[end];
     // At the end of the table the button stands over the empty column behind it.
-    const closed = behind === undefined ? group(first) === "the answer" : alwaysShown(behind);
+    const closed = behind === undefined ? groupName(first) === "the answer" : alwaysShown(behind);
     const count = end - index - (closed ? 0 : 1);
-    if (count > 0) found.push({ from: index, count, group: group(first) });
+    if (count > 0) found.push({ from: index, count, group: groupName(first) });
     index = end;
   }
   return found;
