@@ -24,8 +24,10 @@ describe.each(PLANS)("a %s that fails (ExcelApi %s)", (plan, version) => {
   it("loses nothing that was typed, tells no untruth, and the next build finishes it", { timeout: ALL ? 3_600_000 : 240_000 }, async () => {
     const { actions, typed } = await soundRun(plan, version);
     const injections: Injection[] = actions.flatMap((count, request) => {
+      // The bounded run takes each third request and one place within it.
+      if (!ALL && request % 3 !== PLANS.findIndex(([name]) => name === plan) % 3) return [];
       const codes = ALL ? CODES : [CODES[request % CODES.length] ?? CODES[0]];
-      const at = ALL ? Array.from({ length: count }, (_, i) => i) : [Math.floor(count / 3), Math.floor((2 * count) / 3)];
+      const at = ALL ? Array.from({ length: count }, (_, i) => i) : [Math.floor(count / 2)];
       return [
         ...codes.flatMap((code) => [
           { plan, version, request, code, how: "refused" as const },

@@ -97,7 +97,7 @@ function typed(made: Book): Map<string, string> {
     names.forEach((heading, column) => {
       const cell = table.sheet.cell(row, column);
       if (id === "" || cell === undefined || cell.value === null || cell.formula !== undefined) return;
-      found.set(`${id} ${heading}`, `${typeof cell.value} ${String(cell.value)} ${cell.format ?? ""}`);
+      found.set(`${id} ${heading}`, `${typeof cell.value} ${String(cell.value)} ${cell.format ?? "General"}`);
     });
   }
   return found;

@@ -88,6 +88,7 @@ export function oldRegister(made: Book, rows: readonly OldRow[], flagFirst = tru
       else if (heading === "Flag") put(4 + index, column, '="flag "&[@Verdict]');
       else if (heading === "Reason") put(4 + index, column, `=${ROW.replace("VERDICT", "REASON")}`);
       else if (heading === "Next due") put(4 + index, column, "=GEAR.NEXTDUE([@Gear],[@Service],[@Inspected])", "yyyy-mm-dd");
+      else if (heading === "Log differs") sheet.at(4 + index, column).format = "@";
       else if (heading === "Due state") put(4 + index, column, '="CURRENT"');
       else if (value !== undefined && value !== null)
         put(

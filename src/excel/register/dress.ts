@@ -15,6 +15,7 @@ export function dressColumn(
   column: number,
   rows: { readonly from: number; readonly count: number },
   gears: readonly string[],
+  whole: boolean,
 ): void {
   if (role.kind === "own" || rows.count < 1) return;
   const cells = sheet.getRangeByIndexes(BODY + rows.from, column, rows.count, 1);
@@ -26,9 +27,9 @@ export function dressColumn(
   cells.format.horizontalAlignment = isFigure(role) ? "Right" : "Left";
   if (role.kind === "result" && (role.result.heading === "Flag" || role.result.heading === "Verdict")) cells.format.font.bold = true;
   // A new column takes over the drop-down of its neighbour.
-  if (rows.from === 0) cells.dataValidation.clear();
+  if (whole) cells.dataValidation.clear();
   if (role.kind === "input") dropDown(cells, role.field, gears);
-  if (rows.from > 0) return;
+  if (!whole) return;
   cells.format.columnWidth = role.kind === "result" ? role.result.width : role.kind === "input" ? inputWidth(role.field) : 90;
   if (isHidden({ role, heading: "", from: null })) cells.columnHidden = true;
 }

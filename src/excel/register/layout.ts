@@ -107,11 +107,13 @@ function afterNeighbour(
   const index = same.findIndex(({ heading }) => heading === column.heading);
   const at = (c: LayoutColumn): number => columns.findIndex(({ heading }) => key(heading) === key(c.heading));
   for (let i = index - 1; i >= 0; i -= 1) {
-    const found = same[i] ? at(same[i] as LayoutColumn) : -1;
+    const neighbour = same[i];
+    const found = neighbour ? at(neighbour) : -1;
     if (found >= 0) return found + 1;
   }
   for (let i = index + 1; i < same.length; i += 1) {
-    const found = same[i] ? at(same[i] as LayoutColumn) : -1;
+    const neighbour = same[i];
+    const found = neighbour ? at(neighbour) : -1;
     if (found >= 0) return found;
   }
   const last = columns.reduce((found, c, i) => (c.role.kind === "own" ? found : i), -1);

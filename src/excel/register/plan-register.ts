@@ -81,7 +81,8 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
       cells: differences(values, at),
       // The register read as its own log cannot settle what the log said.
       logDiffers: own ? saidBefore(at) : apart.length > 0 ? differsText(item, apart) : "",
-      gear: readText(values.get("gear") as CellValue),
+      item: id,
+      gear: readText(values.get("gear")),
     };
   };
   const differences = (values: ReadonlyMap<FieldId, Written>, at: number | null): ReadonlyMap<number, Written> => {
@@ -98,7 +99,7 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
     const id = readText(oldCell(at, "id"));
     const last = known.rows.get(id.toLowerCase());
     if (id !== "" && last) copied.set(id.toLowerCase(), last);
-    return { at, cells: new Map(), logDiffers: saidBefore(at), gear: readText(oldCell(at, "gear")) };
+    return { at, cells: new Map(), logDiffers: saidBefore(at), item: "", gear: readText(oldCell(at, "gear")) };
   };
 
   const items = new Map(report.items.map((item) => [item.id.toLowerCase(), item]));

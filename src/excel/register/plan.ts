@@ -12,6 +12,8 @@ export interface PlannedRow {
   readonly cells: ReadonlyMap<number, Written>;
   /** What its cell "Log differs" holds. */
   readonly logDiffers: string;
+  /** Id in small letters of an item of the log; "" for a row that is the register's alone. */
+  readonly item: string;
   /** Kind of gear as it will stand. */
   readonly gear: string;
 }

@@ -21,7 +21,6 @@ export function summaryFormula(layout: Layout): string {
 }
 const isSummary = (formula: string): boolean => formula.startsWith(`=ROWS(${REGISTER_TABLE}[Id])`);
 export async function writeTop(
-  context: Excel.RequestContext,
   sending: Sending,
   sheet: Excel.Worksheet,
   layout: Layout,
@@ -33,7 +32,7 @@ export async function writeTop(
   await sending.send();
   const [first = [], second = [], third = []] = top.formulas as CellValue[][];
   const put = (row: number, column: number, value: string | number, format: string, stands: CellValue): void => {
-    if (String(stands ?? "") === String(value)) return;
+    if ((typeof stands === "string" ? stands : readText(stands)) === String(value)) return;
     const cell = sheet.getRangeByIndexes(row, column, 1, 1);
     if (format !== "") cell.numberFormat = format as unknown as string[][];
     cell.formulas = [[value]];
@@ -63,5 +62,4 @@ export async function writeTop(
   const groups = sheet.getRangeByIndexes(GROUP_ROW - 1, 0, 1, width);
   groups.format.font.italic = false;
   groups.format.font.color = "#52606D";
-  void context;
 }

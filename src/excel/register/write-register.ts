@@ -3,8 +3,10 @@
  * differ are written, so that a request that fails leaves each cell under its own heading, and the next build goes on
  * from there.
  */
+import type { CellValue } from "../../engine/reading/cell-value";
+import { readText } from "../../engine/reading/text";
 import { areaAddress } from "../kit/addresses";
-import { type CellWrite, Sending, sizeOf, writeBlock, writeCells, writeDifferences, type Written } from "../kit/in-parts";
+import { type CellWrite, type Sending, sizeOf, writeBlock, writeCells, writeDifferences, type Written } from "../kit/in-parts";
 import { putMark, takeMark } from "../kit/marks";
 import { neighbours, readRows } from "../kit/read-in-parts";
 import { BASIS_CELL, HEADING_ROW, REGISTER_TABLE } from "../kit/sheets";
@@ -54,21 +56,15 @@ export async function writeRegister(
   if (before !== null && before.widths !== null) widthsOf(sheets.register, plan.layout, before.widths);
   const count = Math.max(1, plan.rows.length);
   const isNew = (column: LayoutColumn): boolean => column.from === null;
+  const gears = gearChoices(plan.rows.map(({ gear }) => gear));
+  const rows = rowsToDress(plan, now, before?.rows ?? 0);
   plan.layout.columns.forEach((column, index) => {
-    if (isNew(column) || now.unfinished)
-      dressColumn(sheets.register, column, index, { from: 0, count }, gearChoices(plan.rows.map((r) => r.gear)));
-    else if (before !== null && plan.rows.length > before.rows)
-      dressColumn(
-        sheets.register,
-        column,
-        index,
-        { from: before.rows, count: plan.rows.length - before.rows },
-        gearChoices(plan.rows.map((r) => r.gear)),
-      );
+    if (isNew(column) || now.unfinished) dressColumn(sheets.register, column, index, { from: 0, count }, gears, true);
+    else for (const run of rows) dressColumn(sheets.register, column, index, run, gears, false);
   });
   if (dressing || plan.layout.columns.some(isNew)) dressHeadings(sheets.register, plan.layout);
   // Before the formulas, which read the rule sets and the day there.
-  await writeTop(context, sending, sheets.register, plan.layout, { ...options, fresh: dressing });
+  await writeTop(sending, sheets.register, plan.layout, { ...options, fresh: dressing });
   await writeTyped(sending, sheets.register, plan, before?.rows ?? 0, (done) => {
     say(done, "Writing rows");
   });
@@ -84,7 +80,7 @@ export async function writeRegister(
   writeHighlights(sheets.register, plan, before, count);
   const notesWritten = await writeNotes(context, sheets.notes, plan, now.notes?.exists === true);
   if (notesWritten) await sending.send();
-  if (now.register.exists === false || now.sheets.named(sheets.registerName)?.visible === true) {
+  if (!now.register.exists || now.sheets.named(sheets.registerName)?.visible === true) {
     sheets.register.activate();
     if (dressing) sheets.register.getRange(`A${String(HEADING_ROW)}`).select();
   }
@@ -105,6 +101,16 @@ export async function writeRegister(
   if (dressing) takeMark(context, "building");
   await sending.send();
   say(plan.rows.length, "Done");
+}
+/**
+ * Rows that are new, and rows of items of which nothing was copied yet: a build that was broken off may have added them
+ * without their formats, and text would turn into dates.
+ */
+function rowsToDress(plan: RegisterPlan, now: Standing, stood: number): readonly { readonly from: number; readonly count: number }[] {
+  const known = now.copied.rows;
+  return neighbours(
+    plan.rows.flatMap(({ item }, index) => (index >= stood || (known.size > 0 && item !== "" && !known.has(item)) ? [index] : [])),
+  );
 }
 interface Before {
   readonly rows: number;
@@ -129,7 +135,7 @@ async function readBefore(context: Excel.RequestContext, plan: RegisterPlan, fou
     for (const { result, from } of here)
       formulas.set(
         result.heading,
-        read.map((line) => String(line[from - run.from] ?? "")),
+        read.map((line) => textOf(line[from - run.from])),
       );
   }
   const grows = plan.layout.columns.some(({ from }) => from === null);
@@ -161,6 +167,8 @@ interface OwnSheets {
   readonly copied: Excel.Worksheet;
   readonly workings: Excel.Worksheet;
 }
+/** A formula, or what was typed over it. */
+const textOf = (cell: CellValue): string => (typeof cell === "string" ? cell : readText(cell));
 /** The sheets of the add-in, made and marked where they are not there yet. In the first request, so that a workbook that takes no new sheets refuses before anything is written. */
 function ownSheets(context: Excel.RequestContext, now: Standing, dressing: boolean): OwnSheets {
   const { worksheets } = context.workbook;
