@@ -250,6 +250,15 @@ describe("TWISTVERDICT", () => {
     });
 });
 
+describe("the unit argument", () => {
+  it("may be left out where a reading carries its unit, and the bare one beside it is in that unit", () => {
+    expect(throatVerdictOf("2 in", "2.101 in", "")).toBe("REMOVE");
+    expect(throatVerdictOf("100 mm", 104, null)).toBe("WATCH");
+    expect(swivelVerdictOf("3.18 mm", "")).toBe("EXAMINE");
+    expect(chainVerdictOf("3/8", "9.5 mm", "")).toBe("KEEP");
+  });
+});
+
 describe("SWIVELVERDICT (common practice, no source)", () => {
   const cases: [clearance: CellValue, unit: CellValue, decision: string][] = [
     ["1/32", "in", "KEEP"],

@@ -58,7 +58,7 @@ describe("ROPEVERDICT", () => {
       expect(ropeVerdictOf(0.5, blank, "in"), String(blank)).toBe("NO VERDICT");
     }
     for (const unit of [...BLANKS, "kg"]) expect(ropeVerdictOf(0.5, 0.5, unit)).toBe("NO VERDICT");
-    expect(ropeVerdictOf(0.5, 0.4, "in", [["practice"]])).toBe("NO VERDICT");
+    expect(ropeVerdictOf(0.5, 0.4, "in", [["standard"]])).toBe("NO VERDICT");
     expect(ropeVerdictOf(0.5, 0.5, "in", [["no such"]])).toBe("NO VERDICT");
     expect(ropeVerdictOf(0.5, 12.7, "in")).toBe("NO VERDICT");
   });

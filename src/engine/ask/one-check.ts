@@ -20,7 +20,7 @@ import type { Cells } from "../log/cells";
 import { matchKind, matchPart } from "../names/gear-name";
 import { matchVariant, unsure } from "../names/variant-name";
 import type { NamedUnit } from "../numbers/lengths";
-import { good } from "../reading/answer";
+import { type Answer, good } from "../reading/answer";
 import type { CellValue } from "../reading/cell-value";
 import { readLength } from "../reading/length";
 import { readText } from "../reading/text";
@@ -106,10 +106,13 @@ export function wearVerdict(q: WearQuestion): Decision {
     gaugeUnit: unit ?? ownUnit(q.original),
   });
 }
+/** The unit argument; without it readings that carry their unit need none, and a bare one is in the unit of the other. */
+function unitFor(unit: CellValue, ...readings: readonly CellValue[]): Answer<NamedUnit> {
+  const carried = readText(unit) === "" ? readings.map(ownUnit).find((own) => own !== null) : undefined;
+  return carried === undefined ? unitOf(unit) : good(carried);
+}
 export function throatVerdict(original: CellValue, measured: CellValue, unit: CellValue, gauge: CellValue, basis: unknown): Decision {
-  // Without the argument, readings that carry their unit need none.
-  const carried = readText(unit) === "" ? (ownUnit(original) ?? ownUnit(measured)) : null;
-  const named = carried === null ? unitOf(unit) : good(carried);
+  const named = unitFor(unit, original, measured);
   if (!named.ok) return "NO VERDICT";
   return decide({
     kind: hook,
@@ -124,12 +127,12 @@ export function twistVerdict(degrees: CellValue, basis: unknown): Decision {
   return decide({ kind: hook, check: checkNamed(hook, "twist"), cells: cells({ twist: degrees }, null), basis });
 }
 export function swivelVerdict(clearance: CellValue, unit: CellValue, basis: unknown): Decision {
-  const named = unitOf(unit);
+  const named = unitFor(unit, clearance);
   if (!named.ok) return "NO VERDICT";
   return decide({ kind: swivel, check: checkNamed(swivel, "shoulder clearance"), cells: cells({ clearance }, named.value), basis });
 }
 export function chainVerdict(size: CellValue, measured: CellValue, unit: CellValue, basis: unknown): Decision {
-  const named = unitOf(unit);
+  const named = unitFor(unit, measured);
   if (!named.ok) return "NO VERDICT";
   return decide({
     kind: chainSling,
@@ -140,7 +143,7 @@ export function chainVerdict(size: CellValue, measured: CellValue, unit: CellVal
 }
 /** Diameter loss of a rope against its nominal size. */
 export function ropeVerdict(nominal: CellValue, measured: CellValue, unit: CellValue, basis: unknown): Decision {
-  const named = unitOf(unit);
+  const named = unitFor(unit, nominal, measured);
   if (!named.ok) return "NO VERDICT";
   return decide({
     kind: runningRope,
@@ -151,7 +154,7 @@ export function ropeVerdict(nominal: CellValue, measured: CellValue, unit: CellV
 }
 /** A sheave groove against its rope: worn too narrow, or too wide to carry it. */
 export function grooveVerdict(rope: CellValue, groove: CellValue, unit: CellValue, basis: unknown): Decision {
-  const named = unitOf(unit);
+  const named = unitFor(unit, rope, groove);
   if (!named.ok) return "NO VERDICT";
   const asked = cells({ size: rope, groove }, named.value);
   const narrow = decide({ kind: sheave, check: checkNamed(sheave, "groove diameter"), cells: asked, basis });

@@ -4,6 +4,7 @@ import { convert, showLength, type Unit } from "../numbers/lengths";
 import type { Length } from "../reading/length";
 import type { Size } from "../reading/size";
 import type { Limit } from "../rules/criterion";
+import { inPercent } from "../rules/limit-in-words";
 import { isHouse } from "../rules/house-limits";
 import { leastOf, tableName } from "../tables/look-up";
 import { percent } from "../words";
@@ -86,14 +87,14 @@ export function allowanceOf(limit: Limit, figure: Figure): Allowed {
     return {
       allowance: figure.base.sub(sideOf(figure.base, limit.area)),
       word: limit.word,
-      rule: `${percent(toNumber(literal(limit.area)))} of the as-new area of a round section`,
+      rule: `${inPercent(limit.area)} % of the as-new area of a round section`,
       area: literal(limit.area),
     };
   }
   if ("share" in limit) {
     if (figure.base === null) throw new Error("A share needs an as-new size");
     const share = figure.base.mul(literal(limit.share));
-    const rule = `${percent(toNumber(literal(limit.share)))} of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")}`;
+    const rule = `${inPercent(limit.share)} % of ${figure.of ?? (figure.size === undefined ? "as-new" : "nominal")}`;
     if (limit.cap === undefined || figure.unit === null)
       return { allowance: share, word: limit.word, rule: limit.share === "0" ? "any measurable change" : rule };
     const capUnit = figure.capUnit ?? figure.unit;

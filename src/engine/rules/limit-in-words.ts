@@ -2,7 +2,8 @@ import { exact, toNumber } from "../numbers/exact";
 import { tableName } from "../tables/look-up";
 import type { Limit } from "./criterion";
 
-const inPercent = (share: string): string => String(Number((toNumber(exact(share)) * 100).toPrecision(4)));
+/** A share in percent, as a limit prints it: 1/240 is 0.4167. */
+export const inPercent = (share: string): string => String(Number((toNumber(exact(share)) * 100).toPrecision(4)));
 /** A limit in words: "above 5 % of as-new, at most 1/4 in (6 mm)". */
 export function limitInWords(limit: Limit): string {
   if (limit.word === "any") return "any";
