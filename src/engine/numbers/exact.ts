@@ -201,7 +201,9 @@ export function fromCell(value: number): Exact {
     const counted = Math.round(value * parts);
     if (counted / parts === value && Math.abs(counted) < 1e14) return Exact.of(counted, parts);
   }
-  return exact(String(Number(value.toPrecision(15))));
+  const rounded = Number(value.toPrecision(15));
+  // The largest numbers round up to none.
+  return exact(String(Number.isFinite(rounded) ? rounded : value));
 }
 /** A number as the spreadsheet shows it, by 15 significant digits. */
 export function shown(value: number): string {
