@@ -170,7 +170,7 @@ describe("the newer chain table", () => {
     const verdict = judged({ ...chain, size: "1/2", sectionNow: "11.5 mm" }, "law,standard,practice");
     // A new 1/2 in link is 13 mm: 10 % leaves 11.7 mm; the newer table 0.443 in (11.25 mm); the old one 0.390625 in.
     expect(verdict.decision).toBe("REMOVE");
-    expect(verdict.reason).toContain("[practice:");
+    expect(verdict.reason).toContain("[Practice:");
     expect(verdict.reason).toContain("11.7 mm");
     expect(verdict.reason).toContain("10 % of a new 13 mm link");
   });
