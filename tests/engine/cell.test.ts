@@ -745,12 +745,12 @@ describe("words that are sound in some columns only", () => {
       "slight surface rust",
       "surface rust only",
       "superficial rust",
+      "light rust",
       "light surface rust, cleaned",
       "surface rust.",
     ])
       expect(rusty(text), text).toBe("KEEP");
     for (const text of [
-      "light rust",
       "surface rust and pitting",
       "surface rust, pitted",
       "heavy surface rust",
@@ -765,7 +765,7 @@ describe("words that are sound in some columns only", () => {
     for (const cell of ["cracks", "deformed", "heat"] as const)
       expect(outOfUse(judged({ ...good("shackle"), [cell]: "surface rust" }).decision), cell).toBe(true);
     expect(judged({ ...good("shackle"), corrosion: "light surface rust" }).decision).toBe("KEEP");
-    expect(outOfUse(judged({ ...good("web sling"), corrosion: "light rust" }).decision)).toBe(true);
+    expect(outOfUse(judged({ ...good("web sling"), corrosion: "heavy rust" }).decision)).toBe(true);
   });
   it("none fitted does not say whether one has to be: it asks for none required", () => {
     for (const [kind, cell] of [

@@ -134,7 +134,7 @@ const SENTENCES: Record<Why, (f: Finding) => string> = {
   rules: (f) => `No rule set in force (${because(f)}) says anything about a ${f.label ?? "gear"}${next(f)}.`,
   "house limits": (f) => because(f),
   "as-new size": (f) => `As-new sizes: ${because(f)}${next(f)}.`,
-  gear: (f) => `Gear: ${because(f)}.`,
+  gear: (f) => `Gear: ${because(f)}${f.heading === undefined ? "" : `; type the kind of gear in "${f.heading}"`}.`,
 };
 const quotedDate = (f: Finding): string => `${f.typed ?? ""} in "${f.heading ?? ""}"`;
 

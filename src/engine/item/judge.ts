@@ -114,7 +114,7 @@ export class LogJudge {
     const { row, judging } = this;
     const gear = readText(row.value("gear"));
     const match = matchKind(gear);
-    findings.push(ofItem("gear", "NO VERDICT", "gear", { typed: gear, because: match.ok ? "" : match.why }));
+    findings.push(ofItem("gear", "NO VERDICT", "gear", { heading: row.heading("gear"), typed: gear, because: match.ok ? "" : match.why }));
     add(findings, tagFinding);
     const situation: Situation = { kind: UNKNOWN, bases: inForce(judging.basis), gauge: null, variant: null };
     const shown: Finding[] = [];
