@@ -236,3 +236,30 @@ describe("what was copied", () => {
     expect(JSON.stringify(register(made))).toBe(before);
   });
 });
+
+describe("a column of the log whose heading is not understood", () => {
+  it("is judged in the register as in the log, until it is answered; then it stands aside there too", async () => {
+    const made = book({
+      "Gear log": [
+        [...HOOK_HEADINGS, "Zorbl"],
+        [...hookRow("H-1", "2.01"), "yes"],
+        [...hookRow("H-2", "2.01"), null],
+      ],
+    });
+    const calc = calculator();
+    openBook(made, { calculator: calc });
+    current = { made, calc };
+    await build();
+    expect(register(made).map((r) => [r["Id"], r["Zorbl"] ?? "", r["Verdict"]])).toEqual([
+      ["H-1", "yes", "NO VERDICT"],
+      ["H-2", "", "KEEP"],
+    ]);
+    const log = await excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: { zorbl: null } });
+    await excelPort.build(log, () => undefined, new AbortController().signal);
+    await calc.recalculate(made);
+    expect(register(made).map((r) => [r["Id"], r["Not judged: Zorbl"] ?? "", r["Verdict"]])).toEqual([
+      ["H-1", "yes", "KEEP"],
+      ["H-2", "", "KEEP"],
+    ]);
+  });
+});

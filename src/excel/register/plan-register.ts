@@ -12,7 +12,7 @@ import type { Written } from "../kit/in-parts";
 import type { LogPlace } from "../log-place";
 import { LOG_DIFFERS } from "./columns";
 import { copiedOf, NOTHING_COPIED } from "./copied-sheet";
-import { grownLayout, type Layout, newLayout } from "./layout";
+import { grownLayout, judgedRuns, type Layout, newLayout, roleOf } from "./layout";
 import { type CellMerge, mergeCell } from "./merge-cell";
 import { notesFor } from "./notes-sheet";
 import type { Before, LogChange, PlannedRow, RegisterPlan } from "./plan";
@@ -30,7 +30,8 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
   const oldColumns = shape?.ok === true ? shape.columns : new Map<FieldId, number>();
   const oldCell = (row: number, id: FieldId): CellValue => old.values[row]?.[oldColumns.get(id) ?? -1];
   const fields = fieldsOf(report, old, oldColumns);
-  const layout: Layout = register === null ? newLayout(fields, []) : grownLayout(old.headings, fields, []);
+  const carried = carriedHeadings(report, own);
+  const layout: Layout = register === null ? newLayout(fields, carried) : grownLayout(old.headings, fields, carried);
   const columnOf = new Map(layout.columns.flatMap(({ role }, index) => (role.kind === "input" ? [[role.field, index] as const] : [])));
 
   // What was copied from another sheet tells nothing about this one: where they differ, both stand.
@@ -78,7 +79,7 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
     const apart = said.filter(({ how }) => how === "apart").map(({ words }) => words);
     return {
       at,
-      cells: differences(values, at),
+      cells: new Map([...differences(values, at), ...carriedCells(item, layout, old, at)]),
       // The register read as its own log cannot settle what the log said.
       logDiffers: own ? saidBefore(at) : apart.length > 0 ? differsText(item, apart) : "",
       item: id,
@@ -127,6 +128,7 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
   const both = [...changes].filter(([, change]) => change.both).map(([id]) => items.get(id)?.id ?? id);
   return {
     layout,
+    renames: own ? new Map() : answeredHeadings(report, layout),
     fields,
     rows: stated ?? rows,
     assemblies: new Set([
@@ -142,6 +144,38 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
     onlyInRegister,
     sentences: sentences(counts, both),
   };
+}
+/** Columns of the log whose headings are not understood and that hold something: they are judged in the register as well, so that they ask there too. */
+function carriedHeadings(report: Report, own: boolean): readonly string[] {
+  if (own) return [];
+  const filled = new Set(report.items.flatMap((item) => (item.besides?.open ?? []).map(({ heading }) => heading)));
+  return [...filled].filter((heading) => heading !== "" && roleOf(heading).kind === "own");
+}
+/** What such columns hold for an item; a cell that is filled in the register stays. */
+function carriedCells(item: ItemResult, { columns }: Layout, old: OldRegister, at: number | null): readonly (readonly [number, Written])[] {
+  const open = item.besides?.open ?? [];
+  return columns.flatMap(({ heading, role, from }, column) => {
+    if (role.kind !== "carried") return [];
+    const text = [...new Set(open.filter((one) => one.heading === heading).map((one) => one.text))].join("; ");
+    const stands = at === null || from === null ? "" : readText(old.values[at]?.[from]);
+    return text === "" || stands !== "" ? [] : [[column, text] as const];
+  });
+}
+/** Columns that were carried and that the user has answered since: put aside, under a heading that says so in every formula. */
+function answeredHeadings(report: Report, layout: Layout): ReadonlyMap<number, string> {
+  const answered = new Set(report.headings.filter(({ chosen }) => chosen).map(({ heading }) => heading));
+  const inside = judgedRuns(layout);
+  return new Map(
+    layout.columns.flatMap(({ heading, role, from }, column) =>
+      role.kind === "own" &&
+      from !== null &&
+      answered.has(heading) &&
+      !/^not judged:/i.test(heading) &&
+      inside.some((run) => column >= run.from && column < run.from + run.count)
+        ? [[column, `Not judged: ${heading}`] as const]
+        : [],
+    ),
+  );
 }
 function fieldsOf(report: Report, old: OldRegister, oldColumns: ReadonlyMap<FieldId, number>): readonly FieldId[] {
   const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys()]);

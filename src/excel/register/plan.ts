@@ -19,6 +19,8 @@ export interface PlannedRow {
 }
 export interface RegisterPlan {
   readonly layout: Layout;
+  /** Headings to change, by column: of columns of the log that are answered now. */
+  readonly renames: ReadonlyMap<number, string>;
   readonly fields: readonly FieldId[];
   readonly rows: readonly PlannedRow[];
   /** How many assemblies the register names. */

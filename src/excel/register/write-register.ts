@@ -53,6 +53,7 @@ export async function writeRegister(
   say(0, "Setting up the sheet");
   const sheets = ownSheets(context, now, dressing);
   const table = now.found === null ? placeTable(sheets.register, plan) : await growTable(sending, sheets.register, plan, now.found);
+  for (const [column, heading] of plan.renames) sheets.register.getRangeByIndexes(HEAD, column, 1, 1).values = [[heading]];
   if (before !== null && before.widths !== null) widthsOf(sheets.register, plan.layout, before.widths);
   const count = Math.max(1, plan.rows.length);
   const isNew = (column: LayoutColumn): boolean => column.from === null;
@@ -94,7 +95,7 @@ export async function writeRegister(
     copiedRows(
       plan.copied,
       now.copiedGrid,
-      plan.layout.columns.map(({ heading }) => heading),
+      plan.layout.columns.map(({ heading }, column) => plan.renames.get(column) ?? heading),
     ),
     now.copiedGrid.cells,
   );
