@@ -19,7 +19,8 @@ async function selectedRow(): Promise<WorkbookEvent | null> {
 /** Row of a change by hand to one row, such as B7 or B7:D7; null for anything larger, and for what the add-in wrote. */
 function typedRow(event: Excel.WorksheetChangedEventArgs): number | null {
   if (event.changeType !== Excel.DataChangeType.rangeEdited || event.source !== Excel.EventSource.local) return null;
-  if ((event.triggerSource as Excel.EventTriggerSource | undefined) === Excel.EventTriggerSource.thisLocalAddin) return null;
+  // Older libraries know neither the member nor its names.
+  if ((event.triggerSource as string | undefined) === "ThisLocalAddin") return null;
   const rows = /^[A-Z]+(\d+)(?::[A-Z]+(\d+))?$/.exec(event.address);
   return rows === null || (rows[2] ?? rows[1]) !== rows[1] ? null : Number(rows[1]) - 1;
 }

@@ -1,7 +1,7 @@
 /** Which row the pane follows: Enter after a reading moves the selection one row down, and the reason of what was typed is to stay in sight. */
 
-/** Typing and the move that ends it come within this time of each other, in either order. */
-export const ENTER_MS = 800;
+/** The move that ends typing is told within this time of it, in either order; a busy workbook takes its time. */
+export const ENTER_MS = 5000;
 interface Step {
   readonly sheetId: string;
   readonly row: number;
@@ -10,16 +10,25 @@ interface Step {
 export interface TypedRow {
   /** A cell of this row was typed. */
   readonly typed: (sheetId: string, row: number) => void;
-  /** The selection moved to this row: false when Enter moved it on from what was typed. */
+  /** The selection moved to this row: false when Enter moved it on from what was typed, which it does once. */
   readonly follows: (sheetId: string, row: number) => boolean;
 }
 export function createTypedRow(clock: () => number = Date.now): TypedRow {
-  let last: Step | null = null;
+  let moved: Step | null = null;
+  let awaited: Step | null = null;
+  const near = (step: Step | null, sheetId: string): step is Step =>
+    step !== null && step.sheetId === sheetId && clock() - step.at <= ENTER_MS;
   return {
     typed: (sheetId, row) => {
-      last = { sheetId, row, at: clock() };
+      const told = near(moved, sheetId) && moved.row === row + 1;
+      moved = null;
+      awaited = told ? null : { sheetId, row, at: clock() };
     },
-    follows: (sheetId, row) =>
-      last === null || last.sheetId !== sheetId || clock() - last.at > ENTER_MS || (row !== last.row + 1 && row !== last.row),
+    follows: (sheetId, row) => {
+      const byEnter = near(awaited, sheetId) && (row === awaited.row + 1 || row === awaited.row);
+      awaited = null;
+      moved = byEnter ? null : { sheetId, row, at: clock() };
+      return !byEnter;
+    },
   };
 }
