@@ -54,10 +54,15 @@ export function torqueText(cell: CellValue, heading: string): string {
   const bare = unit === "N·m" && readTorque(cell, null).kind === "refused" && readTorque(cell, unit).kind === "value";
   return bare ? `${text} ${unit}` : text;
 }
-/** Unit of a row in the register: its own, else the one that its length headings agree on. */
+/**
+ * Unit of a row in the register: its own, else the one that its length headings agree on. Not beside a bare size whose unit nobody
+ * tells: a unit written into the row would answer for it, and the log has no verdict there.
+ */
 export function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: readonly HeadingMatch[]): Unit | null {
   const own = readText(cells.get("unit"));
   if (own !== "") return namedUnit(own)?.unit ?? null;
+  const size = readText(cells.get("size"));
+  if (/\d/.test(size) && !/[^\d\s./,-]/.test(size) && (headings.find((h) => h.field === "size")?.unit ?? null) === null) return null;
   const units = new Set(
     headings
       .filter((h) => h.field !== null && field(h.field).type === "length" && h.unit !== null && readText(cells.get(h.field)) !== "")
