@@ -17,6 +17,7 @@ export interface Judged {
   /** A gauge finer than this would settle it; null when the reading lies on the limit or nothing is uncertain. */
   readonly settledBy: Exact | null;
 }
+const { abs, max } = Math;
 /** From 80 % of the allowance a part is watched. A share further from it than `NEAR` needs no exact comparison. */
 const NEARLY = exact("0.8");
 const WATCHED = 0.8;
@@ -36,7 +37,7 @@ export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = Z
   const sharp = blur === ZERO;
   const low = sharp ? met : meets(used.sub(blur), allowance, word);
   const high = sharp ? met : meets(used.add(blur), allowance, word);
-  const share = allowance.compare(ZERO) === 0 ? (used.compare(ZERO) > 0 ? Infinity : 0) : Math.max(0, used.over(allowance));
+  const share = allowance.compare(ZERO) === 0 ? (used.compare(ZERO) > 0 ? Infinity : 0) : max(0, used.over(allowance));
   return {
     beyond: low,
     past: side > 0,
@@ -48,7 +49,7 @@ export function judge(used: Exact, allowance: Exact, word: Word, blur: Exact = Z
 }
 function nearlyUsed(used: Exact, allowance: Exact, share: number): boolean {
   if (allowance.compare(ZERO) <= 0) return false;
-  if (Math.abs(share - WATCHED) > NEAR) return share > WATCHED;
+  if (abs(share - WATCHED) > NEAR) return share > WATCHED;
   return used.compare(allowance.mul(NEARLY)) >= 0;
 }
 /**
