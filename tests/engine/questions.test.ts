@@ -83,3 +83,18 @@ describe("the gear column of a log that calls it otherwise", () => {
     ]);
   });
 });
+
+describe("a part under the name that its own gear has for it", () => {
+  const rows = (headings: string[], ...cells: CellValue[]) =>
+    decisions([
+      ["Id", "Gear", ...headings, "Cracks", "Bent", "Tag"],
+      ["X", ...cells, "none", "none", "yes"],
+    ]);
+  it("the section of an eyebolt is its eye", () => {
+    const headings = ["Eye section new (mm)", "Section now (mm)", "Threads"];
+    expect(rows(headings, "eyebolt", 20, 19.8, "yes")).toEqual(["KEEP"]);
+    // 17 of 20 mm is 15 % worn.
+    expect(rows(headings, "eyebolt", 20, 17, "yes")).toEqual(["REMOVE"]);
+    expect(rows(["Eye section new (mm)", "Eye section now (mm)", "Threads"], "eyebolt", 20, 17, "yes")).toEqual(["REMOVE"]);
+  });
+});

@@ -15,8 +15,8 @@ export const columnsOf = (headings: Headings): LogColumns => ({
   units: headings.units,
   names: headings.names,
 });
-/** Fields that a row may have though no column is read as them: a tag or a crack in the column of results, a unit for the whole log. */
-const ADDED: readonly FieldId[] = ["tagged", "cracks", "unit"];
+/** Fields that a row may have though no column is read as them: a tag or a crack in the column of results, a unit for the whole log, a part under another name. */
+const ADDED: readonly FieldId[] = ["tagged", "cracks", "unit", "sectionNew", "sectionNow", "latch"];
 /** A judge of a log's lines. Where no two columns say the same thing, each cell goes straight to its place. */
 export class LineJudge {
   readonly log: LogJudge;

@@ -30,8 +30,8 @@ interface Plan {
   readonly seen: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly texts: readonly (readonly [id: FieldId, more: readonly Also[]])[];
   readonly families: readonly Family[];
-  /** Whether there is a column of the eye. */
-  readonly eyes: boolean;
+  /** Whether there is a column that some kind reads as another. */
+  readonly renames: boolean;
   readonly earlier: readonly {
     readonly column: number;
     readonly heading: string;
@@ -60,8 +60,8 @@ function planOf(headings: Headings): Plan {
 }
 /** How each field's cell is read where no two columns say the same thing and none is older; null where cells have to be merged. */
 export function plainReaders(headings: Headings): Plan["mains"] | null {
-  const { mains, seen, texts, families, earlier } = planOf(headings);
-  return headings.bareUnit === null && seen.length + texts.length + families.length + earlier.length === 0 ? mains : null;
+  const { mains, seen, texts, families, earlier, renames } = planOf(headings);
+  return headings.bareUnit === null && !renames && seen.length + texts.length + families.length + earlier.length === 0 ? mains : null;
 }
 /** Whether a result says of the item what another column says: a tag, a crack. */
 export function passesOn(result: CellValue): boolean {
@@ -83,25 +83,35 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   if (unread.length > 0) unreadOf.set(cells, unread);
   const result = cells.get("result");
   if (typeof result === "string" && result !== "") passOn(result, cells);
-  if (plan.eyes) eyeIsSection(cells);
+  if (plan.renames) underOtherNames(cells, headings);
   return cells;
 }
-/** The section of gear that is all eye, such as an eyebolt, may stand under the eye's own heading. */
-function eyeIsSection(cells: Map<FieldId, CellValue>): void {
-  if (readText(cells.get("sectionNew")) !== "" || readText(cells.get("sectionNow")) !== "") return;
+/** What a kind reads under a column of another name: the section of an eyebolt is its eye, the lock of a plate clamp its latch. */
+function underOtherNames(cells: Map<FieldId, CellValue>, headings: Headings): void {
   const match = matchKind(readText(cells.get("gear")));
-  if (!match.ok || !ALL_EYE.has(match.kind)) return;
-  for (const [section, eye] of [
-    ["sectionNew", "eyeNew"],
-    ["sectionNow", "eyeNow"],
-  ] as const) {
-    cells.set(section, cells.get(eye));
-    cells.delete(eye);
+  for (const [to, from] of match.ok ? (OTHER_NAMES.get(match.kind) ?? []) : []) {
+    if (readText(cells.get(to)) !== "" || readText(cells.get(from)) === "") continue;
+    const unit = headings.units.get(from) ?? null;
+    // The unit of its own heading goes with it.
+    cells.set(to, unit === null || unit === headings.units.get(to) ? cells.get(from) : withUnit(cells.get(from), unit));
+    cells.set(from, null);
   }
 }
-/** Kinds whose bare section is read at the eye, and which read no other. */
-const ALL_EYE: ReadonlySet<GearKind> = new Set(
-  GEAR.filter(({ parts, checks }) => Object.keys(parts)[0] === "eye" && !checks.some(({ measured }) => measured === "eyeNow")),
+type Renamed = readonly [to: FieldId, from: FieldId];
+const OTHER_NAMES: ReadonlyMap<GearKind, readonly Renamed[]> = new Map(
+  GEAR.map((kind) => {
+    const reads = (id: FieldId): boolean => kind.checks.some(({ measured }) => measured === id);
+    const eye: readonly Renamed[] =
+      Object.keys(kind.parts)[0] === "eye" && !reads("eyeNow")
+        ? [
+            ["sectionNew", "eyeNew"],
+            ["sectionNow", "eyeNow"],
+          ]
+        : [];
+    const lock: readonly Renamed[] =
+      !reads("lock") && kind.checks.some(({ name, measured }) => name === "lock" && measured === "latch") ? [["latch", "lock"]] : [];
+    return [kind, [...eye, ...lock]] as const;
+  }),
 );
 /** A tag or a crack that stands in the column of results counts as one. */
 function passOn(result: string, cells: Map<FieldId, CellValue>): void {
@@ -137,7 +147,7 @@ function planFor(headings: Headings): Plan {
     seen: ofType(["sound", "fault"]),
     texts: ofType(["text", "choice"]),
     families: familiesOf(also),
-    eyes: headings.columns.has("eyeNow"),
+    renames: (["eyeNow", "eyeNew", "lock"] as const).some((id) => headings.columns.has(id)),
     earlier: headings.matches.flatMap(({ column, heading, earlier: id, unit }) =>
       id === null ? [] : [{ column, heading, field: id, read: readerOf(id, heading, unit, language), unit }],
     ),
