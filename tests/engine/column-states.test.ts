@@ -212,9 +212,19 @@ describe("headings that offer their answers", () => {
     ["Cracks (P/F)", "P", "KEEP"],
     ["Cracks (P/F)", "F", "REMOVE"],
     ["Cracks P/F", "F", "REMOVE"],
+    ["Cracks (none/found)", "yes", "REMOVE"],
     ["No cracks (Y/N)", "Y", "KEEP"],
     ["No cracks (Y/N)", "N", "REMOVE"],
   ] as const)("%s: %s is %s", (heading, cell, wanted) => {
     expect(decision(heading, cell)).toBe(wanted);
+  });
+});
+
+describe("a heading that offers right and wrong", () => {
+  const state = (cell: CellValue): string =>
+    judgeRowOf([["Id", "Gear", "Latch (right/wrong)"]], [["H", "hook", cell]], "").findings.find((f) => f.check === "latch")?.decision ??
+    "";
+  it("takes its answers; yes is none of them", () => {
+    expect([state("right"), state("wrong"), state("yes")]).toEqual(["KEEP", "REMOVE", "NO VERDICT"]);
   });
 });

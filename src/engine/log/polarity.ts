@@ -50,9 +50,10 @@ function answersFit(offered: Spoken["offered"], way: Polarity): Polarity {
   return offered.every((word) => /^(none|nil|no|n|found|yes|y|present|absent|seen)$/.test(word)) ? way : "open";
 }
 /** Answers that say by themselves that all is well, and those that say that it is not. */
-const WELL = /^(none|nil|ok|okay|good|pass|passed|p|sound|intact|clear|legible|fitted|sat|acc|accept|straight|works|free|tight)$/;
+const WELL =
+  /^(none|nil|ok|okay|good|pass|passed|p|sound|intact|clear|legible|fitted|sat|acc|accept|straight|works|free|tight|right|correct)$/;
 const BADLY =
-  /^(found|not ok|nok|ng|bad|poor|fail|failed|f|missing|cracks?|cracked|damaged?|defects?|defective|illegible|unsat|rej|reject|bent|worn|broken|torn|cut|kinked|stiff|seized|loose|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded)$/;
+  /^(found|not ok|nok|ng|bad|poor|fail|failed|f|missing|cracks?|cracked|damaged?|defects?|defective|illegible|unsat|rej|reject|bent|worn|broken|torn|cut|kinked|stiff|seized|loose|wrong|incorrect|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded)$/;
 /** What a heading's own answers mean: P of P/F is good. Only an answer that is offered, and says itself which it is. */
 export function offeredAnswers({ offered }: Spoken): ReadonlyMap<string, "good" | "bad"> {
   const answers = new Map<string, "good" | "bad">();

@@ -159,7 +159,7 @@ const NOT_JUDGED = /^not judged ?:/i;
 const EARLIER_MARK = /^earlier ?:/i;
 /** Answers that a heading may offer; which of them are good stands in `polarity.ts`. */
 const ANSWER =
-  "(?:yes|no|y|n|p|f|none|nil|found|ok|okay|not ok|nok|ng|good|bad|fair|poor|pass|passed|fail|failed|sound|intact|clear|present|absent|missing|cracks?|cracked|damaged?|defects?|defective|legible|illegible|fitted|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded|seen|sat|unsat|acc|rej|accept|reject|true|false|bent|straight|worn|broken|works|torn|cut|kinked|free|stiff|seized|tight|loose)";
+  "(?:yes|no|y|n|p|f|none|nil|found|ok|okay|not ok|nok|ng|good|bad|fair|poor|pass|passed|fail|failed|sound|intact|clear|present|absent|missing|cracks?|cracked|damaged?|defects?|defective|legible|illegible|fitted|right|wrong|correct|incorrect|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded|seen|sat|unsat|acc|rej|accept|reject|true|false|bent|straight|worn|broken|works|torn|cut|kinked|free|stiff|seized|tight|loose)";
 const OFFERED_IN_BRACKETS = new RegExp(`[([{] ?(${ANSWER}(?: ?(?:/|\\||,|\\bor\\b) ?${ANSWER}){1,2}) ?[)\\]}]`, "i");
 const OFFERED_AT_END =
   /(?:^|[ :,?-])((?:y|yes) ?\/ ?(?:n|no)|p ?\/ ?f|pass(?:ed)? ?\/ ?fail(?:ed)?|ok ?\/ ?(?:nok|not ok|ng)|good ?\/ ?bad)\??$/i;
