@@ -342,3 +342,29 @@ describe("a nick in a hook", () => {
     expect(judged({ ...nick, nickNow: 0.8 }).decision).toBe("NO VERDICT");
   });
 });
+
+describe("wear of a hook at the figure itself (common practice, no source)", () => {
+  const worn = { unit: "mm", throatNew: 50, throatNow: 50, sectionNew: 40 };
+  it("saddle 40 to 38 mm is 5 % of a highly stressed part: REMOVE under the default rules", () => {
+    expect(judged({ ...good("hook"), ...worn, sectionNow: 38 }).decision).toBe("REMOVE");
+    expect(judged({ ...good("hook"), ...worn, sectionNow: 38.01 }).decision).toBe("WATCH");
+  });
+  it("body 40 to 36 mm is 10 %: REMOVE under practice", () => {
+    expect(judged({ ...good("hook"), ...worn, sectionNow: 36 }, "practice", "body").decision).toBe("REMOVE");
+    expect(judged({ ...good("hook"), ...worn, sectionNow: 36.01 }, "practice", "body").decision).toBe("WATCH");
+  });
+});
+
+describe("rust", () => {
+  it.each(["light rust", "slight rust", "surface rust", "light surface rust"])("%s is in order, cleaned and lubricated", (corrosion) => {
+    const verdict = judged({ ...good("hook"), corrosion });
+    expect(verdict.decision).toBe("KEEP");
+    expect(verdict.reason).toContain("clean and lubricate");
+  });
+  it.each(["pitting", "pitted", "severe rust", "heavy rust"])("%s is REMOVE", (corrosion) => {
+    expect(judged({ ...good("hook"), corrosion }).decision).toBe("REMOVE");
+  });
+  it.each(["scaling", "light rust at the end connection", "light rust, pitted"])("%s never stays in service", (corrosion) => {
+    expect(judged({ ...good("hook"), corrosion }).decision).toMatch(/^(REMOVE|NO VERDICT)$/);
+  });
+});
