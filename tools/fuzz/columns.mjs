@@ -40,6 +40,11 @@ export const ASIDE = [
  */
 export const FITNESS = [
   {
+    headings: ["Findings", "Faults found", "Defects"],
+    good: ["none", "nil", "None"],
+    bad: ["crack at eye", "bent", "worn", "see report", "rejected", "latch gone", "yes"],
+  },
+  {
     headings: ["Worn?", "Excessive wear", "Wear beyond limits?", "Worn (Y/N)"],
     good: ["no", "N"],
     bad: ["yes", "Y", "badly", "loose", "worn out", 14],
@@ -118,7 +123,6 @@ export const RESULT = {
     "Result of inspection",
     "General condition",
     "Assessment",
-    "Findings",
   ],
   good: ["OK", "ok", "Pass", "Passed", "Good", "Accepted", "Serviceable", "Satisfactory", "In service", "Fit for use", "Acceptable"],
   bad: [

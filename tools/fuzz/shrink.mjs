@@ -59,9 +59,10 @@ export function unusual(log) {
   const [row] = log.rows;
   return log.columns.flatMap((column, at) => {
     const same = column.heading === column.plain && row.cells[at] === row.plain[at];
-    if (same && !pinned(row, at, "any")) return [];
-    if (pinned(row, at, "any") || ["added", "aside", "remarks", "result"].includes(column.of))
-      return [`${column.heading.trim()} = ${JSON.stringify(row.cells[at])}`];
+    const beside = ["added", "aside", "remarks", "result"].includes(column.of);
+    // A column beside the readings that could not be dropped is part of the cause, plain or not.
+    if (same && !beside && !pinned(row, at, "any")) return [];
+    if (beside || pinned(row, at, "any")) return [`${column.heading.trim()} = ${JSON.stringify(row.cells[at])}`];
     const heading = JSON.stringify(column.heading.normalize("NFKC").replace(/\s+/g, " ").replace(/:$/, "").trim().toLowerCase());
     return [
       row.cells[at] === row.plain[at] || (isSight(column.of) && column.heading !== column.plain)
