@@ -36,6 +36,7 @@ export async function makeHouseSheet(): Promise<void> {
     const sheets = context.workbook.worksheets;
     const old = sheets.getItemOrNullObject(HOUSE_SHEET);
     old.load("name");
+    await context.sync();
     const marks = await readSheets(context);
     const named = marks.marked("house");
     const register = (await findRegister(context))?.sheet ?? null;

@@ -51,13 +51,12 @@ export async function writeCells(
     let size = sizeOf([first.value]);
     for (
       let next = sorted[end];
-      next !== undefined && next.column === first.column && next.row === first.row + end - start && size < REQUEST_SIZE;
+      next?.column === first.column && next.row === first.row + end - start && size < REQUEST_SIZE;
       next = sorted[end]
     ) {
       size += sizeOf([next.value]);
       end += 1;
     }
-    // eslint-disable-next-line no-await-in-loop -- requests follow each other
     await sending.room(size + 200);
     sheet.getRangeByIndexes(first.row, first.column, end - start, 1)[as] = sorted.slice(start, end).map(({ value }) => [value]);
     start = end;
@@ -77,7 +76,6 @@ export async function writeBlock(
     let size = 0,
       end = start;
     while (end < rows.length && size < REQUEST_SIZE) size += sizeOf(rows[end++] ?? []);
-    // eslint-disable-next-line no-await-in-loop -- requests follow each other
     await sending.room(size);
     const width = rows[start]?.length ?? 1;
     sheet.getRangeByIndexes(at.row + start, at.column, end - start, width)[as] = rows.slice(start, end) as Written[][];

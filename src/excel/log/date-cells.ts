@@ -1,5 +1,6 @@
 import { asGrid, type Grid } from "../../engine/log/grid";
 import type { CellValue } from "../../engine/reading/cell-value";
+import type { CellValue } from "../../engine/reading/cell-value";
 import { areaAddress } from "../kit/addresses";
 import { neighbours, readRows } from "../kit/read-in-parts";
 import type { LogPlace } from "../log-place";
@@ -39,7 +40,7 @@ export async function readGrid(context: Excel.RequestContext, place: LogPlace): 
     for (const [index, row] of values.entries())
       for (let at = 0; at < run.count; at += 1) {
         const value = row[run.from + at];
-        if (mayBeDate(value) && isDateFormat(String(formats[index]?.[at] ?? ""))) row[run.from + at] = { serial: value as number };
+        if (mayBeDate(value) && isDateFormat(formatOf(formats[index]?.[at]))) row[run.from + at] = { serial: value as number };
       }
   }
   return { grid: asGrid(values), address: areaAddress(range.rowIndex, range.columnIndex, rows, columnCount), more };
@@ -71,6 +72,7 @@ async function readToEnd(
   }
   return { values, more: false };
 }
+const formatOf = (cell: CellValue): string => (typeof cell === "string" ? cell : "");
 /** A number format that shows a date: day, month or year outside quotes, brackets and escapes. */
 export function isDateFormat(format: string): boolean {
   const bare = format.replace(/"[^"]*"|\\.|\[[^\]]*\]|_.|\*./g, "");

@@ -47,6 +47,7 @@ export async function checkRegister(
     rules.load("values");
     const day = sheet.getRange(AS_OF_CELL);
     day.load("values,formulas");
+    await context.sync();
     const sheets = await readSheets(context);
     const house = await readHouseSheet(context);
     const houseName = (sheets.marked("house") ?? sheets.named(HOUSE_SHEET))?.name ?? HOUSE_SHEET;

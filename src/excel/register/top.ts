@@ -1,7 +1,6 @@
 /** What stands above the register's table: title, rule sets, day, how many items are out, the caution, names of the groups. */
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
-import { type Sending } from "../kit/in-parts";
 import { AS_OF_CELL, BASIS_CELL, CAUTION, GROUP_ROW, REGISTER_TABLE } from "../kit/sheets";
 import { field } from "../../engine/columns";
 import { groupHeads, type Layout } from "./layout";
@@ -21,7 +20,7 @@ export function summaryFormula(layout: Layout): string {
 }
 const isSummary = (formula: string): boolean => formula.startsWith(`=ROWS(${REGISTER_TABLE}[Id])`);
 export async function writeTop(
-  sending: Sending,
+  context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   layout: Layout,
   { basis, asOf, fresh }: { readonly basis: readonly string[]; readonly asOf: number | null; readonly fresh: boolean },
@@ -29,7 +28,7 @@ export async function writeTop(
   const width = Math.max(BESIDE + 1, layout.columns.length);
   const top = sheet.getRangeByIndexes(0, 0, GROUP_ROW, width);
   top.load("formulas");
-  await sending.send();
+  await context.sync();
   const [first = [], second = [], third = []] = top.formulas as CellValue[][];
   const put = (row: number, column: number, value: string | number, format: string, stands: CellValue): void => {
     if ((typeof stands === "string" ? stands : readText(stands)) === String(value)) return;
