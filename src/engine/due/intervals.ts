@@ -93,7 +93,7 @@ export function intervalOf(asked: Asked): Interval | { readonly why: string } {
       words: `${everyMonths(strictest.months)}${beside} [${strictest.basis}: ${cite(strictest.source)}]`,
     };
   }
-  const who = own ? "as the log says" : `by common practice in ${service.class ?? "normal"} service`;
+  const who = own ? "as the log says" : `by common practice in ${service.class} service`;
   return { months: service.months, criterion: null, words: `${everyMonths(service.months)} ${who}` };
 }
 /** What gear works on: its column, else its name; null where neither tells, and then every use counts. */
