@@ -307,12 +307,17 @@ export class BookView {
     this.leading = false;
     if (!this.drawn) return;
     this.listButton.offer(book, book.active, subUnitId, book.selection, false);
-    if (scroll)
-      void this.commands.executeCommand(ScrollToCellCommand.id, {
-        unitId: UNIT,
-        subUnitId,
-        range: { ...range, endRow: startRow, endColumn: startColumn },
-      });
+    if (!scroll) return;
+    void this.commands.executeCommand(ScrollToCellCommand.id, {
+      unitId: UNIT,
+      subUnitId,
+      range: { ...range, endRow: startRow, endColumn: startColumn },
+    });
+    // Beside frozen rows and columns the grid stops short; the rest of the way is ours.
+    const { active } = book;
+    requestAnimationFrame(() => {
+      if (active === this.book?.active) keepInSight(this.grid, UNIT, range);
+    });
   }
 
   private run(id: string, params: object): void {
