@@ -1,6 +1,5 @@
 import { asGrid, type Grid } from "../../engine/log/grid";
 import type { CellValue } from "../../engine/reading/cell-value";
-import type { CellValue } from "../../engine/reading/cell-value";
 import { areaAddress } from "../kit/addresses";
 import { neighbours, readRows } from "../kit/read-in-parts";
 import type { LogPlace } from "../log-place";
