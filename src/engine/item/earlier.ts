@@ -5,7 +5,7 @@ import { field, type FieldId } from "../columns";
 import { GEAR } from "../gear/index";
 import type { EarlierCell } from "../log/besides";
 import type { Cells } from "../log/cells";
-import type { Exact } from "../numbers/exact";
+import { type Exact, larger } from "../numbers/exact";
 import { convert, type Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
 import { readLength } from "../reading/length";
@@ -53,7 +53,7 @@ function compare(cells: Cells, { field: id, cell, unit }: EarlierCell): How {
   if (before.kind === "refused") return "unreadable";
   // A reading of today that is missing or unreadable is asked for by its own check.
   if (before.kind === "missing" || today.kind !== "value") return "no worse";
-  const more = before.value.compare(today.value) > 0;
+  const more = larger(before.value, today.value) === before.value;
   if (before.value.equals(today.value) || more !== moreIsWorse(id)) return "no worse";
   return type === "length" && !today.value.equals(0) && fitOf(today.value, before.value, more ? "larger" : "smaller") === "noise"
     ? "no worse"
