@@ -144,7 +144,9 @@ const cut = (text: string): string => (text.length > ROOM ? `${text.slice(0, ROO
 const shortName = (f: Finding): string => named(f).replace(/ opening$/, "");
 const shortReading = (f: Finding): string => {
   const measured = f.measured ?? "";
-  return measured === "" ? shortName(f) : `${shortName(f)}${BARE.test(measured) ? ":" : ""} ${cut(measured)}`;
+  return measured === ""
+    ? shortName(f)
+    : `${shortName(f)}${BARE.test(measured) ? ":" : ""} ${f.why === "limit" ? measured : cut(measured)}`;
 };
 const shortLimit = (f: Finding): string =>
   `${shortReading(f)}, ${f.beyond === "WATCH" ? "watched" : f.beyond === "EXAMINE" ? "examined" : "out"} ${f.comesOut ?? ""}`;
