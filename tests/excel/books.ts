@@ -85,10 +85,10 @@ export function calculator(onRules?: (sheet: Sheet) => void, count?: (name: stri
   const counted = new Map(
     [...functions].map(([name, run]) => [
       name,
-      ((...values: never[]) => {
+      (...values: never[]) => {
         count?.(name);
         return run(...values);
-      }) as typeof run,
+      },
     ]),
   );
   return new UniverCalculator({ functions: count ? counted : functions, shapes, today: () => AS_OF, ...(onRules && { onRules }) });

@@ -140,7 +140,12 @@ export async function inject({ plan, version, request, code, how }: Injection, s
     (e: unknown) => e,
   );
   host.run = run;
-  const message = fault instanceof WorkbookError ? fault.message : fault === null ? "" : `no sentence: ${String(fault)}`;
+  const message =
+    fault instanceof WorkbookError
+      ? fault.message
+      : fault === null
+        ? ""
+        : `no sentence: ${fault instanceof Error ? fault.message : JSON.stringify(fault)}`;
   const after = typed(made);
   const lost = [...KEPT[plan]].filter((cell) => after.get(cell) !== before.get(cell));
   const untrue = message.startsWith("no sentence") || (message.includes("nothing was written") && all() !== book) ? message : "";

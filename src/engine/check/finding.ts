@@ -117,7 +117,7 @@ export function withFacts(found: Finding, more: Partial<Finding>): Finding {
   const { check, part, label, direction, criterion, decision, field, heading, typed, because, type, measured, original, countsFrom } =
     found;
   const { why, limit, beyond, watched, share, allows, comesOut, gauge, basis, source, overload } = found;
-  const copy = Object.assign(
+  return Object.assign(
     finding(why, decision, { name: check, part }, { criterion, measured, original, limit, share, comesOut, basis, source, overload }),
     label !== undefined && { label },
     direction && { direction },
@@ -132,6 +132,5 @@ export function withFacts(found: Finding, more: Partial<Finding>): Finding {
     allows !== undefined && { allows },
     gauge && { gauge },
     more,
-  );
-  return copy as Finding;
+  ) as Finding;
 }

@@ -38,7 +38,7 @@ function listIntervals(): readonly SourceLine[] {
     check: "inspection interval",
     figure: [
       `${everyMonths(c.months)} at most`,
-      ...(c.service === undefined ? [] : [`${c.service === "people" ? "lifting people" : `${c.service} service`}`]),
+      ...(c.service === undefined ? [] : [c.service === "people" ? "lifting people" : `${c.service} service`]),
       ...(c.usedOn === undefined ? [] : [`used on ${c.usedOn.join(" or ")}`]),
     ].join(", "),
     status: c.status,
