@@ -115,9 +115,9 @@ describe("service that is not recorded", () => {
     const blank = read(null, { serial: TODAY - 10 });
     expect(serviceNote([])).toBe("");
     expect(serviceNote([read("normal", { serial: TODAY - 10 }), read(null, null)])).toBe("");
-    expect(serviceNote([blank])).toBe("Service is not recorded for 1 item: its date is counted at 12 months and may be too late.");
+    expect(serviceNote([blank])).toBe("Service is not recorded for 1 item: its date is counted as in normal service and may be too late.");
     expect(serviceNote([blank, blank])).toBe(
-      "Service is not recorded for 2 items: their dates are counted at 12 months and may be too late.",
+      "Service is not recorded for 2 items: their dates are counted as in normal service and may be too late.",
     );
   });
 });

@@ -655,13 +655,11 @@ describe("due dates", () => {
   it("say once how many rest on a service that is not recorded", async () => {
     book.log = {
       place: LOG_PLACE,
-      report: report(
-        [1, 2, 3].map((row) => item(row, { id: `TP-${row}`, dueNote: row < 3 ? "service not recorded, counted as normal" : "" })),
-      ),
+      report: report([1, 2, 3].map((row) => item(row, { id: `TP-${row}`, ...(row < 3 ? { serviceAssumed: true } : {}) }))),
     };
     await open("Due");
     expect(
-      screen.getByText("Service is not recorded for 2 items: their dates are counted at 12 months and may be too late."),
+      screen.getByText("Service is not recorded for 2 items: their dates are counted as in normal service and may be too late."),
     ).toBeVisible();
   });
 

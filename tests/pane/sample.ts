@@ -55,6 +55,7 @@ export interface ItemSketch {
   nextDue?: number | null;
   dueState?: DueState;
   dueNote?: string;
+  serviceAssumed?: true;
   tagged?: boolean;
   findings?: readonly Finding[];
   missing?: readonly string[];
@@ -95,6 +96,7 @@ export function item(row: number, sketch: ItemSketch): ItemResult {
     nextDue: sketch.nextDue === undefined ? TODAY + 200 : sketch.nextDue,
     dueState: sketch.dueState ?? "CURRENT",
     dueNote: sketch.dueNote ?? "",
+    ...(sketch.serviceAssumed === true ? { serviceAssumed: true } : {}),
     cells: new Map(),
   };
 }

@@ -26,14 +26,14 @@ describe("the height of a row", () => {
     expect(linesOf(text, letters)).toBe(lines);
   });
 
-  it("shows what is wrong with a date and how to write it in full, and a date in one line", () => {
+  it("shows what is wrong with a date and how to write it in full, and a date in one line; the short reason takes another", () => {
     const note = '"02/03/2026": day and month can be read both ways; write 2 Mar 2026 or 3 Feb 2026';
-    expect(dueRowHeight(item(1, { id: "TP-1", nextDue: null, dueNote: note, place: "" }), TODAY, USUAL)).toBe(rowHeight(USUAL, 2));
+    expect(dueRowHeight(item(1, { id: "TP-1", nextDue: null, dueNote: note, place: "" }), TODAY, USUAL)).toBe(rowHeight(USUAL, 3));
     expect(dueRowHeight(item(1, { id: "TP-1", nextDue: null, dueNote: note, place: "" }), TODAY, { ...USUAL, letters: 30 })).toBe(
-      rowHeight(USUAL, 3),
+      rowHeight(USUAL, 4),
     );
     expect(dueRowHeight(item(1, { id: "TP-1", place: "a place with a name so long that it does not fit" }), TODAY, USUAL)).toBe(
-      rowHeight(USUAL, 1),
+      rowHeight(USUAL, 2),
     );
   });
 });

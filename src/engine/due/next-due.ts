@@ -4,12 +4,15 @@ import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
 import { type Asked, intervalOf, nextDue } from "./intervals";
 
+export interface NextDue {
+  readonly day: number | null;
+  /** Who sets the interval, or why there is no date. */
+  readonly note: string;
+  /** The row names no service, and the date rests on normal service. */
+  readonly serviceAssumed?: true;
+}
 /** Next inspection of a row: the last one and the interval in force. A blank service counts as normal. The note says who sets the interval, or why there is none. */
-export function dueOf(
-  cells: ReadonlyMap<FieldId, CellValue>,
-  asOf: number,
-  item: Pick<Asked, "kind" | "gearText" | "bases">,
-): { readonly day: number | null; readonly note: string } {
+export function dueOf(cells: ReadonlyMap<FieldId, CellValue>, asOf: number, item: Pick<Asked, "kind" | "gearText" | "bases">): NextDue {
   const last = readDate(cells.get("inspected"));
   if (last.kind === "missing") return { day: null, note: "no date of the last inspection" };
   if (last.kind === "refused") return { day: null, note: `"${last.text}": ${last.why}` };
@@ -22,5 +25,5 @@ export function dueOf(
   });
   if ("why" in interval) return { day: null, note: interval.why };
   const note = `${interval.words}${service === "" ? "; service not recorded, counted as normal" : ""}`;
-  return { day: nextDue(last.value, interval.months), note };
+  return { day: nextDue(last.value, interval.months), note, ...(service === "" ? { serviceAssumed: true } : {}) };
 }

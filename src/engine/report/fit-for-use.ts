@@ -37,9 +37,9 @@ export function actionOf(item: ItemResult): string {
 export function lateAndOut(items: readonly ItemResult[]): number {
   return items.filter(({ dueState: state, tagged, verdict }) => state === "OVERDUE" && (tagged || verdict.decision === "REMOVE")).length;
 }
-/** Says once that blank services were counted as the longest interval, or "". */
+/** Says once that blank services were counted as normal, or "". */
 export function serviceNote(items: readonly ItemResult[]): string {
-  const count = items.filter(({ dueNote }) => dueNote.startsWith("service not recorded")).length;
+  const count = items.filter(({ serviceAssumed }) => serviceAssumed === true).length;
   if (count === 0) return "";
-  return `Service is not recorded for ${count === 1 ? "1 item: its date is" : `${showNumber(count)} items: their dates are`} counted at 12 months and may be too late.`;
+  return `Service is not recorded for ${count === 1 ? "1 item: its date is" : `${showNumber(count)} items: their dates are`} counted as in normal service and may be too late.`;
 }

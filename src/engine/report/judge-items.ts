@@ -57,6 +57,7 @@ function itemOf(row: ItemRow, verdict: ItemVerdict, { asOf, basis }: LogJudging)
     nextDue: due.day,
     dueState: dueState(due.day, asOf),
     dueNote: due.note,
+    ...(due.serviceAssumed === true ? { serviceAssumed: true } : {}),
     cells: row.cells,
     besides: row.besides,
   };

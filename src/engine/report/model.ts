@@ -26,6 +26,8 @@ export interface ItemResult {
   readonly dueState: DueState;
   /** Why there is no date, or "". */
   readonly dueNote: string;
+  /** True where the date rests on normal service because none is recorded. */
+  readonly serviceAssumed?: true;
   /** Cells by field as they stood in the log. */
   readonly cells: ReadonlyMap<FieldId, CellValue>;
   /** What else stands in its row of the log. */

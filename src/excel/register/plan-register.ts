@@ -245,7 +245,7 @@ function sentences({ normal, followed }: { readonly normal: number; readonly fol
     ...(normal === 0
       ? []
       : [
-          `Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal (12 months, the longest any rule allows); change it where the work is severe.`,
+          `Service was blank for ${normal.toLocaleString("en-US")} ${normal === 1 ? "item" : "items"} and was written as normal; change it where the work is severe.`,
         ]),
     ...(followed === 0
       ? []
