@@ -17,7 +17,7 @@ interface FoundRow {
 }
 const FOUND = found as readonly FoundRow[];
 const foundName = ({ family, headers, row, wanted }: FoundRow): string =>
-  `${family} | ${headers.map((heading, i) => `${heading} = ${JSON.stringify(row[i])}`).join(", ")} -> ${wanted}`;
+  `${family} | ${headers.map((heading, i) => `${heading.replace(/\s+/g, " ").trim()} = ${JSON.stringify(row[i])}`).join(", ")} -> ${wanted}`;
 
 const callName = ({ call, args, wanted }: (typeof UNIT_IN_TEXT)[number]): string =>
   `${call}(${args.map((a) => JSON.stringify(a)).join(", ")}) -> ${wanted}`;

@@ -184,7 +184,12 @@ function described(log, row, d) {
   }
   if (able.length === 0) return;
   const at = d.pick(able);
-  row.cells[at] = d.pick(SIGHTS[log.columns[at].of].described);
+  const { of } = log.columns[at];
+  // Rust at an end connection is no surface rust of a body.
+  const words = SIGHTS[of].described.filter(
+    (word) => row.kind !== "end connection" || of !== "corrosion" || !/rust$/.test(word) || /^no /.test(word),
+  );
+  row.cells[at] = d.pick(words);
   row.truth = { wanted: "in", family: "described", pins: [pin(at)] };
 }
 function badRemark(log, row, d) {

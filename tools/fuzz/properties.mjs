@@ -57,6 +57,8 @@ export function unrelatedDoesNotMatter(log, answers, judge, d) {
 export function worseNeverImproves(log, answers, judge, d) {
   const worse = copy(log);
   const touched = worse.rows.map((row) => {
+    // What no gauge could have read may become plausible by getting worse.
+    if (/^(implausible|unreadable)/.test(row.truth.family)) return null;
     const able = log.columns.flatMap(({ of, form }, at) =>
       of in row.is && (/\.now$/.test(of) || isCount(of) || of === "twist" || (isSight(of) && form === "plain")) && of !== "clipsFitted"
         ? [at]

@@ -52,7 +52,7 @@ export const SIGHTS = {
       "surface crack 3 mm",
       "indication found",
     ],
-    states: ["Cracked at eye", "Crack indications found", "Fractured"],
+    states: ["Cracked at eye", "Fractured"],
   },
   deformed: {
     sense: "fault",
