@@ -76,13 +76,13 @@ describe("the focus after an action", () => {
 
   it("is on the first new line after Show more, the last one too", async () => {
     book = new FakeWorkbook();
-    book.log = { place: LOG_PLACE, report: report(many(160)) };
+    book.log = { place: LOG_PLACE, report: report(many(48)) };
     book.building = () => Promise.resolve({ ...RESULT, onlyInRegister: many(60).map(({ id }) => id) });
     await open("Lift");
-    await user.click(screen.getByRole("button", { name: "Show more (130 left)" }));
-    expect(screen.getByRole("checkbox", { name: /^TP-30 / })).toHaveFocus();
-    await user.click(screen.getByRole("button", { name: "Show more (10 left)" }));
-    expect(screen.getByRole("checkbox", { name: /^TP-150 / })).toHaveFocus();
+    await user.click(screen.getByRole("button", { name: "Show more (40 left)" }));
+    expect(screen.getByRole("checkbox", { name: /^TP-8 / })).toHaveFocus();
+    await user.click(screen.getByRole("button", { name: "Show more (8 left)" }));
+    expect(screen.getByRole("checkbox", { name: /^TP-40 / })).toHaveFocus();
     await user.click(screen.getByRole("tab", { name: "Log" }));
     await user.click(screen.getByRole("button", { name: "Build register" }));
     await user.click(await screen.findByRole("button", { name: "Show more (10 left)", hidden: true }));
