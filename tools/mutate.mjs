@@ -67,7 +67,7 @@ const runTests = () =>
       "tests/functions/functions.test.ts",
       "tests/engine/limits.test.ts",
       "tests/engine/tables",
-      "tests/engine/lift",
+      "tests/engine/judge-lift",
     ],
     { cwd: copy, stdio: "ignore" },
   ).status === 0;

@@ -122,7 +122,8 @@ export class KindJudge {
     const { variants } = this.kind;
     if (variants === undefined) return null;
     const gear = readText(this.row.value("gear"));
-    return keptBy(this.variants, `${gear}|${keyOf(this.row.value(variants.field))}`, () => readVariant(variants, this.row, gear));
+    // No cell holds the sign between the two, so that no typed text can stand for another row's.
+    return keptBy(this.variants, `${gear}\u0000${keyOf(this.row.value(variants.field))}`, () => readVariant(variants, this.row, gear));
   }
   private readyFor(gauge: Length | null, read: VariantRead | null): Ready {
     const variant = read?.kind === "known" ? read.variant : null;
