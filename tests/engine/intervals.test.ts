@@ -172,6 +172,7 @@ describe("the due date of a row", () => {
     expect(dueOf(new Map([["inspected", serial("2026-01-31")]]), today, link)).toEqual({
       day: serial("2027-01-31"),
       note: "every 12 months [standard: ASME B30.26 26-x.8.3 (2010 excerpt)]; service not recorded, counted as normal",
+      serviceAssumed: true,
     });
   });
   it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {
