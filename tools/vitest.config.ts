@@ -1,3 +1,4 @@
+import { availableParallelism } from "node:os";
 import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
@@ -9,6 +10,8 @@ export default defineConfig({
     reporters: ["default", "./tools/closing-line.ts"],
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    // The runner leaves one core free; on a machine of two that would be one worker and half the speed.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     projects: [
       {
         extends: true,
