@@ -19,6 +19,7 @@ const ENGINE: readonly (readonly string[])[] = [
   ["check"],
   ["item"],
   ["report"],
+  ["programme"],
   ["ask", "lift"],
 ];
 

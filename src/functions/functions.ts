@@ -16,7 +16,9 @@ import {
 import { chainLeast, changeShare, dressDepth, lengthIn, removeAt } from "../engine/ask/one-figure";
 import { rowText } from "../engine/ask/judge-row";
 import { monthsBetween } from "../engine/ask/one-interval";
+import { decisionOfList } from "../engine/ask/one-list";
 import { judgeRowOf, judgeRowsOf } from "../engine/ask/one-row";
+import { reaches, wearRate } from "../engine/ask/one-trend";
 import { sourceOf } from "../engine/ask/source-of";
 import { isDecision, worstOf } from "../engine/decision";
 import { dueState, nextDue } from "../engine/due/intervals";
@@ -237,6 +239,19 @@ function given(block: any[][] | null | undefined): Grid | null {
   return block === null || block === undefined ? null : asGrid(block);
 }
 /**
+ * Decision of one item from a round sheet in long form, one line a check. A blank is missing, and so is a check that the gear needs and that has no line. A label that names no check of the gear is NO VERDICT. Guard blanks: IF(ISBLANK(H5:H10),"",H5:H10).
+ * @customfunction JUDGELIST JUDGELIST
+ * @param gear Kind of gear of the item.
+ * @param checks What each line looks at or measures, such as Throat opening, Saddle section or Cracks; or a register heading such as Construction.
+ * @param as_new Size when new on each line, with its unit; blank where there is none.
+ * @param now Reading on each line; a bare size takes the unit of the size when new. A second column may hold what was seen, in words.
+ * @param [basis] Rule sets; standard,practice when left out; or the range of the sheet House limits.
+ * @returns Decision.
+ */
+export function judgeListOf(gear: any, checks: any[][], as_new: any[][], now: any[][], basis?: any[][]): string {
+  return decisionOfList(gear, asGrid(checks), asGrid(as_new), asGrid(now), basis);
+}
+/**
  * The worst decision in a range, such as an assembly's. A blank cell or any other text counts as NO VERDICT, so give the cells of the parts only.
  * @customfunction WORST WORST
  * @param verdicts Cells with decisions.
@@ -309,6 +324,28 @@ export function ropeVerdictOf(nominal: any, measured: any, unit: any, basis?: an
  */
 export function grooveVerdictOf(rope: any, groove: any, unit: any, basis?: any[][]): string {
   return grooveVerdict(rope, groove, unit, basis);
+}
+/**
+ * Change of a reading per year (365.25 days) by the straight line of least squares; negative when metal is lost. Gives #N/A with fewer than two days. Blank readings are passed over, and a number 0 counts as blank.
+ * @customfunction WEARRATE WEARRATE
+ * @param dates Dates of the readings.
+ * @param readings Readings over the same rows: bare numbers in one unit, or each with its own; the result is in the unit that they carry, in inches where both occur.
+ * @returns Change per year.
+ */
+export function wearRateOf(dates: any[][], readings: any[][]): number {
+  return figure(wearRate(asGrid(dates), asGrid(readings)));
+}
+/**
+ * First date on which the trend of the readings can reach a limit: where the band in which the next reading is expected meets it. With two readings there is no band, only the line. Gives #N/A when it is never reached, and the last reading's date when it can be reached already.
+ * @customfunction REACHES REACHES
+ * @param dates Dates of the readings.
+ * @param readings Readings of one part since it was new, over the same rows.
+ * @param limit Size at which it comes out, such as from GEAR.REMOVEAT.
+ * @param [confidence] Share of next readings that the band holds; 0.95 when left out.
+ * @returns Date as the workbook's day number; format the cell as a date.
+ */
+export function reachesDate(dates: any[][], readings: any[][], limit: any, confidence?: any): number {
+  return figure(reaches(asGrid(dates), asGrid(readings), limit, confidence));
 }
 /**
  * Tension in one leg of a sling, in the load's unit. Three or four legs count as three; a Navy handbook (bridle hitch) strongly recommends the rating of a two-leg sling for them: type 2. Refuses legs flatter than 30 degrees from horizontal.

@@ -43,6 +43,7 @@ VERDICT(headers, row, [basis])
 REASON(headers, row, [basis])
 JUDGE(headers, rows, [basis])
 JUDGEROW(headers, row, [basis], [headers_2], [row_2])
+JUDGELIST(gear, checks, as_new, now, [basis])
 WORST(verdicts)
 NEXTDUE(gear, service, last, [basis])
 DUESTATE(next_due, as_of, [lead_days])
@@ -83,6 +84,9 @@ const RELEASED = [
   "WORST",
   "NEXTDUE",
   "DUESTATE",
+  "JUDGELIST",
+  "WEARRATE",
+  "REACHES",
   "LEGLOAD",
   "RATEDAT",
   "HOTSHARE",
@@ -90,7 +94,7 @@ const RELEASED = [
   "SOURCE",
 ];
 /** Arguments that are ranges; the rule sets may come as the range of the house limits, and one cell is a range too. */
-const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis", "headers_2", "row_2"]);
+const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis", "headers_2", "row_2", "checks", "as_new", "now"]);
 
 const generated = await generateCustomFunctionsMetadata(FILE);
 const metadata = (
