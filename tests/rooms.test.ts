@@ -9,7 +9,7 @@ const SRC = fileURLToPath(new URL("../src", import.meta.url));
 
 /** Rooms of the engine from the ground up; rooms on one floor do not know each other. */
 const ENGINE: readonly (readonly string[])[] = [
-  ["numbers", "decision", "words"],
+  ["numbers", "decision", "words", "memory"],
   ["tables", "reading"],
   ["rules"],
   ["columns"],

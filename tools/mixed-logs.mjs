@@ -179,7 +179,8 @@ export function mixedLog({ catalogued, seed, count, rough = false, kinds }) {
       // A column that says the same again is mostly empty.
       if (place >= fields.length && chance() < 0.8) return blank;
       if (id === null) return pick(["", "7", "PO-4471", "red", 12], chance);
-      const cell = plain[id] ?? (["place", "remarks", "result", "tagged", "releasedBy"].includes(id) ? pick(CHOICES[id], chance) : undefined);
+      const cell =
+        plain[id] ?? (["place", "remarks", "result", "tagged", "releasedBy"].includes(id) ? pick(CHOICES[id], chance) : undefined);
       if (cell !== undefined) return cell === "" ? blank : cell;
       if (!rough) return "";
       if (id === "gauge") return chance() < 0.2 ? 0.005 : blank;

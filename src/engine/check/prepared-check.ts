@@ -3,92 +3,86 @@ import { field, type FieldId } from "../columns";
 import { fieldsOf } from "../gear/columns-of";
 import type { Check, GearKind } from "../gear/kind";
 import type { Row } from "../log/cells";
+import { RowMemory } from "../memory";
 import type { CellValue } from "../reading/cell-value";
 import { comesOutWords } from "./comes-out-at";
-import type { CheckResult, Situation } from "./in-force";
+import type { Situation } from "./in-force";
 import { lossAt } from "./kinds/nick";
+import { NO_OUTCOME, Outcome } from "./outcome";
 import { evaluate } from "./run-check";
 
-export interface Outcome extends CheckResult {
-  /** Where the part comes out, in words, as far as its as-new size is known. */
-  readonly comesOut: string | null;
-}
 /** A check of one kind, under one situation, for the columns of one log. */
 export class PreparedCheck {
-  private readonly memory: Remembered<Outcome>;
+  private readonly remembered: Remembered<Outcome>;
   constructor(check: Check, situation: Situation, row: Row) {
-    this.memory = new Remembered(check, situation.kind, row, () => {
-      const result = evaluate(check, row, situation);
-      return { findings: result.findings, notes: result.notes, comesOut: comesOutWords(check, row, situation, result.twoWays) };
+    this.remembered = new Remembered(check, situation.kind, row, () => {
+      const { findings, notes, twoWays } = evaluate(check, row, situation);
+      const made = new Outcome(findings, notes, comesOutWords(check, row, situation, twoWays));
+      return made.isSilent ? NO_OUTCOME : made;
     });
   }
   /** What the check says of the row at hand. */
   judge(): Outcome {
-    return this.memory.get();
+    return this.remembered.get();
   }
 }
-/** Outcomes remembered for a column; beyond it they are worked out again. */
-const KEPT = 20_000;
 /**
- * What follows from the cells that a check reads. Without a column it is one constant; from one column it is a look-up by
- * cell; from several it is a constant while they are blank, and else worked out from the row's remembered readings.
+ * What follows from the cells that a check reads, remembered by these cells: where they are blank, or where the log has no such
+ * column, it is one constant.
  */
 export class Remembered<T> {
+  /** Places of the cells that decide. */
+  readonly slots: readonly number[];
   private readonly make: () => T;
   private readonly row: Row;
-  /** Slots that have to be blank for the constant to hold; a single one in which the cell decides. */
-  private readonly slots: readonly number[];
-  private readonly single: boolean;
-  private readonly unitOf: FieldId | null;
-  /** By unit of bare numbers, where that matters: none, in, mm. */
+  /** Whether more cells than these are read where one of them is filled: nothing is remembered then. */
+  private readonly open: boolean;
+  /** Whether the unit of bare numbers matters. */
+  private readonly sized: boolean;
+  /** Each by that unit: none, in, mm. */
   private readonly blank: (T | undefined)[] = [];
-  private readonly byCell = [new Map<CellValue, T>(), new Map<CellValue, T>(), new Map<CellValue, T>()] as const;
+  private readonly filled: (RowMemory<T> | undefined)[] = [];
+  /** What one cell said last, for columns that say the same in row after row. */
   private lastCell: CellValue;
   private last: T | undefined;
   constructor(check: Check, kind: GearKind, row: Row, make: () => T) {
     const read = readBy(check, kind).filter((id) => row.slot(id) !== undefined);
-    const [only] = read;
     this.make = make;
     this.row = row;
-    this.single = read.length === 1;
-    const deciding = check.kind === "nick" && !this.single ? fieldsOf(check).filter((id) => row.slot(id) !== undefined) : read;
+    this.open = check.kind === "nick" && read.length > 1;
+    const deciding = this.open ? fieldsOf(check).filter((id) => row.slot(id) !== undefined) : read;
     this.slots = deciding.map((id) => row.slot(id) ?? 0);
-    const sized = only !== undefined && (field(only).type === "length" || only === "size") ? only : null;
-    this.unitOf = check.kind === "gap" ? check.measured : sized;
+    this.sized = check.kind === "gap" || read.length > 1 || read.some((id) => field(id).type === "length" || id === "size");
   }
   get(): T {
-    const { slots, row } = this;
+    const { slots, row, sized } = this;
     const { values } = row;
     for (const slot of slots) {
       const cell = values[slot];
       if (cell === undefined || cell === null || cell === "") continue;
-      if (!this.single || typeof cell === "object") return this.make();
-      if (this.unitOf === null && cell === this.lastCell && this.last !== undefined) return this.last;
-      return this.lookUp(cell);
+      if (this.open) return this.make();
+      if (sized) return this.lookUp(row.barePlace);
+      if (cell === this.lastCell && this.last !== undefined) return this.last;
+      this.lastCell = cell;
+      return (this.last = this.lookUp(0));
     }
-    return (this.blank[this.unitPlace()] ??= this.make());
+    return (this.blank[sized ? row.barePlace : 0] ??= this.make());
   }
-  private unitPlace(): 0 | 1 | 2 {
-    const unit = this.unitOf === null ? null : this.row.unit(this.unitOf);
-    return unit === null ? 0 : unit === "in" ? 1 : 2;
-  }
-  private lookUp(cell: CellValue): T {
-    const kept = this.byCell[this.unitPlace()];
-    let made = kept.get(cell);
-    if (made === undefined) {
-      if (kept.size >= KEPT) kept.clear();
-      kept.set(cell, (made = this.make()));
-    }
-    this.lastCell = cell;
-    this.last = made;
+  private lookUp(place: number): T {
+    const { values } = this.row;
+    const kept = (this.filled[place] ??= new RowMemory<T>(this.slots));
+    const known = kept.get(values);
+    if (known !== undefined) return known;
+    const made = this.make();
+    kept.set(values, made);
     return made;
   }
 }
-/** Every column whose cell can change what a check says. */
+/** Every column whose cell can change what a check says; the reading that differs from item to item comes last. */
 function readBy(check: Check, kind: GearKind): readonly FieldId[] {
-  const own = fieldsOf(check);
-  if (check.kind === "enough" && check.inProportionTo !== undefined) return [...own, check.inProportionTo];
-  if (check.kind === "gap" && check.makers !== undefined) return [...own, check.makers];
+  const own = [...fieldsOf(check).filter((id) => id !== check.measured), check.measured];
+  if (check.kind === "enough" && check.inProportionTo !== undefined) return [check.inProportionTo, ...own];
+  if (check.kind === "gap" && check.makers !== undefined) return [check.makers, ...own];
   if (check.kind !== "nick") return own;
   const sections = [null, ...Object.keys(kind.parts)].flatMap((part) => lossAt(kind, part) ?? []);
   return [...new Set([...own, ...sections.flatMap((loss) => [loss.original, loss.measured])])];

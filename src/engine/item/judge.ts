@@ -4,17 +4,19 @@
  */
 import { type Finding, ofItem } from "../check/finding";
 import type { Situation } from "../check/in-force";
+import { NO_OUTCOME, Outcome } from "../check/outcome";
 import type { FieldId } from "../columns";
 import { GEAR } from "../gear/index";
 import type { GearKind } from "../gear/kind";
 import { type Besides, NOTHING_BESIDES } from "../log/besides";
 import { type LogColumns, Row } from "../log/cells";
+import { Memory, RowMemory } from "../memory";
 import { matchKind } from "../names/gear-name";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
 import { inForce } from "../rules/rule-sets";
-import { type Judging, KindJudge } from "./kind-judge";
+import { type Judging, type KindFacts, KindJudge } from "./kind-judge";
 import { wordFindings } from "./remarks";
 import { tagState, type TagState } from "./tag";
 import { UNKNOWN, type UnreadColumn, unreadColumns, unreadDamage } from "./unread-damage";
@@ -22,9 +24,10 @@ import { JudgedItem } from "./verdict";
 import { dateFinding, overloadFinding } from "./whole-item";
 
 export type { Judging } from "./kind-judge";
-/** Gear names and words that are remembered; beyond it they are read again. */
-const KEPT = 5000;
 const NO_TAG: TagState = { out: false, note: null };
+const NOTHING_MORE: readonly string[] = [];
+/** Where no sizes are compared, no gauge is missed. */
+const UNKNOWN_FACTS: KindFacts = { needed: [], gauged: true, assumed: [] };
 const isBlank = (cell: CellValue): boolean => cell === undefined || cell === null || cell === "";
 
 export class LogJudge {
@@ -33,8 +36,8 @@ export class LogJudge {
   private readonly row: Row;
   private readonly judging: Judging;
   private readonly kinds = new Map<GearKind, KindJudge>();
-  private readonly byGear = new Map<CellValue, KindJudge | null>();
-  private readonly words = new Map<CellValue, readonly Finding[]>();
+  private readonly byGear = new Memory<KindJudge | null>();
+  private readonly words: RowMemory<Outcome>;
   private readonly at: Readonly<Record<"gear" | "tagged" | "inspected" | "overload" | "result" | "remarks", number | undefined>>;
   private unknown: readonly UnreadColumn[] | null = null;
   constructor(columns: LogColumns, judging: Judging) {
@@ -50,6 +53,7 @@ export class LogJudge {
       result: at("result"),
       remarks: at("remarks"),
     };
+    this.words = new RowMemory([this.at.result, this.at.remarks].filter((slot) => slot !== undefined));
   }
   /** The cells of the next row, one for each of `fields`: to be filled before `judge` is called. */
   get cells(): CellValue[] {
@@ -69,40 +73,30 @@ export class LogJudge {
     row.filled(besides);
     const { asOf } = judging;
     const tag = this.isBlankAt(at.tagged) ? NO_TAG : tagState(row, asOf);
-    const tagFinding = tag.out
-      ? ofItem("tag", "REMOVE", "tag out", { label: tag.label, because: tag.because, ...(tag.type !== null && { type: tag.type }) })
-      : null;
     const kind = this.kindOf(at.gear === undefined ? undefined : row.values[at.gear]);
-    const findings: Finding[] = [];
-    if (kind === null) return this.judgeUnknown(findings, tagFinding, tag);
-    const outcome = kind.judge(findings, tagFinding);
-    if (overload !== null || !this.isBlankAt(at.overload)) add(findings, overloadFinding(row, asOf, overload));
-    const dateNote = this.isBlankAt(at.inspected) ? null : this.dateNote(findings);
-    add(findings, kind.rules);
-    if (besides !== NOTHING_BESIDES || !this.isBlankAt(at.result) || !this.isBlankAt(at.remarks)) findings.push(...this.wordsOf(besides));
-    for (const found of kind.houseRules) findings.push(found);
+    const outcomes: Outcome[] = [];
+    if (kind === null) return this.judgeUnknown(outcomes, tag);
+    const facts = kind.judge(outcomes, tag.out ? tagOutcome(tag) : null);
+    if (overload !== null || !this.isBlankAt(at.overload)) add(outcomes, overloadFinding(row, asOf, overload));
+    const dateNote = this.isBlankAt(at.inspected) ? null : this.dateNote(outcomes);
+    if (kind.rules !== null) outcomes.push(kind.rules);
+    if (besides !== NOTHING_BESIDES || !this.isBlankAt(at.result) || !this.isBlankAt(at.remarks)) {
+      const words = this.wordsOf(besides);
+      if (words !== NO_OUTCOME) outcomes.push(words);
+    }
+    if (kind.house !== null) outcomes.push(kind.house);
     const tagNote = tag.out ? null : tag.note;
-    const notes = dateNote === null && tagNote === null ? outcome.notes : [...outcome.notes, dateNote, tagNote].filter((n) => n !== null);
-    return new JudgedItem(findings, {
-      kind: kind.kind,
-      tagged: tag.out,
-      needed: outcome.needed,
-      notes,
-      comesOut: outcome.comesOut,
-      gauged: outcome.gauged,
-    });
+    const more = dateNote === null && tagNote === null ? NOTHING_MORE : [dateNote, tagNote].filter((note) => note !== null);
+    return new JudgedItem(outcomes, { kind: kind.kind, tagged: tag.out, facts, more });
   }
   private isBlankAt(slot: number | undefined): boolean {
     return slot === undefined || isBlank(this.row.values[slot]);
   }
   private kindOf(gear: CellValue): KindJudge | null {
-    let kind = this.byGear.get(gear);
-    if (kind !== undefined) return kind;
-    const match = matchKind(readText(gear));
-    kind = match.ok ? this.judgeOf(match.kind) : null;
-    if (this.byGear.size >= KEPT) this.byGear.clear();
-    if (typeof gear !== "object") this.byGear.set(gear, kind);
-    return kind;
+    return this.byGear.once(gear, () => {
+      const match = matchKind(readText(gear));
+      return match.ok ? this.judgeOf(match.kind) : null;
+    });
   }
   private judgeOf(kind: GearKind): KindJudge {
     let judge = this.kinds.get(kind);
@@ -110,44 +104,47 @@ export class LogJudge {
     return judge;
   }
   /** Gear that is not in the catalogue: no column is read, and each tells what it shows. */
-  private judgeUnknown(findings: Finding[], tagFinding: Finding | null, tag: TagState): JudgedItem {
+  private judgeUnknown(outcomes: Outcome[], tag: TagState): JudgedItem {
     const { row, judging } = this;
     const gear = readText(row.value("gear"));
     const match = matchKind(gear);
-    findings.push(ofItem("gear", "NO VERDICT", "gear", { heading: row.heading("gear"), typed: gear, because: match.ok ? "" : match.why }));
-    add(findings, tagFinding);
+    add(outcomes, ofItem("gear", "NO VERDICT", "gear", { heading: row.heading("gear"), typed: gear, because: match.ok ? "" : match.why }));
+    if (tag.out) outcomes.push(tagOutcome(tag));
     const situation: Situation = { kind: UNKNOWN, bases: inForce(judging.basis), gauge: null, variant: null };
     const shown: Finding[] = [];
     unreadDamage((this.unknown ??= unreadColumns(situation, row)), shown);
-    for (const found of shown) findings.push({ ...found, decision: "NO VERDICT" });
-    return new JudgedItem(findings, { kind: null, tagged: tag.out, needed: [], notes: [], comesOut: null, gauged: true });
+    for (const found of shown) add(outcomes, { ...found, decision: "NO VERDICT" });
+    return new JudgedItem(outcomes, { kind: null, tagged: tag.out, facts: UNKNOWN_FACTS, more: NOTHING_MORE });
   }
   /** Adds what is wrong with the date of the inspection; a date that cannot be read is a note. */
-  private dateNote(findings: Finding[]): string | null {
+  private dateNote(outcomes: Outcome[]): string | null {
     const { row, judging, at } = this;
     const cell = at.inspected === undefined ? undefined : row.values[at.inspected];
     if (isPlainDay(typeof cell === "object" && cell !== null ? cell.serial : cell, judging.asOf)) return null;
-    add(findings, dateFinding(row, judging.asOf));
+    add(outcomes, dateFinding(row, judging.asOf));
     const inspected = readDate(cell);
     return inspected.kind === "refused"
       ? `The date "${inspected.text}" in "${row.heading("inspected")}" cannot be used: ${inspected.why}`
       : null;
   }
-  /** What the log's own words say; remembered by the remark where it stands alone. */
-  private wordsOf(besides: Besides): readonly Finding[] {
-    const { row, at } = this;
-    const remark = at.remarks === undefined ? undefined : row.values[at.remarks];
-    if (besides !== NOTHING_BESIDES || !this.isBlankAt(at.result) || typeof remark === "object") return wordFindings(row);
-    let found = this.words.get(remark);
-    if (found === undefined) {
-      if (this.words.size >= KEPT) this.words.clear();
-      this.words.set(remark, (found = wordFindings(row)));
-    }
-    return found;
+  /** What the log's own words say; remembered by result and remark where nothing else speaks. */
+  private wordsOf(besides: Besides): Outcome {
+    const { row, words } = this;
+    if (besides !== NOTHING_BESIDES) return outcomeOf(wordFindings(row));
+    const known = words.get(row.values);
+    if (known !== undefined) return known;
+    const made = outcomeOf(wordFindings(row));
+    words.set(row.values, made);
+    return made;
   }
 }
-const add = (findings: Finding[], found: Finding | null): void => {
-  if (found !== null) findings.push(found);
+const outcomeOf = (findings: readonly Finding[]): Outcome => (findings.length === 0 ? NO_OUTCOME : new Outcome(findings));
+const tagOutcome = (tag: TagState & { readonly out: true }): Outcome =>
+  new Outcome([
+    ofItem("tag", "REMOVE", "tag out", { label: tag.label, because: tag.because, ...(tag.type !== null && { type: tag.type }) }),
+  ]);
+const add = (outcomes: Outcome[], found: Finding | null): void => {
+  if (found !== null) outcomes.push(new Outcome([found]));
 };
 /** A day from 1905 on that is no year by mistake and not after the day of judging: nothing is wrong with it. */
 const isPlainDay = (serial: CellValue, asOf: number | null): boolean =>

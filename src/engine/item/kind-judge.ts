@@ -1,6 +1,7 @@
 /** The judge of one gear kind for the columns of a log: its checks made ready under each gauge and construction that occurs. */
 import { type Finding, ofItem } from "../check/finding";
 import { inUse, isFor, type Situation } from "../check/in-force";
+import { NO_OUTCOME, Outcome } from "../check/outcome";
 import { PreparedCheck } from "../check/prepared-check";
 import { columnOf, refusedFinding } from "../check/read-sizes";
 import { field, type FieldId } from "../columns";
@@ -25,35 +26,38 @@ export interface Judging {
   /** Serial day of judging: dates after it are wrong. Null in a worksheet cell, which has no day. */
   readonly asOf: number | null;
 }
-/** What the checks of a kind say of a row. */
-export interface KindOutcome {
-  readonly notes: readonly string[];
-  readonly comesOut: string;
+/** What holds of an item beside the findings of its checks. */
+export interface KindFacts {
   readonly needed: readonly FieldId[];
+  /** A gauge is recorded. */
   readonly gauged: boolean;
+  /** What was taken from a table, or for granted: clauses without a full stop. */
+  readonly assumed: readonly string[];
 }
 /** Checks and columns of a kind, ready for one gauge and one construction. */
 interface Ready {
   readonly checks: readonly PreparedCheck[];
   readonly unread: readonly UnreadColumn[];
-  readonly needed: readonly FieldId[];
-  readonly rules: Finding | null;
+  /** What holds where nothing is assumed. */
+  readonly facts: KindFacts;
+  readonly rules: Outcome | null;
 }
 interface GaugeRead {
   readonly gauge: Length | null;
-  readonly finding: Finding | null;
+  readonly finding: Outcome | null;
 }
 const NO_GAUGE: GaugeRead = { gauge: null, finding: null };
-const NO_NOTES: readonly string[] = [];
+const NOTHING_ASSUMED: readonly string[] = [];
 /** Gauges and constructions that are kept ready; beyond it they are made again. */
 const KEPT = 200;
 const isBlank = (cell: CellValue): boolean => cell === undefined || cell === null || cell === "";
 
 export class KindJudge {
   readonly kind: GearKind;
+  /** House limits that cannot be applied, in whatever row. */
+  readonly house: Outcome | null;
   private readonly row: Row;
   private readonly judging: Judging;
-  private readonly house: readonly Finding[];
   private readonly gauges = new Map<string, GaugeRead>();
   private readonly variants = new Map<string, VariantRead>();
   private readonly ready = new Map<string, Ready>();
@@ -62,17 +66,18 @@ export class KindJudge {
     this.kind = kind;
     this.row = row;
     this.judging = judging;
-    this.house = houseFindings(kind, judging.basis, judging.house);
+    const house = houseFindings(kind, judging.basis, judging.house);
+    this.house = house.length === 0 ? null : new Outcome(house);
     this.plain = this.makeReady(null, null);
   }
-  /** What the checks say of the row at hand, its tag after them. */
-  judge(findings: Finding[], tag: Finding | null): KindOutcome {
+  /** Adds what the checks say of the row at hand, its tag after them. */
+  judge(outcomes: Outcome[], tag: Outcome | null): KindFacts {
     const { kind, row } = this;
     let sizeNote: string | null = null;
-    let sizeFinding: Finding | null = null;
+    let sizeFinding: Outcome | null = null;
     if (kind.asNew !== undefined && !isBlank(row.value("asNewFrom"))) {
       const published = publishedSizes(kind, row);
-      if ("refused" in published) sizeFinding = ofItem("as-new size", "NO VERDICT", "as-new size", published.refused);
+      if ("refused" in published) sizeFinding = outcomeOf(ofItem("as-new size", "NO VERDICT", "as-new size", published.refused));
       else {
         for (const [id, size] of published.sizes) row.set(id, size);
         sizeNote = published.note;
@@ -81,32 +86,28 @@ export class KindJudge {
     const { gauge, finding: gaugeFinding } = isBlank(row.value("gauge")) ? NO_GAUGE : this.gaugeOf();
     const variant = kind.variants === undefined ? null : this.variantOf();
     const ready = gauge === null && variant?.kind !== "known" ? this.plain : this.readyFor(gauge, variant);
-    const notes: string[] = [];
-    let comesOut = "";
     for (const check of ready.checks) {
       const outcome = check.judge();
-      for (const found of outcome.findings) findings.push(found);
-      for (const note of outcome.notes) notes.push(note);
-      if (outcome.comesOut !== null) comesOut = comesOut === "" ? outcome.comesOut : `${comesOut}; ${outcome.comesOut}`;
+      if (outcome !== NO_OUTCOME) outcomes.push(outcome);
     }
-    if (ready.unread.length > 0) unreadDamage(ready.unread, findings);
-    if (tag !== null) findings.push(tag);
-    if (sizeFinding !== null) findings.push(sizeFinding);
-    if (gaugeFinding !== null) findings.push(gaugeFinding);
-    if (variant?.kind === "refused") findings.push(variantFinding(variant, row));
-    return { notes: this.notesWith(notes, sizeNote, variant), comesOut, needed: ready.needed, gauged: gauge !== null };
+    if (ready.unread.length > 0) {
+      const shown: Finding[] = [];
+      unreadDamage(ready.unread, shown);
+      if (shown.length > 0) outcomes.push(new Outcome(shown));
+    }
+    if (tag !== null) outcomes.push(tag);
+    if (sizeFinding !== null) outcomes.push(sizeFinding);
+    if (gaugeFinding !== null) outcomes.push(gaugeFinding);
+    if (variant?.kind === "refused") outcomes.push(outcomeOf(variantFinding(variant, row)));
+    return this.factsWith(ready.facts, sizeNote, variant);
   }
-  /** Findings that follow from the rules alone, in whatever row. */
-  get rules(): Finding | null {
+  /** A finding that follows from the rules alone, in whatever row. */
+  get rules(): Outcome | null {
     return this.plain.rules;
   }
-  get houseRules(): readonly Finding[] {
-    return this.house;
-  }
-  private notesWith(notes: string[], size: string | null, variant: VariantRead | null): readonly string[] {
-    if (size !== null) notes.push(size);
-    if (variant?.kind === "known" && variant.assumed !== null) notes.push(variant.assumed);
-    return notes.length === 0 ? NO_NOTES : notes;
+  private factsWith(facts: KindFacts, size: string | null, variant: VariantRead | null): KindFacts {
+    const taken = variant?.kind === "known" ? variant.assumed : null;
+    return size === null && taken === null ? facts : { ...facts, assumed: [size, taken].filter((note) => note !== null) };
   }
   private gaugeOf(): GaugeRead {
     const { row } = this;
@@ -115,7 +116,9 @@ export class KindJudge {
     return keptBy(this.gauges, `${unit ?? ""}|${keyOf(cell)}`, () => {
       const read = readLength(cell, { assume: unit });
       if (read.kind === "value") return { gauge: read.value, finding: null };
-      return read.kind === "missing" ? NO_GAUGE : { gauge: null, finding: refusedFinding({ name: "gauge", part: "" }, row, "gauge", read) };
+      return read.kind === "missing"
+        ? NO_GAUGE
+        : { gauge: null, finding: outcomeOf(refusedFinding({ name: "gauge", part: "" }, row, "gauge", read)) };
     });
   }
   private variantOf(): VariantRead | null {
@@ -136,14 +139,16 @@ export class KindJudge {
     const bases = inForce(basis);
     const situation: Situation = { kind, bases, gauge, variant, house: basis.includes("house") ? house : undefined };
     const needing = kind.checks.filter((check) => check.required && inUse(check, bases) && isFor(check, variant));
+    const rules = ruleFinding(situation);
     return {
       checks: kind.checks.map((check) => new PreparedCheck(check, situation, row)),
       unread: unreadColumns(situation, row),
-      needed: [...new Set(needing.flatMap(neededFieldsOf))],
-      rules: ruleFinding(situation),
+      facts: { needed: [...new Set(needing.flatMap(neededFieldsOf))], gauged: gauge !== null, assumed: NOTHING_ASSUMED },
+      rules: rules === null ? null : outcomeOf(rules),
     };
   }
 }
+const outcomeOf = (found: Finding): Outcome => new Outcome([found]);
 function variantFinding({ why, field: id, facts }: VariantRead & { kind: "refused" }, row: Row): Finding {
   return ofItem(why, "NO VERDICT", field(id).heading.toLowerCase(), { ...columnOf(row, id), ...facts });
 }

@@ -1,10 +1,12 @@
 import type { Finding } from "../check/finding";
+import { inOrder, type Outcome } from "../check/outcome";
 import { across } from "../check/read-sizes";
 import { type Parts, reasonOf, shortReason } from "../check/sentences";
 import type { FieldId } from "../columns";
-import { type Decision, outOfUse, rank, worse } from "../decision";
+import { type Decision, outOfUse, worse } from "../decision";
 import { fieldsOf } from "../gear/columns-of";
 import type { GearKind } from "../gear/kind";
+import type { KindFacts } from "./kind-judge";
 
 /** The judgement of one item. */
 export interface ItemVerdict {
@@ -38,48 +40,41 @@ export interface ItemVerdict {
   readonly missing: readonly string[];
   readonly notes: readonly string[];
 }
-/** Worst first; of equals the one nearest to its limit, then the one with a limit, then the strictest: nothing used uses no share of any. */
-function order(a: Finding, b: Finding): number {
-  return (
-    rank(a.decision) - rank(b.decision) ||
-    Number(b.criterion !== null) - Number(a.criterion !== null) ||
-    (b.share ?? -1) - (a.share ?? -1) ||
-    (a.check === b.check ? (a.allows ?? 0) - (b.allows ?? 0) : 0)
-  );
-}
 /** What is known of an item beside its findings. */
 export interface About {
+  /** Null where the gear is not in the catalogue. */
   readonly kind: GearKind | null;
   readonly tagged: boolean;
-  readonly needed: readonly FieldId[];
-  readonly notes: readonly string[];
-  /** Where each part comes out; null where the kind is not known. */
-  readonly comesOut: string | null;
-  /** A gauge is recorded, or no sizes were compared. */
-  readonly gauged: boolean;
+  readonly facts: KindFacts;
+  /** What its date and its tag say: clauses without a full stop. */
+  readonly more: readonly string[];
 }
 /** A verdict whose decision is known at once; its order, its parts and its words are made when they are asked for. */
 export class JudgedItem implements ItemVerdict {
   readonly decision: Decision;
-  private readonly all: readonly Finding[];
+  private readonly outcomes: readonly Outcome[];
   private readonly about: About;
   private sorted: readonly Finding[] | null = null;
   private madeParts: Parts | null = null;
-  constructor(findings: readonly Finding[], about: About) {
+  constructor(outcomes: readonly Outcome[], about: About) {
     let worst: Decision = "KEEP";
-    for (const { decision } of findings) if (decision !== "KEEP") worst = worse(worst, decision);
-    this.decision = findings.length === 0 ? "NO VERDICT" : worst;
-    this.all = findings;
+    let found = 0;
+    for (const { decision, findings } of outcomes) {
+      found += findings.length;
+      if (decision !== "KEEP") worst = worse(worst, decision);
+    }
+    this.decision = found === 0 ? "NO VERDICT" : worst;
+    this.outcomes = outcomes;
     this.about = about;
   }
   get findings(): readonly Finding[] {
-    return (this.sorted ??= [...this.all].sort(order));
+    return (this.sorted ??= this.outcomes.flatMap(({ findings }) => findings).sort(inOrder));
   }
   get deciding(): Finding | null {
     return this.findings[0] ?? null;
   }
   get parts(): Parts {
-    return (this.madeParts ??= partsOf(this.decision, this.all, this.about));
+    return (this.madeParts ??= partsOf(this.decision, this.outcomes, this.about.facts.gauged, this.notes));
   }
   get reason(): string {
     return reasonOf(this.decision, this.parts);
@@ -89,20 +84,25 @@ export class JudgedItem implements ItemVerdict {
   }
   get share(): number | null {
     let most: number | null = null;
-    // A figure from which a part is only looked at more often is no allowance.
-    for (const f of this.all) if (f.share !== null && f.beyond !== "WATCH") most = most === null ? f.share : Math.max(most, f.share);
+    for (const { share } of this.outcomes) if (share !== null) most = most === null ? share : Math.max(most, share);
     return most;
   }
   get comesOut(): string {
-    const { lead } = this.parts;
-    return this.about.comesOut ?? (lead?.comesOut ? `${lead.check} ${lead.comesOut}` : "");
+    if (this.about.kind === null) {
+      const { lead } = this.parts;
+      return lead?.comesOut ? `${lead.check} ${lead.comesOut}` : "";
+    }
+    let words = "";
+    for (const { comesOut } of this.outcomes) if (comesOut !== null) words = words === "" ? comesOut : `${words}; ${comesOut}`;
+    return words;
   }
   get source(): string {
     const { lead } = this.parts;
     return lead?.criterion == null ? "" : (lead.source ?? "");
   }
   get overload(): boolean {
-    return this.all.some((f) => f.overload);
+    for (const { overload } of this.outcomes) if (overload) return true;
+    return false;
   }
   get kind(): string | null {
     return this.about.kind?.id ?? null;
@@ -111,19 +111,24 @@ export class JudgedItem implements ItemVerdict {
     return this.about.tagged;
   }
   get needed(): readonly FieldId[] {
-    return this.about.needed;
+    return this.about.facts.needed;
   }
   get lacking(): readonly FieldId[] {
     const lacks = this.findings.filter((f) => f.why === "missing" || f.why === "unreadable");
     return [...new Set(lacks.flatMap((f) => f.field ?? []))];
   }
   get missing(): readonly string[] {
-    return missingOf(this.about.kind, this.all);
+    return missingOf(this.about.kind, this.findings);
   }
   get notes(): readonly string[] {
-    return this.about.notes;
+    const { facts, more } = this.about;
+    let notes: string[] | null = null;
+    for (const outcome of this.outcomes) if (outcome.notes.length > 0) (notes ??= []).push(...outcome.notes);
+    if (notes === null && facts.assumed.length + more.length === 0) return NO_NOTES;
+    return [...(notes ?? []), ...facts.assumed, ...more];
   }
 }
+const NO_NOTES: readonly string[] = [];
 /** Readings that are asked for and are not there, as "throat opening (Throat now)". */
 function missingOf(kind: GearKind | null, findings: readonly Finding[]): readonly string[] {
   const lacks = findings.filter((f) => f.why === "missing");
@@ -137,34 +142,37 @@ function missingOf(kind: GearKind | null, findings: readonly Finding[]): readonl
   );
   return [...new Set(words)];
 }
-function partsOf(decision: Decision, findings: readonly Finding[], { notes, gauged }: About): Parts {
-  const lead = decision === "KEEP" ? nearest(findings) : worstFinding(findings);
+function partsOf(decision: Decision, outcomes: readonly Outcome[], gauged: boolean, notes: readonly string[]): Parts {
+  const lead = decision === "KEEP" ? nearest(outcomes) : worst(outcomes);
+  const kept = decision === "KEEP";
   return {
     lead,
-    others: decision === "KEEP" ? [] : othersOf(findings, lead),
-    overload: findings.some((f) => f.overload && outOfUse(f.decision)),
+    others: kept ? [] : othersOf(outcomes, lead),
+    overload: !kept && outcomes.some(({ overload, findings }) => overload && findings.some((f) => f.overload && outOfUse(f.decision))),
     // Only a comparison of two sizes depends on the gauge.
     ungauged: !gauged && lead?.share != null && lead.original !== null,
     notes: notes.length < 2 ? notes : [...new Set(notes)],
   };
 }
 /** The limited reading nearest to its limit. */
-function nearest(findings: readonly Finding[]): Finding | null {
+function nearest(outcomes: readonly Outcome[]): Finding | null {
   let found: Finding | null = null;
-  for (const f of findings) if (f.share !== null && (found === null || order(f, found) < 0)) found = f;
-  return found ?? worstFinding(findings);
+  for (const { nearest: next } of outcomes) if (next !== null && (found === null || inOrder(next, found) < 0)) found = next;
+  return found ?? worst(outcomes);
 }
-function worstFinding(findings: readonly Finding[]): Finding | null {
-  let worst: Finding | null = null;
-  for (const f of findings) if (worst === null || order(f, worst) < 0) worst = f;
-  return worst;
+function worst(outcomes: readonly Outcome[]): Finding | null {
+  let found: Finding | null = null;
+  for (const { worst: next } of outcomes) if (next !== null && (found === null || inOrder(next, found) < 0)) found = next;
+  return found;
 }
 /** One finding for each other check that speaks against the item: the same limit under two bases is said once, by the stricter. */
-function othersOf(findings: readonly Finding[], lead: Finding | null): readonly Finding[] {
-  const against = findings.filter((f) => f.decision !== "KEEP" && f.check !== lead?.check);
+function othersOf(outcomes: readonly Outcome[], lead: Finding | null): readonly Finding[] {
+  const against: Finding[] = [];
+  for (const { decision, findings } of outcomes)
+    if (decision !== "KEEP") for (const f of findings) if (f.decision !== "KEEP" && f.check !== lead?.check) against.push(f);
   if (against.length < 2) return against;
   const told = new Set<string>();
-  return against.sort(order).filter((f) => !told.has(f.check) && told.add(f.check));
+  return against.sort(inOrder).filter((f) => !told.has(f.check) && told.add(f.check));
 }
 /** No verdict, for a reason that lies outside the item. */
 export function unjudged(why: string): ItemVerdict {

@@ -1,4 +1,5 @@
 import { field, type FieldId } from "../columns";
+import { Memory } from "../memory";
 import type { Exact } from "../numbers/exact";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
@@ -67,8 +68,6 @@ export interface LogColumns {
   /** Part that the section columns stand for. */
   readonly part?: string | undefined;
 }
-/** Sizes remembered for a column in one unit; beyond it they are read again. */
-const KEPT = 20_000;
 const NO_SIZE = new Size(missing());
 /**
  * One row of a log after the other. Each cell becomes a size once and is remembered by what stands in it, so that the same
@@ -83,13 +82,15 @@ export class Row implements Cells {
   private readonly slots: ReadonlyMap<FieldId, number>;
   /** Slots in which no 0 can stand, and slots whose 0 is blank then. */
   private readonly noZero: readonly number[];
-  private readonly sizes: (Map<CellValue, Size> | undefined)[] = [];
+  private readonly sizes: (Memory<Size> | undefined)[] = [];
   private rowUnit: Unit | null = null;
   private unitCell: CellValue;
+  private readonly unitSlot: number;
   constructor(columns: LogColumns) {
     this.columns = columns;
     this.slots = new Map(columns.fields.map((id, slot) => [id, slot]));
     this.values = columns.fields.map(() => null);
+    this.unitSlot = this.slots.get("unit") ?? -1;
     this.noZero = columns.fields.flatMap((id, slot) => (zeroCanStand(id) ? [] : [slot]));
     if (columns.part !== undefined) this.part = columns.part;
   }
@@ -97,7 +98,7 @@ export class Row implements Cells {
   filled(besides: Besides): void {
     this.besides = besides;
     const { values } = this;
-    const unitCell = this.value("unit");
+    const unitCell = this.unitSlot < 0 ? undefined : values[this.unitSlot];
     if (unitCell !== this.unitCell) {
       this.unitCell = unitCell;
       this.rowUnit = rowUnitOf(unitCell);
@@ -125,6 +126,10 @@ export class Row implements Cells {
   unit(id: FieldId): Unit | null {
     return this.columns.units.get(id) ?? this.rowUnit;
   }
+  /** The unit of bare sizes under headings that name none, as a place in a list: none, in, mm. */
+  get barePlace(): 0 | 1 | 2 {
+    return this.rowUnit === null ? 0 : this.rowUnit === "in" ? 1 : 2;
+  }
   heading(id: FieldId): string {
     return this.columns.names.get(id) ?? field(id).heading;
   }
@@ -134,12 +139,11 @@ export class Row implements Cells {
     if (slot === undefined || cell === undefined || cell === null || cell === "") return NO_SIZE;
     if (typeof cell === "object") return new Size(readLength(cell, { assume: unit, zero }));
     const at = slot * 6 + (unit === null ? 0 : unit === "in" ? 2 : 4) + (zero ? 1 : 0);
-    const kept = (this.sizes[at] ??= new Map<CellValue, Size>());
-    let size = kept.get(cell);
-    if (size === undefined) {
-      if (kept.size >= KEPT) kept.clear();
-      kept.set(cell, (size = new Size(readLength(cell, { assume: unit, zero }))));
-    }
+    const kept = (this.sizes[at] ??= new Memory<Size>());
+    const known = kept.get(cell);
+    if (known !== undefined) return known;
+    const size = new Size(readLength(cell, { assume: unit, zero }));
+    kept.set(cell, size);
     return size;
   }
 }

@@ -1,0 +1,128 @@
+/**
+ * What was worked out before, found again by the cells that it was worked out from. Logs repeat themselves, so most rows are put
+ * together from what is known; a log that does not must not fill the machine, so all memories together hold so many entries.
+ */
+
+/** How much is remembered in all: what was not asked for while so much that is new came in is forgotten. */
+export class Room {
+  /** Counts how often the room was full. */
+  turns = 0;
+  private readonly most: number;
+  private taken = 0;
+  constructor(most: number) {
+    this.most = most;
+  }
+  take(): void {
+    this.taken += 1;
+    if (this.taken < this.most) return;
+    this.taken = 0;
+    this.turns += 1;
+  }
+}
+/** The room that everything shares that was read or judged; a memory holds at most twice as much. */
+const SHARED = new Room(40_000);
+/** A longer text is worked out each time. */
+const LONGEST = 200;
+/** Whether a cell is told by its value: a date that is an object of its own is not. */
+const isKept = (cell: unknown): boolean => (typeof cell === "string" ? cell.length <= LONGEST : typeof cell !== "object" || cell === null);
+
+/** Keeps what was made lately, and what was asked for again: when the room is full, only what is asked for moves over. */
+abstract class Halves<H> {
+  protected fresh: H;
+  protected old: H | null = null;
+  protected readonly room: Room;
+  private turn: number;
+  constructor(room: Room) {
+    this.room = room;
+    this.turn = room.turns;
+    this.fresh = this.empty();
+  }
+  protected abstract empty(): H;
+  /** To be called before a look: forgets what the room has no place for. */
+  protected keepUp(): void {
+    const { turns } = this.room;
+    if (turns === this.turn) return;
+    this.old = turns === this.turn + 1 ? this.fresh : null;
+    this.fresh = this.empty();
+    this.turn = turns;
+  }
+}
+/** What came of a cell. `undefined` is never remembered. */
+export class Memory<V> extends Halves<Map<unknown, V>> {
+  constructor(room: Room = SHARED) {
+    super(room);
+  }
+  get(cell: unknown): V | undefined {
+    this.keepUp();
+    const found = this.fresh.get(cell);
+    if (found !== undefined || this.old === null) return found;
+    const before = this.old.get(cell);
+    if (before !== undefined) this.put(cell, before);
+    return before;
+  }
+  set(cell: unknown, made: V): void {
+    if (!isKept(cell)) return;
+    this.keepUp();
+    this.put(cell, made);
+  }
+  /** What came of the cell before, or what is made of it now. */
+  once(cell: unknown, make: () => V): V {
+    let made = this.get(cell);
+    if (made === undefined) this.set(cell, (made = make()));
+    return made;
+  }
+  protected empty(): Map<unknown, V> {
+    return new Map();
+  }
+  private put(cell: unknown, made: V): void {
+    this.fresh.set(cell, made);
+    this.room.take();
+  }
+}
+type Branch = Map<unknown, unknown>;
+/** What came of several cells of a row together; the cells stand at fixed places, those that differ least first. */
+export class RowMemory<V> extends Halves<Branch> {
+  private readonly places: readonly number[];
+  constructor(places: readonly number[], room: Room = SHARED) {
+    super(room);
+    this.places = places;
+  }
+  get(row: readonly unknown[]): V | undefined {
+    this.keepUp();
+    const found = this.look(this.fresh, row);
+    if (found !== undefined || this.old === null) return found;
+    const before = this.look(this.old, row);
+    if (before !== undefined) this.put(row, before);
+    return before;
+  }
+  set(row: readonly unknown[], made: V): void {
+    for (const place of this.places) if (!isKept(row[place])) return;
+    this.keepUp();
+    this.put(row, made);
+  }
+  protected empty(): Branch {
+    return new Map();
+  }
+  private look(from: Branch, row: readonly unknown[]): V | undefined {
+    if (this.places.length === 0) return undefined;
+    let branch: unknown = from;
+    for (const place of this.places) {
+      if (branch === undefined) return undefined;
+      branch = (branch as Branch).get(row[place]);
+    }
+    return branch as V | undefined;
+  }
+  private put(row: readonly unknown[], made: V): void {
+    const { places } = this;
+    const last = places.length - 1;
+    let branch = this.fresh;
+    for (let at = 0; at < last; at += 1) {
+      const cell = row[places[at] ?? 0];
+      let next = branch.get(cell) as Branch | undefined;
+      if (next === undefined) branch.set(cell, (next = new Map()));
+      branch = next;
+    }
+    branch.set(row[places[last] ?? 0], made);
+    this.room.take();
+  }
+}
