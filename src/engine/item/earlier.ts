@@ -12,7 +12,7 @@ import { readLength } from "../reading/length";
 import { readCount, readDegrees, readPlain } from "../reading/number";
 import { readSeen } from "../reading/observation";
 import type { Read } from "../reading/read";
-import { saidAgainst, tellsRepair } from "../reading/remark";
+import { readRemark, tellsRepair } from "../reading/remark";
 import { readResult } from "../reading/result";
 import { readText } from "../reading/text";
 
@@ -41,7 +41,7 @@ function compare(cells: Cells, { field: id, cell, unit }: EarlierCell): How {
     const read = readResult(cell);
     return read === null || read.said === "good" ? "no worse" : "worse";
   }
-  if (id === "remarks") return saidAgainst(readText(cell)) === null ? "no worse" : "worse";
+  if (id === "remarks") return readRemark(readText(cell)) === null ? "no worse" : "worse";
   if (type === "sound" || type === "fault") {
     const also = { mayBeAbsent: true, sound: soundWords, fault: faultWords };
     const before = readSeen(cell, type, also);

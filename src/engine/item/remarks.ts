@@ -4,7 +4,7 @@ import { columnOf } from "../check/read-sizes";
 import { field } from "../columns";
 import type { OpenCell, UnreadCell } from "../log/besides";
 import type { Cells } from "../log/cells";
-import { saidAgainst } from "../reading/remark";
+import { readRemark } from "../reading/remark";
 import { readResult } from "../reading/result";
 import { readText } from "../reading/text";
 import { earlierFindings } from "./earlier";
@@ -39,16 +39,20 @@ function resultFinding(cells: Cells): Finding | null {
       : { ...at, because: AGAINST, type: "settle it, and clear or reword it when it no longer holds" },
   );
 }
-/** A remark that tells of damage, or speaks against use, and that no column records. */
+/** A remark that tells of damage or speaks against use, and one with a word that is not known: no column records either. */
 function remarkFinding(cells: Cells): Finding | null {
   const remark = readText(cells.value("remarks"));
-  const word = remark === "" ? null : saidAgainst(remark);
-  if (word === null) return null;
-  return ofItem("record", "EXAMINE", "remark", {
+  const says = remark === "" ? null : readRemark(remark);
+  if (says === null) return null;
+  return ofItem("record", says.how === "against" ? "EXAMINE" : "NO VERDICT", "remark", {
     ...columnOf(cells, "remarks"),
     typed: remark,
-    because: `${AGAINST} ("${word}")`,
-    type: "read the remark and record it in its column, then reword it",
+    because:
+      says.how === "against" ? `${AGAINST} ("${says.word}")` : `may speak against its use: "${says.word}" is not known to be harmless`,
+    type:
+      says.how === "against"
+        ? "read the remark and record it in its column, then reword it"
+        : "read the remark and record it in its column, then reword it, or set the column aside",
   });
 }
 /** A filled cell under a heading that is not understood: it may condemn the item, so it asks. */
