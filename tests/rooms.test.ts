@@ -16,6 +16,7 @@ const ENGINE: readonly (readonly string[])[] = [
   ["gear", "due"],
   ["names", "pages"],
   ["log", "house"],
+  ["types"],
   ["check"],
   ["item"],
   ["report"],

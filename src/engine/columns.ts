@@ -79,6 +79,11 @@ export const FIELDS = {
     words: ["rated load|capacity", "wll", "swl", "working load", "working load limit", "safe working load", "capacity"],
   },
   legs: { heading: "Legs", type: "text", words: ["legs", "number legs", "number leg", "leg count|quantity|configuration|arrangement"] },
+  gearType: {
+    heading: "Type",
+    type: "text",
+    words: ["type", "type no|number|code|mark|name", "model", "model no|number|code"],
+  },
   asNewFrom: { heading: "As-new from", type: "choice", words: ["as new from", "asnew from", "as new source"] },
   unit: { heading: "Unit", type: "choice", words: ["unit", "uom", "measure unit", "unit measure"] },
   gauge: {

@@ -94,6 +94,8 @@ export interface WorkbookPort {
   show(place: LogPlace, row: number, column?: number): Promise<void>;
   /** Makes the sheet for the house's own limits; they are in force as soon as it is there. */
   makeHouseSheet(): Promise<void>;
+  /** Makes the sheet for as-new sizes by type, with a row for each type of the log that lacks them. */
+  makeTypesSheet(log: ReadLog | null): Promise<void>;
   /** Writes a lift on its own sheet, anew each time. */
   writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
   load(): Promise<SavedState>;

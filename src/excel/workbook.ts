@@ -22,6 +22,9 @@ async function show(place: LogPlace, row: number, column?: number): Promise<void
 /** Only a lift needs it, so it is fetched with the first one. */
 const writeLift: WorkbookPort["writeLift"] = async (lift) =>
   (await import(/* webpackChunkName: "lift-sheet" */ "./lift/write-lift")).writeLift(lift);
+/** So is the template of gear types. */
+const makeTypesSheet: WorkbookPort["makeTypesSheet"] = async (log) =>
+  (await import(/* webpackChunkName: "types-sheet" */ "./types/make-types-sheet")).makeTypesSheet(log);
 export const excelPort: WorkbookPort = {
   read: readLog,
   build,
@@ -32,6 +35,7 @@ export const excelPort: WorkbookPort = {
   show,
   writeLift,
   makeHouseSheet,
+  makeTypesSheet,
   load,
   save,
   watch,

@@ -35,7 +35,6 @@ describe("a column", () => {
     "Customer",
     "Owner",
     "Manufacturer",
-    "Model",
     "Part number",
     "Date of manufacture",
     "Year of manufacture",

@@ -405,6 +405,30 @@ describe("a second log", () => {
   });
 });
 
+describe("the sheet of gear types", () => {
+  it("is made from the log, which is then read again, and the next step is said; a failure is tried again", async () => {
+    await pane.intentions.start();
+    book.failures.makeTypesSheet = new WorkbookError("host", "Excel did not answer; try again.");
+    await pane.intentions.makeTypesSheet();
+    expect(pane.get()).toMatchObject({ made: null, failure: { retry: "types" } });
+    delete book.failures.makeTypesSheet;
+    await pane.intentions.retry("types");
+    expect([book.typesSheets, book.reads.length]).toEqual([2, 2]);
+    expect(pane.get()).toMatchObject({
+      made: "Gear types",
+      announcement: "The sheet Gear types is made. Write the as-new sizes of each type in its row.",
+    });
+  });
+
+  it("is read with the log when it changes", async () => {
+    await pane.intentions.start();
+    const before = book.reads.length;
+    book.fire({ kind: "changed", remote: false, sheet: "Gear types", sheetId: "types-sheet" });
+    await vi.advanceTimersByTimeAsync(SETTLE_MS);
+    expect(book.reads.length).toBe(before + 1);
+  });
+});
+
 describe("the sheet of house limits", () => {
   it("is made, log and register are read under it, and the next step is said", async () => {
     await pane.intentions.start();

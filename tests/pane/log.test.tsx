@@ -72,6 +72,18 @@ describe("what the log lacks", () => {
   });
 });
 
+describe("gear types", () => {
+  it("that cannot be used, and types that lend nothing, stand first", async () => {
+    const refused = ["Gear types, row 4 (TP-H5, hook): it names no unit. It lends no sizes until it is put right."];
+    const unmet = ['The type "TP-H9" stands in no row of Gear types: TP-1.'];
+    await open({ types: { served: 3, refused, unmet } });
+    const rows = screen.getByRole("list", { name: "Rows of Gear types that cannot be used" });
+    expect(rows).toHaveTextContent(refused[0]!);
+    expect(screen.getByRole("list", { name: "Types that lend no sizes" })).toHaveTextContent(unmet[0]!);
+    expect(rows.compareDocumentPosition(screen.getByText("Log found")) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+  });
+});
+
 describe("what the log leaves open", () => {
   const column = (at: number, heading: string, proposal: FieldId | null, samples: readonly string[]): ColumnQuestion => ({
     column: at,

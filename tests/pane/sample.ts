@@ -205,7 +205,16 @@ export class FakeWorkbook implements WorkbookPort {
   readonly savedStates: SavedState[] = [];
   readonly failures: Partial<
     Record<
-      "load" | "checkRegister" | "filterRegister" | "show" | "save" | "watch" | "writeLift" | "makeHouseSheet" | "rewriteFormulas",
+      | "load"
+      | "checkRegister"
+      | "filterRegister"
+      | "show"
+      | "save"
+      | "watch"
+      | "writeLift"
+      | "makeHouseSheet"
+      | "makeTypesSheet"
+      | "rewriteFormulas",
       Error
     >
   > = {};
@@ -262,6 +271,13 @@ export class FakeWorkbook implements WorkbookPort {
     this.rewrites += 1;
     this.fail("rewriteFormulas");
     return 1;
+  }
+
+  typesSheets = 0;
+  async makeTypesSheet(): Promise<void> {
+    await Promise.resolve();
+    this.typesSheets += 1;
+    this.fail("makeTypesSheet");
   }
 
   houseSheets = 0;

@@ -13,6 +13,7 @@ import { type Length, readLength } from "../reading/length";
 import { readText } from "../reading/text";
 import type { HouseLimits } from "../rules/house-limits";
 import { type BasisId, inForce } from "../rules/rule-sets";
+import { isLent } from "../types/lent";
 import { publishedSizes } from "./published-sizes";
 import { type UnreadColumn, unreadColumns, unreadDamage } from "./unread-damage";
 import { readVariant, type VariantRead } from "./variant";
@@ -75,7 +76,9 @@ export class KindJudge {
     const { kind, row } = this;
     let sizeNote: string | null = null;
     let sizeFinding: Outcome | null = null;
-    if (kind.asNew !== undefined && !isBlank(row.value("asNewFrom"))) {
+    const from = row.value("asNewFrom");
+    if (typeof from === "string" && isLent(from)) sizeNote = `As-new from ${from}`;
+    else if (kind.asNew !== undefined && !isBlank(from)) {
       const published = publishedSizes(kind, row);
       if ("refused" in published) sizeFinding = outcomeOf(ofItem("as-new size", "NO VERDICT", "as-new size", published.refused));
       else {

@@ -45,7 +45,7 @@ function columnsOf(headings: Headings): { readonly open: readonly HeadingMatch[]
       headings,
       (found = {
         open: headings.matches.filter(({ state }) => state === "not understood"),
-        aside: headings.matches.filter(({ state }) => state === "not about condition"),
+        aside: headings.matches.filter(({ state, field }) => state === "not about condition" || field === "gearType"),
       }),
     );
   return found;

@@ -133,6 +133,7 @@ const DATE_WORDS = new Set([
 const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
   id: "gear equipment item asset company plant yard internal unique inventory register fleet stock store rigging lifting identification code mark tag serial web wires unit piece swl",
   gear: "gear equipment item lifting rigging name product full sling hook shackle block piece category",
+  gearType: "gear item equipment maker makers product",
   size: "nominal rope chain body gear trade leg web hook shackle sling block link diameter dia size wires",
   ratedLoad:
     "rated load limit working safe vertical straight stamped marked tag total capacity kg kgs t te lb lbs ton tons tonne tonnes short metric lift swl wll single deg",
@@ -489,7 +490,11 @@ export function matchHeadings(
     .flatMap((_, column) =>
       given.has(column) ? [] : (meant[column]?.candidates ?? []).filter((c) => c.whole).map((c) => ({ ...c, column })),
     )
-    .sort((a, b) => b.score - a.score || a.place - b.place || a.column - b.column);
+    // A heading "Type" names the gear, and a type of it only where another heading names the gear.
+    .sort(
+      (a, b) =>
+        Number(a.field === "gearType") - Number(b.field === "gearType") || b.score - a.score || a.place - b.place || a.column - b.column,
+    );
   const old = older(offers, meant);
   // A heading that says the opposite is read only where none says the thing itself.
   for (const plainly of [true, false])

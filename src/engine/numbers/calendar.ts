@@ -53,6 +53,7 @@ export function showDate(serial: number): string {
 const WHICH = "write it as 2026-03-31";
 /** A date that someone typed as text; refused when day and month could be read both ways. */
 export function readDateText(text: string): number | { readonly why: string } {
+  if (/^(?:19|20)\d\d$/.test(text)) return { why: `it looks like a year without day and month; ${WHICH}` };
   const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text);
   if (iso) return checked(Number(iso[1]), Number(iso[2]), Number(iso[3]));
   const named =

@@ -11,7 +11,10 @@ export const TAKES: Readonly<Record<FieldId, string>> = {
   size: "Nominal size as the trade writes it, such as 3/8 or 10 mm.",
   ratedLoad: "Working load limit with its unit as on the tag, such as 3.25 t, 4,750 lb or 2000 kg.",
   legs: "Number of legs of a sling, when its rating is for all of them together; blank or 1 for one leg.",
-  asNewFrom: "For shackles without as-new sizes: the table of new shackles that they were made to; blank when the sizes are their own.",
+  gearType:
+    "Type or model of the item; where it names a row of the sheet Gear types, the item takes the as-new sizes of that row that it lacks.",
+  asNewFrom:
+    "Whose as-new sizes these are. For shackles without any: the table of new shackles that they were made to. Filled by the build where Gear types lent them; blank when they are the item's own.",
   unit: "Unit of bare numbers in the row: in or mm.",
   gauge: "Resolution of the gauge used, such as 0.01 or 1/64; blank when unknown.",
   construction: "Rope construction: strand laid, cable laid, braided under 8, braided 8 or more.",

@@ -4,25 +4,32 @@ import { dueOf } from "../due/next-due";
 import { type Judging, LogJudge } from "../item/judge";
 import { columnsOf } from "../item/line-judge";
 import type { ItemVerdict } from "../item/verdict";
-import { type FoundLog, type ItemRow, itemRows, type Rows } from "../log/find-log";
+import { type FoundLog, itemRows, type Rows } from "../log/find-log";
 import type { Grid } from "../log/grid";
 import { matchKind } from "../names/gear-name";
 import { readText } from "../reading/text";
 import { inForce } from "../rules/rule-sets";
+import type { GearTypes } from "../types/gear-types";
 import { Assemblies } from "./assemblies";
+import { type LentRow, type TypesTold, withLent } from "./lent-rows";
 import type { ItemResult } from "./model";
 
 export interface LogJudging extends Judging {
   readonly asOf: number;
+  /** The sheet of as-new sizes by type, where the workbook has one. */
+  readonly types?: GearTypes | undefined;
 }
 /** Judges every item of a log whose headings are known. */
 export function judgeItems(
   grid: Grid,
   found: FoundLog,
   request: LogJudging,
-): { readonly items: readonly ItemResult[]; readonly passedOver: Rows["passedOver"] } {
-  const { items: rows, passedOver } = itemRows(grid, found);
-  const judge = new LogJudge(columnsOf(found.headings), request);
+): { readonly items: readonly ItemResult[]; readonly passedOver: Rows["passedOver"]; readonly types?: TypesTold } {
+  const { items: own, passedOver } = itemRows(grid, found);
+  const { rows, told } = withLent(own, found.headings, request.types);
+  const columns = columnsOf(found.headings);
+  const filled = rows.flatMap(({ lent }) => (lent === undefined ? [] : [...lent.sizes.keys(), "asNewFrom" as const]));
+  const judge = new LogJudge({ ...columns, fields: [...new Set([...columns.fields, ...filled])] }, request);
   const assemblies = new Assemblies(request.asOf);
   const alone = rows.map(({ cells, besides }, at) => {
     const verdict = judge.judgeCells(cells, besides);
@@ -37,9 +44,10 @@ export function judgeItems(
       return itemOf(row, verdict ?? judge.judgeCells(row.cells, row.besides, day ?? null), request);
     }),
     passedOver,
+    ...(told === null ? {} : { types: told }),
   };
 }
-function itemOf(row: ItemRow, verdict: ItemVerdict, { asOf, basis }: LogJudging): ItemResult {
+function itemOf(row: LentRow, verdict: ItemVerdict, { asOf, basis }: LogJudging): ItemResult {
   const gearText = readText(row.cells.get("gear"));
   const match = matchKind(gearText);
   const due = match.ok
@@ -60,5 +68,6 @@ function itemOf(row: ItemRow, verdict: ItemVerdict, { asOf, basis }: LogJudging)
     ...(due.serviceAssumed === true ? { serviceAssumed: true } : {}),
     cells: row.cells,
     besides: row.besides,
+    ...(row.lent === undefined ? {} : { lent: row.lent }),
   };
 }

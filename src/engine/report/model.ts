@@ -8,6 +8,8 @@ import type { HeadingMatch } from "../log/match-headings";
 import type { LogQuestions } from "../log/questions";
 import type { CellValue } from "../reading/cell-value";
 import type { BasisId } from "../rules/rule-sets";
+import type { Lent } from "../types/lend";
+import type { TypesTold } from "./lent-rows";
 
 /** One row of a log as the register and the pane show it. */
 export interface ItemResult {
@@ -30,6 +32,8 @@ export interface ItemResult {
   readonly serviceAssumed?: true;
   /** Cells by field as they stood in the log. */
   readonly cells: ReadonlyMap<FieldId, CellValue>;
+  /** As-new sizes of the type that it names, and whose they are; its cells hold those that it lacked. */
+  readonly lent?: Pick<Lent, "sizes" | "from" | "filled">;
   /** What else stands in its row of the log. */
   readonly besides?: Besides;
   /** Decision that the register's own verdict cell shows, where it differs from this one. */
@@ -47,6 +51,8 @@ export interface Report {
   readonly passedOver: readonly { readonly row: number; readonly why: string }[];
   /** What the log leaves open, asked once for the whole of it. */
   readonly questions?: LogQuestions;
+  /** What the sheet of as-new sizes by type did for the items; left out where there is none. */
+  readonly types?: TypesTold;
   /** What must be put right before a register can be written, such as an id that appears twice. */
   readonly problems: readonly string[];
   readonly basis: readonly BasisId[];

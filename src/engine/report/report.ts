@@ -23,7 +23,7 @@ export function reportOn(grid: Grid, request: ReportRequest): Report | null {
   return found === null ? null : reportWith(grid, found, request);
 }
 function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report {
-  const { items, passedOver } = judgeItems(grid, found, request);
+  const { items, passedOver, types } = judgeItems(grid, found, request);
   return {
     items,
     counts: countBy(
@@ -38,6 +38,7 @@ function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report
     missingChecks: missingChecks(items, new Set(found.headings.columns.keys()), request.basis),
     passedOver,
     questions: questionsOf(items, found.headings),
+    ...(types === undefined ? {} : { types }),
     problems: [...found.headings.problems, ...doubledIds(items)],
     basis: request.basis,
     asOf: request.asOf,

@@ -1,4 +1,5 @@
 import type { ReportRequest } from "../../engine/report/report";
+import type { GearTypes } from "../../engine/types/gear-types";
 import type { HouseLimits } from "../../engine/rules/house-limits";
 import type { ReadRequest } from "../port";
 
@@ -6,6 +7,7 @@ import type { ReadRequest } from "../port";
 export function withHouse(
   request: Pick<ReadRequest, "basis" | "asOf"> & Partial<Pick<ReadRequest, "choices">>,
   house: HouseLimits | null,
+  types: GearTypes | null = null,
 ): ReportRequest {
   const { basis, asOf, choices } = request;
   return {
@@ -13,6 +15,7 @@ export function withHouse(
     asOf,
     ...(choices === undefined ? {} : { choices }),
     ...(house === null ? {} : { house }),
+    ...(types === null ? {} : { types }),
   };
 }
 export function refusedLimits(house: HouseLimits | null): readonly string[] {

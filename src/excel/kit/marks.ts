@@ -7,6 +7,7 @@ export const MARKS = {
   register: "GearVerdicts.Register",
   notes: "GearVerdicts.Notes",
   house: "GearVerdicts.House",
+  types: "GearVerdicts.Types",
   copied: "GearVerdicts.Copied",
   workings: "GearVerdicts.Workings",
   /** Stands while a first build or a conversion is not finished. */

@@ -12,6 +12,10 @@ export const WORKINGS_SHEET = "Gear workings";
 export const HOUSE_SHEET = "House limits";
 /** Rows of the house limits that are read; more of them are refused by name. */
 export const HOUSE_ROWS = 2000;
+/** As-new sizes by type of gear; people write in it, the add-in only makes it. */
+export const TYPES_SHEET = "Gear types";
+/** Rows of types that are read; more of them are refused by name. */
+export const TYPES_ROWS = 2000;
 /** One-based row of the names of column groups, and of the headings; above them stand the title and the rules in force with the day. */
 export const GROUP_ROW = 3;
 export const HEADING_ROW = 4;

@@ -8,6 +8,7 @@ import type { LogPlace } from "../log-place";
 import type { ReadRequest } from "../port";
 import { findRegister } from "../register/find-register";
 import { looksLikeRegister } from "../register/shape";
+import { typesSheet } from "../types/types-sheet";
 
 /** Rows at the top of each sheet in which a heading row is looked for. */
 const HEAD = 45;
@@ -31,9 +32,11 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
   tables.load("items/name");
   const sheets = await readSheets(context);
   const register = await findRegister(context);
+  const types = await typesSheet(context, sheets);
   const ours = [
     sheets.marked("notes"),
     sheets.marked("house") ?? sheets.named(HOUSE_SHEET),
+    types,
     sheets.marked("copied") ?? sheets.named(COPIED_SHEET),
     sheets.marked("workings") ?? sheets.named(WORKINGS_SHEET),
   ].flatMap((sheet) => (sheet === null ? [] : [sheet.id]));

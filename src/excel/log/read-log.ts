@@ -5,6 +5,7 @@ import { refusedLimits, withHouse } from "../house/with-house";
 import { inWorkbook } from "../kit/run";
 import { WorkbookError } from "../kit/workbook-error";
 import type { ReadLog, ReadRequest } from "../port";
+import { readTypesSheet } from "../types/types-sheet";
 import { readGrid } from "./date-cells";
 import { findLogs, grownPlace, NO_LOG, selectionPlace } from "./find-log";
 
@@ -22,7 +23,8 @@ export async function readLog(request: ReadRequest): Promise<ReadLog> {
     const { grid, address, more } = await readGrid(context, place);
     const house = await readHouseSheet(context);
     const unit = request.units?.[place.sheet.toLowerCase()] ?? null;
-    const report = reportOn(grid, { ...withHouse(request, house), unit });
+    const types = await readTypesSheet(context);
+    const report = reportOn(grid, { ...withHouse(request, house, types), unit });
     if (report === null)
       throw new WorkbookError(
         "no log",

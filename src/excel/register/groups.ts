@@ -8,6 +8,7 @@ const IDENTITY: ReadonlySet<FieldId> = new Set<FieldId>([
   "size",
   "ratedLoad",
   "legs",
+  "gearType",
   "asNewFrom",
   "unit",
   "gauge",

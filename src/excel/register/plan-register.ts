@@ -8,10 +8,11 @@ import { loadUnitOfHeading } from "../../engine/reading/load";
 import { readText } from "../../engine/reading/text";
 import type { ItemResult, Report } from "../../engine/report/model";
 import { fieldsFor } from "../../engine/report/report";
+import { isLent } from "../../engine/types/lent";
 import type { Written } from "../kit/in-parts";
 import type { LogPlace } from "../log-place";
 import { LOG_DIFFERS } from "./columns";
-import { copiedOf, NOTHING_COPIED } from "./copied-sheet";
+import { type Copied, copiedOf, NOTHING_COPIED } from "./copied-sheet";
 import { grownLayout, judgedRuns, type Layout, newLayout, roleOf } from "./layout";
 import { type CellMerge, mergeCell } from "./merge-cell";
 import { notesFor } from "./notes-sheet";
@@ -38,6 +39,8 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
   const known = copiedOf(lastCopied, place) ? lastCopied : NOTHING_COPIED;
   const writeOf = writer(report, fields);
   const copied = new Map<string, ReadonlyMap<FieldId, string>>();
+  /** Read as its own log, the register copies nothing but what Gear types lent it. */
+  const lentCells = new Map<string, ReadonlyMap<FieldId, string>>();
   const changes = new Map<string, LogChange>();
   const differing: RegisterPlan["differing"][number][] = [];
   const counts = { followed: 0, normal: 0, added: 0, kept: 0 };
@@ -49,21 +52,27 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
     if (at === null) counts.added += 1;
     else counts.kept += 1;
     const cells = new Map<FieldId, string>();
+    const before = { copied: lastCopied.rows.get(id), own };
     const said: { readonly how: "taken" | "apart"; readonly words: string }[] = [];
     const merged = (name: FieldId, log: Written): Written => {
       const last = known.rows.get(id)?.get(name) ?? "";
       const stands = at === null ? null : registerCell(name, oldCell(at, name));
       // Where the log says nothing of the service, the build itself wrote "normal".
       const mine = name === "service" && last === "" && stands === NORMAL ? "" : stands;
+      const lent = at === null || old.isFormula(at, oldColumns.get(name) ?? -1) ? null : lentHere(name, item, stands, before);
+      if (lent !== null) {
+        if (lent.copied !== "") cells.set(name, lent.copied);
+        if (lent.value === stands) return lent.value;
+        const both = { register: shown(name, stands ?? ""), log: shown(name, lent.value) };
+        said.push({ how: "taken", words: words(name, both) });
+        counts.followed += 1;
+        return lent.value;
+      }
       const merge = keepFormula(mergeCell(name, log, mine, last), mine, at !== null && old.isFormula(at, oldColumns.get(name) ?? -1), last);
       if (merge.copied !== "") cells.set(name, merge.copied);
       if (mine === null || merge.how === "same") return merge.value;
       const both = { register: shown(name, mine), log: shown(name, log) };
-      if (merge.how !== "typed")
-        said.push({
-          how: merge.how,
-          words: `${field(name).heading}: register ${both.register === "" ? "blank" : both.register}, log ${both.log === "" ? "blank" : both.log}`,
-        });
+      if (merge.how !== "typed") said.push({ how: merge.how, words: words(name, both) });
       if (merge.how === "taken") counts.followed += 1;
       else if (both.log !== "" || merge.how === "apart") differing.push({ id: item.id, heading: field(name).heading, ...both });
       return merge.value;
@@ -75,6 +84,7 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
       values.set("service", NORMAL);
     }
     copied.set(id, cells.set("id", item.id));
+    if (own && item.lent !== undefined) lentCells.set(id, cells);
     if (said.length > 0) changes.set(id, { cells: said.map(({ words }) => words), both: said.some(({ how }) => how === "apart") });
     const apart = said.filter(({ how }) => how === "apart").map(({ words }) => words);
     return {
@@ -136,7 +146,9 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
       ...old.values.map((_, at) => readText(oldCell(at, "assembly")).toLowerCase()),
     ]).size,
     changes,
-    copied: own ? lastCopied : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
+    copied: own
+      ? { ...lastCopied, rows: withLentCells(lastCopied.rows, lentCells) }
+      : { source: { id: place.sheetId ?? "", name: place.sheet }, rows: copied },
     notes: notesFor(fields, report.basis),
     added: counts.added,
     kept: counts.kept,
@@ -178,7 +190,8 @@ function answeredHeadings(report: Report, layout: Layout): ReadonlyMap<number, s
   );
 }
 function fieldsOf(report: Report, old: OldRegister, oldColumns: ReadonlyMap<FieldId, number>): readonly FieldId[] {
-  const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys()]);
+  const lent = report.items.flatMap((item) => (item.lent === undefined ? [] : [...item.lent.sizes.keys(), "asNewFrom" as const]));
+  const present = new Set<FieldId>([...report.headings.flatMap((h) => (h.field === null ? [] : [h.field])), ...oldColumns.keys(), ...lent]);
   const kinds = new Set(report.items.flatMap((item) => (item.gear === null ? [] : [item.gear])));
   if (kinds.size === 0) for (const kind of GEAR) kinds.add(kind.id);
   for (const line of old.values) kinds.add(readText(line[oldColumns.get("gear") ?? -1]));
@@ -207,11 +220,44 @@ function writer(
           ? ratedText(item.cells.get(id), loadUnit, headingOf(id))
           : id === "clipTorque"
             ? torqueText(item.cells.get(id), headingOf(id))
-            : written(id, item.cells.get(id), columnUnits.get(id) ?? logUnit, rowUnit);
+            : written(id, item.cells.get(id), columnUnits.get(id) ?? (id === "size" ? null : logUnit), rowUnit);
       values.set(id, merged(id, log));
     }
     return values;
   };
+}
+const words = (name: FieldId, both: { readonly register: string; readonly log: string }): string =>
+  `${field(name).heading}: register ${both.register === "" ? "blank" : both.register}, log ${both.log === "" ? "blank" : both.log}`;
+/**
+ * A cell that Gear types fills: what an earlier build filled follows the type as it is now, and a size of the item's own that
+ * somebody typed over it stays. Null where the cell is none of those, or where the log has a size of its own.
+ */
+function lentHere(
+  name: FieldId,
+  { lent, cells }: ItemResult,
+  stands: Written | null,
+  { copied, own }: { readonly copied: ReadonlyMap<FieldId, string> | undefined; readonly own: boolean },
+): { readonly value: Written; readonly copied: string } | null {
+  if (lent === undefined || stands === null || stands === "" || !(name === "asNewFrom" || name.endsWith("New"))) return null;
+  const last = copied?.get(name) ?? "";
+  const before = isLent(copied?.get("asNewFrom") ?? "") && String(stands) === last;
+  if (own && !before) return null;
+  const fills = name === "asNewFrom" ? lent.filled.length > 0 : lent.filled.includes(name);
+  if (!own && !fills && readText(cells.get(name)) !== "") return null;
+  const says = name === "asNewFrom" ? lent.from : (lent.sizes.get(name) ?? "");
+  return before ? { value: says, copied: says } : fills ? { value: stands, copied: last } : null;
+}
+function withLentCells(
+  rows: Copied["rows"],
+  lent: ReadonlyMap<string, ReadonlyMap<FieldId, string>>,
+): ReadonlyMap<string, ReadonlyMap<FieldId, string>> {
+  const all = new Map(rows);
+  for (const [id, cells] of lent) {
+    const row = new Map(all.get(id) ?? [["id", cells.get("id") ?? id] as const]);
+    for (const [name, text] of cells) if (name === "asNewFrom" || name.endsWith("New")) row.set(name, text);
+    all.set(id, row);
+  }
+  return all;
 }
 /** A formula that somebody put into an input column stays; where the log says another thing now, both stand apart. */
 function keepFormula(merge: CellMerge, mine: Written | null, formula: boolean, last: string): CellMerge {

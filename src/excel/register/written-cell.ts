@@ -7,6 +7,7 @@ import { toNumber } from "../../engine/numbers/exact";
 import { namedUnit, type Unit } from "../../engine/numbers/lengths";
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readDate } from "../../engine/reading/date";
+import { readLength } from "../../engine/reading/length";
 import { type LoadUnit, readLoad } from "../../engine/reading/load";
 import { readCount, readDegrees } from "../../engine/reading/number";
 import { isDateCell, readText } from "../../engine/reading/text";
@@ -22,7 +23,8 @@ export function written(id: FieldId, cell: CellValue, columnUnit: Unit | null, r
   if (/^#[A-Z0-9/_]+[!?]?$/i.test(text)) return `${inputFormat(id) === "@" ? "" : "'"}${text} (error in the log)`;
   if (type === "date") {
     const read = readDate(cell);
-    return read.kind === "value" ? read.value : text === "" ? "" : `'${text}`;
+    // A date cell that is none, such as a year, is kept as the figure that it is: shown as a day it would pass for one.
+    return read.kind === "value" ? read.value : text === "" ? "" : `'${isDateCell(cell) ? read.text : text}`;
   }
   if (type === "count" || type === "angle") {
     if (cell === 0) return 0;
@@ -30,6 +32,8 @@ export function written(id: FieldId, cell: CellValue, columnUnit: Unit | null, r
     return read.kind === "value" ? toNumber(read.value) : text === "" ? "" : `'${text}`;
   }
   if (type === "length") return lengthText(cell, columnUnit, rowUnit);
+  // A bare size takes the row's unit, so that of its own heading goes with it where the row says another.
+  if (id === "size" && columnUnit !== null && columnUnit !== rowUnit && isBareSize(cell)) return lengthText(cell, columnUnit, rowUnit);
   return isDateCell(cell) ? showDate(cell.serial) : typeof cell === "string" ? cell.trim() : text;
 }
 /** A length keeps its words; a bare figure whose unit came from its heading carries the unit where the row says another. */
@@ -54,6 +58,8 @@ export function torqueText(cell: CellValue, heading: string): string {
   const bare = unit === "N·m" && readTorque(cell, null).kind === "refused" && readTorque(cell, unit).kind === "value";
   return bare ? `${text} ${unit}` : text;
 }
+const isBareSize = (cell: CellValue): boolean =>
+  readLength(cell, { assume: null }).kind === "refused" && readLength(cell, { assume: "in" }).kind === "value";
 /**
  * Unit of a row in the register: its own, else the one that its length headings agree on. Not beside a bare size whose unit nobody
  * tells: a unit written into the row would answer for it, and the log has no verdict there.
@@ -63,11 +69,10 @@ export function rowUnitOf(cells: ReadonlyMap<FieldId, CellValue>, headings: read
   if (own !== "") return namedUnit(own)?.unit ?? null;
   const size = readText(cells.get("size"));
   if (/\d/.test(size) && !/[^\d\s./,-]/.test(size) && (headings.find((h) => h.field === "size")?.unit ?? null) === null) return null;
-  const units = new Set(
-    headings
-      .filter((h) => h.field !== null && field(h.field).type === "length" && h.unit !== null && readText(cells.get(h.field)) !== "")
-      .map((h) => h.unit),
-  );
+  const named = headings.filter((h) => h.unit !== null && h.field !== null && (h.field === "size" || field(h.field).type === "length"));
+  const filled = named.filter((h) => h.field !== null && h.field !== "size" && readText(cells.get(h.field)) !== "");
+  // Where nothing is measured yet, the headings say in which unit it will be.
+  const units = new Set((filled.length > 0 ? filled : named).map((h) => h.unit));
   return units.size === 1 ? ([...units][0] ?? null) : null;
 }
 export const plain = (cell: CellValue): Written => (cell === null || cell === undefined ? "" : isDateCell(cell) ? cell.serial : cell);

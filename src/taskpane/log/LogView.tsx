@@ -15,6 +15,7 @@ import { lacksOf, sameIds } from "./lacks";
 import { Start } from "./NoLog";
 import { Questions } from "./Questions";
 import { SameIds } from "./SameIds";
+import { TypeNotices } from "./TypeNotices";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
@@ -50,6 +51,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   const nothing = report.items.length === 0;
   return (
     <div className={styles.view}>
+      <TypeNotices types={report.types} />
       {result !== null && <BuildResultPanel result={result} intentions={intentions} onClose={close} />}
       {refusedLimits.length > 0 && (
         <Notice intent="warning" title={`${count(refusedLimits.length, "house limit")} cannot be used.`}>

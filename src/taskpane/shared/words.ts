@@ -4,6 +4,7 @@ import type { DueState } from "../../engine/due/intervals";
 import type { ItemResult, Report } from "../../engine/report/model";
 import { BASES, type BasisId } from "../../engine/rules/rule-sets";
 import { showNumber } from "../../engine/words";
+import { TYPES_SHEET } from "../../excel/kit/sheets";
 import type { LogPlace } from "../../excel/log-place";
 
 export const CAUTION =
@@ -30,9 +31,11 @@ export function showHow(place: LogPlace): string {
       return `Sheet ${place.sheet}, ${place.address}: the register itself.`;
   }
 }
-/** What to do with a sheet of limits that was just made. */
+/** What to do with a sheet that was just made. */
 export function showMade(sheet: string): string {
-  return `The sheet ${sheet} is made. Write one limit in a row.`;
+  return sheet === TYPES_SHEET
+    ? `The sheet ${sheet} is made. Write the as-new sizes of each type in its row.`
+    : `The sheet ${sheet} is made. Write one limit in a row.`;
 }
 /** A name to read for an item whose id cell is blank. */
 export function nameOf(item: ItemResult): string {

@@ -3,7 +3,7 @@ import type { FieldId } from "../../engine/columns";
 import { type Decision, DECISIONS } from "../../engine/decision";
 import type { Unit } from "../../engine/numbers/lengths";
 import type { BasisId } from "../../engine/rules/rule-sets";
-import { HOUSE_SHEET } from "../../excel/kit/sheets";
+import { HOUSE_SHEET, TYPES_SHEET } from "../../excel/kit/sheets";
 import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LiftToWrite, WorkbookPort } from "../../excel/port";
 import { createReading, type Held } from "./read-workbook";
@@ -42,6 +42,8 @@ export interface Intentions {
   readonly writeLift: (lift: LiftToWrite) => Promise<void>;
   /** Makes the sheet for the house's own limits, then reads the log again under them. */
   readonly makeHouseSheet: () => Promise<void>;
+  /** Makes the sheet for as-new sizes by type. */
+  readonly makeTypesSheet: () => Promise<void>;
   readonly retry: (what: Retry) => Promise<unknown>;
   readonly tell: (event: PaneEvent) => void;
   readonly end: () => Promise<void>;
@@ -153,17 +155,19 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
-  const makeHouseSheet = async (): Promise<void> => {
+  const make = async (sheet: string, retry: Retry, work: () => Promise<void>): Promise<void> => {
     if (get().work.kind !== "idle") return;
     try {
-      await port.makeHouseSheet();
+      await work();
     } catch (error) {
-      reading.fail(error, "house");
+      reading.fail(error, retry);
       return;
     }
     await readAgain();
-    tell({ kind: "made", sheet: HOUSE_SHEET });
+    tell({ kind: "made", sheet });
   };
+  const makeHouseSheet = (): Promise<void> => make(HOUSE_SHEET, "house", () => port.makeHouseSheet());
+  const makeTypesSheet = (): Promise<void> => make(TYPES_SHEET, "types", () => port.makeTypesSheet(get().log));
 
   const start = async (): Promise<void> => {
     reading.open();
@@ -199,6 +203,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     watch: reading.watch,
     save: reading.save,
     house: makeHouseSheet,
+    types: makeTypesSheet,
     sheet: () => readSheet(lastSheet),
     formulas: reading.rewriteFormulas,
     "name back": nameBack,
@@ -238,6 +243,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     show,
     writeLift,
     makeHouseSheet,
+    makeTypesSheet,
     retry: (what) => {
       tell({ kind: "dismiss", what: "failure" });
       return retries[what]();

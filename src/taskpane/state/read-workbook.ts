@@ -1,5 +1,5 @@
 /** Reading the log and the register: on request, and quietly when cells change. */
-import { HOUSE_SHEET } from "../../excel/kit/sheets";
+import { HOUSE_SHEET, TYPES_SHEET } from "../../excel/kit/sheets";
 import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LogPlace } from "../../excel/log-place";
 import type { ReadLog, ReadRequest, WorkbookEvent, WorkbookPort } from "../../excel/port";
@@ -7,6 +7,8 @@ import { createCellWatch } from "./cell-watch";
 import { type Failure, type PaneEvent, type PaneState, type Retry, shownLog } from "./state";
 import { createTypedRow } from "./typed-row";
 
+/** Sheets that judge every log: the house limits, and the as-new sizes by type. */
+const BESIDE: readonly string[] = [HOUSE_SHEET, TYPES_SHEET];
 /** Cells often change in bursts: wait for the burst to end before reading again. */
 export const SETTLE_MS = 700;
 /** While a cell is being edited the workbook does not answer: ask again after this time. */
@@ -140,10 +142,10 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     const sheets = new Set([...underWay, ...changed]);
     underWay = [...sheets];
     changed.clear();
-    // The house limits judge the log and the register, so an edit of them is an edit of both.
+    // The house limits and the types judge the log and the register, so an edit of them is an edit of both.
     // A sheet without a name is gone, or could not be looked up: it may have been any of them.
     const isOver = (place: LogPlace): boolean =>
-      sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || sheets.has(HOUSE_SHEET) || sheets.has("");
+      sheets.has(place.sheet) || sheets.has(place.sheetId ?? place.sheet) || BESIDE.some((name) => sheets.has(name)) || sheets.has("");
     try {
       if (log !== null && isOver(log.place))
         await readLog(log.place, mine, true).catch((error: unknown) => {
@@ -200,7 +202,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     const renamed = isOn(log?.place) && event.sheet !== "" && event.sheet !== log?.place.sheet;
     if (event.kind === "selected") {
       if (shown && typedRow.follows(event.sheetId ?? event.sheet, event.row)) tell(event);
-    } else if (event.sheet !== "" && event.sheet !== HOUSE_SHEET && !isOn(log?.place) && !isOn(register?.log.place)) return;
+    } else if (event.sheet !== "" && !BESIDE.includes(event.sheet) && !isOn(log?.place) && !isOn(register?.log.place)) return;
     else if (log === null && register === null) return;
     else if (event.remote) {
       tell({ kind: "changed elsewhere", sheet: event.sheet === "" ? (shownLog(get())?.place.sheet ?? "") : event.sheet });

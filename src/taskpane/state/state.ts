@@ -25,6 +25,7 @@ export type Retry =
   | "save"
   | "lift"
   | "house"
+  | "types"
   | "formulas"
   | "sheet"
   | "name back";

@@ -30,7 +30,9 @@ export function printLines(output: Output, { place, report, refusedLimits = [] }
   );
   for (const item of report.items) output.line(itemLine(item, first));
   for (const { row, why } of report.passedOver) output.line(`Row ${String(first + row)} passed over: ${why}.`);
-  for (const words of [...report.missingChecks, ...report.problems, ...refusedLimits]) output.line(words);
+  const { refused = [], unmet = [], served = 0 } = report.types ?? {};
+  if (served > 0) output.line(`${String(served)} ${served === 1 ? "item takes" : "items take"} as-new sizes from the sheet Gear types.`);
+  for (const words of [...refused, ...unmet, ...report.missingChecks, ...report.problems, ...refusedLimits]) output.line(words);
   output.line(DECISIONS.map((decision) => `${decision} ${String(report.counts[decision])}`).join(", "));
   output.line(
     Object.entries(report.due)
