@@ -18,6 +18,7 @@ async function faults(): Promise<string[]> {
 }
 
 const user = userEvent.setup();
+const LATCH = { kind: "hook", items: 4, of: 4, columns: [{ field: "latch" as const, missing: 4, unreadable: 0, there: false }] };
 
 describe("the pane keeps the rules for accessible pages", () => {
   it("at the start", async () => {
@@ -32,7 +33,7 @@ describe("the pane keeps the rules for accessible pages", () => {
     const book = new FakeWorkbook().withRegister({ disagreeing: [{ id: "TP-1", cell: "KEEP", judged: "REMOVE" }] });
     book.log = {
       place: LOG_PLACE,
-      report: report(ITEMS, { missingChecks: ["No column for latch."], passedOver: [{ row: 3, why: "blank" }] }),
+      report: report(ITEMS, { lacking: [LATCH], passedOver: [{ row: 3, why: "blank" }] }),
     };
     render(<Pane port={book} />);
     await user.click(await screen.findByRole("button", { name: "Rebuild register", description: /stays/ }));

@@ -4,8 +4,9 @@ import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
 import { type FieldId } from "../../src/engine/columns";
 import { type ColumnQuestion } from "../../src/engine/log/questions";
+import { type Finding } from "../../src/engine/check/finding";
 import { type HeadingMatch } from "../../src/engine/log/match-headings";
-import { type ItemResult } from "../../src/engine/report/model";
+import { type ItemResult, type KindLack } from "../../src/engine/report/model";
 import { lacksOf } from "../../src/taskpane/log/lacks";
 import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
@@ -40,8 +41,9 @@ async function open(more: Parameters<typeof report>[1] = {}): Promise<void> {
 
 const headings = (): HTMLElement => screen.getByText(/^Headings/).closest("details")!;
 
+const LATCH: KindLack = { kind: "hook", items: 4, of: 4, columns: [{ field: "latch", missing: 4, unreadable: 0, there: false }] };
 const lacks = (): string[] =>
-  within(screen.getByRole("list", { name: "What this log does not hold" }))
+  within(screen.getByRole("list", { name: "What this log lacks" }))
     .getAllByRole("listitem")
     .map((line) => line.textContent);
 
@@ -49,19 +51,43 @@ describe("what the log lacks", () => {
   it("names the kinds that are not understood with their counts, and the missing date", async () => {
     const unknown = (row: number, gearText: string): ItemResult => item(row, { id: `U-${String(row)}`, gear: null, gearText });
     const items = [...ITEMS, unknown(6, "Swvl"), unknown(7, "Web slg"), unknown(8, "web slg"), unknown(9, "")];
-    book.log = { place: LOG_PLACE, report: report(items, { missingChecks: ["4 hooks: no column for latch."] }) };
+    book.log = { place: LOG_PLACE, report: report(items, { lacking: [LATCH] }) };
     render(<Pane port={book} />);
     await screen.findByText("Log found");
     expect(lacks()).toEqual([
       "4 items: kind not understood: “Web slg” on 2 rows, “Swvl” on 1 row, blank on 1 row.",
       "No column for the date of the last inspection: no due dates, no lift.",
-      "4 hooks: no column for latch.",
+      "4 hooks: no column for Latch works.",
     ]);
   });
 
   it("is nothing where all is there", async () => {
     await open({ headings: DATED });
-    expect(screen.queryByText("What this log does not hold")).toBeNull();
+    expect(screen.queryByText("What this log lacks for KEEP")).toBeNull();
+  });
+
+  it("comes first, says how many items wait, and names the next step", async () => {
+    await open({ lacking: [LATCH], counts: { REMOVE: 0, EXAMINE: 0, "NO VERDICT": ITEMS.length, DRESS: 0, WATCH: 0, KEEP: 0 } });
+    const told = screen.getByRole("region", { name: "What this log lacks for KEEP" });
+    expect(told).toHaveTextContent(`None of the ${String(ITEMS.length)} items has a verdict yet.`);
+    expect(told).toHaveTextContent("Next: press Build register. It has a column for each of these and marks the cells to fill");
+    expect(told.compareDocumentPosition(screen.getByText("Log found")) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
+    expect(within(told).queryByRole("button")).toBeNull();
+  });
+
+  it("is sent to the questions first where there are any", async () => {
+    await open({ lacking: [LATCH], questions: { columns: [], unit: { items: 2, samples: [] } } });
+    expect(screen.getByText(/^First answer the questions above\. Then press Build register\./)).toBeVisible();
+  });
+
+  it("offers a sheet of gear types where sizes when new are missing", async () => {
+    const missing = { why: "missing", field: "throatNew" } as Finding;
+    const bare = ITEMS.map((one) => ({ ...one, verdict: { ...one.verdict, findings: [missing] } }));
+    book.log = { place: LOG_PLACE, report: report(bare, { lacking: [LATCH] }) };
+    render(<Pane port={book} />);
+    await user.click(await screen.findByRole("button", { name: "Make a sheet of gear types" }));
+    expect(book.typesSheets).toBe(1);
+    expect(screen.getByText(/lack their size when new\. Items of one type share it: .* Give the log a column Type/)).toBeVisible();
   });
 
   it("names twelve kinds at most", () => {

@@ -164,13 +164,13 @@ describe("the log", () => {
     book.log = {
       place: LOG_PLACE,
       report: report(ITEMS, {
-        missingChecks: ["4 hooks: no column for latch; without it the best possible is NO VERDICT."],
+        lacking: [{ kind: "hook", items: 4, of: 4, columns: [{ field: "latch", missing: 4, unreadable: 0, there: false }] }],
         passedOver: [{ row: 16, why: "a total" }],
         problems: ['The id "TP-1" stands on more than one row.'],
       }),
     };
     await open();
-    expect(await screen.findByText(/no column for latch/)).toBeVisible();
+    expect(await screen.findByText(/^4 hooks: no column for Latch works\.$/)).toBeVisible();
     // The grid starts in sheet row 4, so its row 16, counted from 0, is row 20 of the sheet.
     expect(screen.getByText("Row 20: a total")).toBeInTheDocument();
     expect(screen.getByText(/TP-1" stands on more than one row/)).toBeVisible();

@@ -173,7 +173,7 @@ export function report(items: readonly ItemResult[] = ITEMS, more: Partial<Repor
     counts,
     due,
     headings: HEADINGS,
-    missingChecks: [],
+    lacking: [],
     passedOver: [],
     problems: [],
     basis: ["standard", "practice"],

@@ -39,14 +39,33 @@ export interface ItemResult {
   /** Decision that the register's own verdict cell shows, where it differs from this one. */
   readonly cellSays?: string;
 }
+/** A column that items of a kind lack. */
+export interface LackedColumn {
+  readonly field: FieldId;
+  /** Items in which nothing is recorded, and items in which it cannot be read. */
+  readonly missing: number;
+  readonly unreadable: number;
+  /** Whether the log has a column for it. */
+  readonly there: boolean;
+}
+/** What the items of a kind lack before they can be kept. */
+export interface KindLack {
+  /** Id of the kind. */
+  readonly kind: string;
+  /** Items of the kind that lack something, of all of that kind. */
+  readonly items: number;
+  readonly of: number;
+  /** What is lacked most comes first. */
+  readonly columns: readonly LackedColumn[];
+}
 /** A whole log, judged. */
 export interface Report {
   readonly items: readonly ItemResult[];
   readonly counts: Readonly<Record<Decision, number>>;
   readonly due: Readonly<Record<DueState, number>>;
   readonly headings: readonly HeadingMatch[];
-  /** Checks that the gear kinds in this log need and no column gives, in words with what their absence means. */
-  readonly missingChecks: readonly string[];
+  /** What the kinds of this log need before they can be kept, and the log does not hold. */
+  readonly lacking: readonly KindLack[];
   /** Rows that are not items (blank, total, section titles), with the reason. */
   readonly passedOver: readonly { readonly row: number; readonly why: string }[];
   /** What the log leaves open, asked once for the whole of it. */

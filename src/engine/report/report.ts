@@ -10,6 +10,7 @@ import { questionsOf } from "../log/questions";
 import type { Unit } from "../numbers/lengths";
 import { type BasisId, inForce } from "../rules/rule-sets";
 import { judgeItems, type LogJudging } from "./judge-items";
+import { lackingOf } from "./lacking";
 import type { ItemResult, Report } from "./model";
 
 export interface ReportRequest extends LogJudging {
@@ -35,7 +36,7 @@ function reportWith(grid: Grid, found: FoundLog, request: ReportRequest): Report
       items.map((item) => item.dueState),
     ),
     headings: found.headings.matches,
-    missingChecks: missingChecks(items, new Set(found.headings.columns.keys()), request.basis),
+    lacking: lackingOf(items, new Set(found.headings.columns.keys())),
     passedOver,
     questions: questionsOf(items, found.headings),
     ...(types === undefined ? {} : { types }),
@@ -63,26 +64,6 @@ function doubledIds(items: readonly ItemResult[]): readonly string[] {
         ]),
     ...(unnamed === 0 ? [] : [`${String(unnamed)} ${unnamed === 1 ? "row has" : "rows have"} no id; give each item an id.`]),
   ];
-}
-/** Checks that the kinds in this log need and that no column of the log gives. */
-function missingChecks(items: readonly ItemResult[], there: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly string[] {
-  const bases = inForce(basis);
-  return GEAR.flatMap((kind) => {
-    const count = items.filter((item) => item.gear === kind.id).length;
-    if (count === 0) return [];
-    const absent = kind.checks.filter(
-      (check) =>
-        check.required &&
-        inUse(check, bases) &&
-        fieldsOf(check)
-          .slice(0, check.kind === "seen" ? 1 : 2)
-          .some((id) => !there.has(id)),
-    );
-    if (absent.length === 0) return [];
-    return [
-      `${String(count)} ${count === 1 ? kind.id : kind.plural}: no column for ${absent.map((c) => c.name).join(", ")}; without ${absent.length === 1 ? "it" : "them"} the best possible is NO VERDICT.`,
-    ];
-  });
 }
 /** Fields that the kinds in a log read, in register order; the item's own columns come first. */
 export function fieldsFor(kinds: ReadonlySet<string>, present: ReadonlySet<FieldId>, basis: readonly BasisId[]): readonly FieldId[] {

@@ -11,11 +11,12 @@ import { type PaneState, shownLog } from "../state/state";
 import { BuildBar } from "./BuildBar";
 import { BuildResultPanel } from "./BuildResultPanel";
 import { HeadingList } from "./HeadingList";
-import { lacksOf, sameIds } from "./lacks";
+import { sameIds } from "./lacks";
 import { Start } from "./NoLog";
 import { Questions } from "./Questions";
 import { SameIds } from "./SameIds";
 import { TypeNotices } from "./TypeNotices";
+import { WhatItLacks } from "./WhatItLacks";
 
 const useStyles = makeStyles({
   view: { display: "flex", flexDirection: "column", gap: "14px", padding: "12px", flexGrow: 1 },
@@ -44,7 +45,6 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
   }
   const { report, refusedLimits = [], others = [] } = log;
   const used = report.headings.filter((heading) => heading.field !== null || heading.also !== null).length;
-  const lacks = lacksOf(report);
   const twice = report.problems.length > 0 ? sameIds(report.items) : [];
   const unit = state.units[log.place.sheet.toLowerCase()];
   const aside = report.headings.filter(({ state: its }) => its === "set aside").map(({ heading }) => heading);
@@ -65,6 +65,29 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
             : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}
         </Notice>
       )}
+      {report.questions !== undefined && (
+        <Questions
+          questions={report.questions}
+          disabled={state.work.kind !== "idle"}
+          onAnswer={(answers) => void intentions.setHeadings(answers)}
+          onUnit={(given) => void intentions.setUnit(log.place.sheet, given)}
+        />
+      )}
+      {report.problems.length > 0 && (
+        <Section title="Put right first">
+          <CappedList
+            label="What must be put right before the register can be written"
+            entries={report.problems}
+            render={(problem) => problem}
+          />
+          <SameIds
+            ids={twice}
+            numberOf={(row) => rowNumber(log.place.address, row)}
+            onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null}
+          />
+        </Section>
+      )}
+      <WhatItLacks state={state} log={log} intentions={intentions} />
       <Section title="Log found" heading={found}>
         <p className={styles.text}>{showHow(log.place)}</p>
         {others.length > 0 && (
@@ -90,33 +113,6 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
           </p>
         )}
       </Section>
-      {report.questions !== undefined && (
-        <Questions
-          questions={report.questions}
-          disabled={state.work.kind !== "idle"}
-          onAnswer={(answers) => void intentions.setHeadings(answers)}
-          onUnit={(given) => void intentions.setUnit(log.place.sheet, given)}
-        />
-      )}
-      {report.problems.length > 0 && (
-        <Section title="Put right first">
-          <CappedList
-            label="What must be put right before the register can be written"
-            entries={report.problems}
-            render={(problem) => problem}
-          />
-          <SameIds
-            ids={twice}
-            numberOf={(row) => rowNumber(log.place.address, row)}
-            onShow={shownLog(state) === log ? (row) => void intentions.show(row) : null}
-          />
-        </Section>
-      )}
-      {lacks.length > 0 && (
-        <Section title="What this log does not hold">
-          <CappedList label="What this log does not hold" entries={lacks} render={(sentence) => sentence} />
-        </Section>
-      )}
       {aside.length > 0 && <p className={styles.text}>Set aside, so not judged: {aside.join(", ")}.</p>}
       {unit !== undefined && (
         <p className={styles.text}>

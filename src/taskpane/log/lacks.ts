@@ -1,16 +1,17 @@
 /** What a log lacks, in sentences, and which of its ids stand on more than one row. Pure. */
+import { tellLack } from "../../engine/report/lacking";
 import type { ItemResult, Report } from "../../engine/report/model";
 import { count } from "../../engine/words";
 
 /** Kinds named in one sentence. */
 const NAMED = 12;
-/** Gear kinds that are not understood, the missing date, then the checks that no column gives. */
-export function lacksOf({ items, headings, missingChecks }: Report): readonly string[] {
+/** Gear kinds that are not understood, the missing date, then what each kind lacks. */
+export function lacksOf({ items, headings, lacking }: Report): readonly string[] {
   const dated = items.length === 0 || headings.some(({ field }) => field === "inspected");
   return [
     ...unknownKinds(items),
     ...(dated ? [] : ["No column for the date of the last inspection: no due dates, no lift."]),
-    ...missingChecks,
+    ...lacking.map(tellLack),
   ];
 }
 function grouped(items: readonly ItemResult[], key: (item: ItemResult) => string): ItemResult[][] {

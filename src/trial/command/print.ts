@@ -1,6 +1,7 @@
 /** What came out, in lines for people or as JSON for programs. */
 import { DECISIONS } from "../../engine/decision";
 import { showDate } from "../../engine/numbers/calendar";
+import { tellLack } from "../../engine/report/lacking";
 import { beforeUse, serviceNote } from "../../engine/report/fit-for-use";
 import type { ItemResult } from "../../engine/report/model";
 import { CAUTION } from "../../excel/kit/sheets";
@@ -32,7 +33,7 @@ export function printLines(output: Output, { place, report, refusedLimits = [] }
   for (const { row, why } of report.passedOver) output.line(`Row ${String(first + row)} passed over: ${why}.`);
   const { refused = [], unmet = [], served = 0 } = report.types ?? {};
   if (served > 0) output.line(`${String(served)} ${served === 1 ? "item takes" : "items take"} as-new sizes from the sheet Gear types.`);
-  for (const words of [...refused, ...unmet, ...report.missingChecks, ...report.problems, ...refusedLimits]) output.line(words);
+  for (const words of [...refused, ...unmet, ...report.lacking.map(tellLack), ...report.problems, ...refusedLimits]) output.line(words);
   output.line(DECISIONS.map((decision) => `${decision} ${String(report.counts[decision])}`).join(", "));
   output.line(
     Object.entries(report.due)
