@@ -87,7 +87,7 @@ describe("a row of Gear types", () => {
     ["no word of where it was read", ["T", "hook", "", "2", "", "", "in", ""], /does not say where the sizes were read/],
     ["a source and no size", ["T", "hook", "", "", "", "", "in", "drawing"], /it has no as-new size; fill at least one/],
   ] as const)("with %s is refused by name and lends nothing", (_, row, why) => {
-    const read = readTypes(types(row as Line));
+    const read = readTypes(types(row));
     expect(read.rows).toEqual([]);
     expect(read.refused).toHaveLength(1);
     expect(read.refused[0]).toMatch(why);
