@@ -478,15 +478,27 @@ export const FIELDS = {
       "light rust only",
       "slight rust only",
     ],
+    faultWords: [
+      "scaling",
+      "scale",
+      "scaly",
+      "flaking",
+      ...["rust", "rusty", "corrosion", "corroded"].flatMap((word) =>
+        ["end", "end connection", "end fitting"].flatMap((place) => [`${word} at ${place}`, `${word} at the ${place}`]),
+      ),
+    ],
     advice: "clean and lubricate",
   },
   cuts: fault("Cuts or tears", ["cuts", "tears", "cuts tears", "cut|torn", "cuts tears snags|holes", "snags", "cover damage", "abrasion"]),
-  coreYarns: fault("Core yarns exposed or broken", [
-    "core yarns",
-    "core yarns exposed|visible|showing|broken",
-    "core exposed|visible|showing",
-    "core yarns exposed broken",
-  ]),
+  coreYarns: {
+    ...fault("Core yarns exposed or broken", [
+      "core yarns",
+      "core yarns exposed|visible|showing|broken",
+      "core exposed|visible|showing",
+      "core yarns exposed broken",
+    ]),
+    faultWords: ["exposed", "showing", "core exposed", "core showing", "core visible", "core yarns exposed", "core yarns visible"],
+  },
   knots: fault("Knots", ["knots|knot|knotted"]),
   brittle: fault("Stiff or brittle areas", [
     "stiff|brittle",

@@ -73,6 +73,17 @@ export const chainSling: GearKind = {
       twist: ["WAC 55800", "(any visibly apparent bend or twist)"],
       latch: ["WAC 55800", "(latch does not close the throat, lock does not lock)"],
     }),
+    {
+      // "Stretched links": the table gives no figure, so none is allowed.
+      id: "chain-sling.chain-length.standard",
+      check: "chain length",
+      basis: "standard",
+      limit: { word: "above", share: "0" },
+      beyond: "REMOVE",
+      source: from("WAC 55800", "(stretched links)"),
+      status: "read",
+      checked: CHECKED,
+    },
     ...germanChain("chain-sling", "link thickness", "chain length"),
     ...federal("end fittings"),
     ...removedOnSight("chain-sling", "end fittings", { standard: TABLE_12 }),
@@ -80,6 +91,6 @@ export const chainSling: GearKind = {
     ...removedOnSight("chain-sling", "heat damage", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "corrosion", { standard: TABLE_12 }),
     ...removedOnSight("chain-sling", "field weld or change", { practice: ["practice", ""] }),
-    ...queenslandChain("chain-sling", "link thickness"),
+    ...queenslandChain("chain-sling", "link thickness", "chain length"),
   ],
 };

@@ -146,7 +146,7 @@ export const hook: GearKind = {
     ...removedOnSight("hook", "lock", { standard: ["B30.10", "removal list, lock"], practice: ["practice", ""] }),
     ...removedOnSight("hook", "threads", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
     ...removedOnSight("hook", "securing means", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
-    ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["WAC 304-07005", "(2)(c)"] }),
+    ...removedOnSight("hook", "deformation", { law: ["CFR 1910.179", "(l)(3)(iii)(a)"], standard: ["B30.10", "10-1.2.3(b)(3)"] }),
     ...removedOnSight("hook", "identification", { standard: ["WAC 33900", ON_HOOKS], practice: ["practice", ""] }),
     ...removedOnSight("hook", "heat damage", { standard: ["WAC 33900", ON_HOOKS] }),
     ...removedOnSight("hook", "corrosion", { standard: ["WAC 33900", ON_HOOKS] }),

@@ -15,6 +15,18 @@ export const LEFT_OUT: readonly LeftOut[] = [
   // Slings.
   { document: "29 CFR 1910.184", clause: "(e)(9)(ii), (f)(5)(vi)", what: "hooks on slings: throat 15 %, twist 10 degrees", why: RECALLED },
   {
+    document: "29 CFR 1926.1413; Cal. Code Regs. tit. 8 section 5036",
+    clause: "(a)(2)(iii)(A); (a)(3)(A)",
+    what: "rotation-resistant rope: core protrusion or other distortion that tells of a failed core",
+    why: "no column of its own; it stands with kinks and crushing: removed by practice, out of use under law until a competent person has decided",
+  },
+  {
+    document: "Cal. Code Regs. tit. 8 section 5036",
+    clause: "(a)(2), (3)",
+    what: "crane ropes: broken wires, 5 % of the diameter, power-line contact, a broken strand",
+    why: `${NO_SET}; the same words as 29 CFR 1926.1413(a)(2), which is judged under law`,
+  },
+  {
     document: "29 CFR 1910.184",
     clause: "(e)(2)",
     what: "makeshift links, bolts and rods on chain",
@@ -77,6 +89,12 @@ export const LEFT_OUT: readonly LeftOut[] = [
   },
   {
     document: "34 Pa. Code 25.43",
+    clause: "(a), (e)",
+    what: "hoist chains and running ropes: thorough inspection with a signed report every month, and before use after a month of rest",
+    why: `${NO_SET}; running ropes of cranes and hoists are monthly under law and standard`,
+  },
+  {
+    document: "34 Pa. Code 25.43",
     clause: "(f)",
     what: "running rope whose design factor has fallen by 15 %",
     why: "needs a strength, which logs do not have",
@@ -132,14 +150,14 @@ export const LEFT_OUT: readonly LeftOut[] = [
   {
     document: "ASME B30.9",
     clause: "9-5.8.1, 9-6.8.1; Alberta guide 2009",
-    what: "nylon and polyester to 90 °C (194 °F)",
-    why: "a log records marks of heat, seldom a temperature; the figure in °F was not read",
+    what: "nylon and polyester from -40 to 194 °F (90 °C)",
+    why: "a log records marks of heat, seldom a temperature",
   },
   {
     document: "WAC 296-24-29413",
     clause: "(1)",
     what: "chain stretched by a third of a link in 3 ft",
-    why: "needs a length as new; any stretched link is removal under standard",
+    why: "a log does not say how long a link is; any stretch is removal under standard",
   },
   {
     document: "WAC 296-24-29401",
@@ -179,39 +197,21 @@ export const LEFT_OUT: readonly LeftOut[] = [
   },
   {
     document: "Queensland guide PN10123",
-    clause: "p. 35",
-    what: "chain elongation up to 10 %",
-    why: "needs a length as new, and is looser than any other rule; any stretch is removal under standard",
-  },
-  {
-    document: "Queensland guide PN10123",
     clause: "chain slings",
     what: "chain at least 5.5 mm; not above 260 °C without a table",
     why: "a rule of choice and a temperature; logs seldom have either",
   },
   {
-    document: "Queensland guide PN10123",
-    clause: "wire rope slings",
-    what: "one broken wire under a fitting or a splice",
-    why: "a log of slings has no count there; it is written down as an end fitting",
-  },
-  {
     document: "Course text OSHA-600 (NOAA)",
     clause: "module 13",
     what: "chain sling longer by 3 %",
-    why: "needs a length as new; any stretch is removal under standard",
-  },
-  {
-    document: "University checklist after DOE",
-    clause: "",
-    what: "more than one broken wire at an end connection of a sling",
-    why: "a log of slings has no count there; it is written down as an end fitting",
+    why: "a course, no rule; any stretch is removal under standard",
   },
   {
     document: "NAVEDTRA 14080",
     clause: "wire rope slings",
     what: "inspected every 60 days",
-    why: "the log's own interval decides what is due",
+    why: `${NO_SET}; rope slings are monthly under standard`,
   },
   {
     document: "Wire rope handbooks",
@@ -274,13 +274,19 @@ export const LEFT_OUT: readonly LeftOut[] = [
     document: "DOE-STD-1090-96",
     clause: "13.4.1, 13.4.2",
     what: "crack test of hooks from 10 ton: yearly in heavy, half-yearly in severe service",
-    why: "a test record of its own; the log's interval decides what is due",
+    why: "a test record of its own",
   },
   {
     document: "NAVEDTRA 14080",
     clause: "p. 3-10",
     what: "magnetic crack test of hook blocks at every fifth certification",
     why: "a test record of its own",
+  },
+  {
+    document: "WAC 296-304-07005",
+    clause: "(2)(c)",
+    what: "shipyards: bent or sprung hooks",
+    why: `${NO_SET}; any visible bend or twist is removal under standard`,
   },
   {
     document: "WAC 296-304-07005",
@@ -483,6 +489,18 @@ export const LEFT_OUT: readonly LeftOut[] = [
     what: "twist of lifting bars",
     why: "the figure was cut off in the copy read; any deformation is removal under standard",
   },
+  {
+    document: "DOE-STD-1090-96",
+    clause: "14.2.5.3 c",
+    what: "lifting devices: cracked or worn gears, sheaves and chains",
+    why: "no columns of their own; sheaves and chains that are logged as gear are judged there, the rest stands with friction pads and linkages",
+  },
+  {
+    document: "TB 43-0142; Cal. Code Regs. tit. 8 section 5044",
+    clause: "para 3c; (c)",
+    what: "lifting devices and chain slings inspected at least once a year",
+    why: `${NO_SET}; the same year stands under standard and law`,
+  },
   // Ropes.
   {
     document: "ISO 4309:2010",
@@ -535,8 +553,8 @@ export const LEFT_OUT: readonly LeftOut[] = [
   {
     document: "WAC 296-24-24513",
     clause: "",
-    what: "derrick ropes: written inspection every month",
-    why: "the log's own interval decides what is due; type monthly",
+    what: "derrick ropes: written inspection every month, and before use after a month of rest",
+    why: "a log does not tell a derrick from another crane; running ropes of cranes are monthly under standard by WAC 296-24-24013",
   },
   { document: "30 CFR 56.19024, 77.1434", clause: "", what: "mine hoist ropes", why: "another trade's ropes" },
   // Capacity.
@@ -601,8 +619,8 @@ export const LEFT_OUT: readonly LeftOut[] = [
   {
     document: "29 CFR 1918 Appendix I, ILO 152",
     clause: "",
-    what: "ships' gear examined every 12 months, register kept 5 years",
-    why: "the log's own interval decides what is due",
+    what: "register of ships' gear kept 5 years",
+    why: "a duty of the register's keeper, not of a reading",
   },
   {
     document: "DOE-STD-1090-96",

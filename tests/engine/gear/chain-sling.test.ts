@@ -57,6 +57,21 @@ kindTests(
       edge: [{ chainNew: "1000 mm", chainNow: "1050 mm" }, "WATCH"],
       past: [{ chainNew: "1000 mm", chainNow: "1050.1 mm" }, "REMOVE"],
     },
+    // Queensland allows 10 %; the table on chain slings takes out stretched links without a figure, so nothing is allowed.
+    {
+      criterion: "chain-sling.chain-length.queensland",
+      source: "Queensland Guide for doggers p. 35",
+      inside: [{ chainNew: "1000 mm", chainNow: "1050 mm" }, "KEEP"],
+      edge: [{ chainNew: "1000 mm", chainNow: "1100 mm" }, "WATCH"],
+      past: [{ chainNew: "1000 mm", chainNow: "1100.1 mm" }, "REMOVE"],
+    },
+    {
+      criterion: "chain-sling.chain-length.standard",
+      source: `${TABLE_12}: stretched links`,
+      inside: [{ chainNew: "1000 mm", chainNow: "999 mm" }, "KEEP"],
+      edge: [{ chainNew: "1000 mm", chainNow: "1000 mm" }, "KEEP"],
+      past: [{ chainNew: "1000 mm", chainNow: "1001 mm" }, "REMOVE"],
+    },
     ...hookOnSling("chain-sling", TABLE_12),
     // Hook on the sling: an increase of 5 % comes out; 5 % of 1.5 in is 0.075 in.
     {

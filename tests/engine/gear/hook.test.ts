@@ -246,7 +246,7 @@ kindTests(
     ...onSight("hook", "latch", "latch", { standard: "ASME B30.10: a fitted latch that does not close the throat", practice: PRACTICE }),
     ...onSight("hook", "deformation", "deformed", {
       law: LAW,
-      standard: "WAC 296-304-07005(2)(c): bent or sprung",
+      standard: "ASME B30.10-2005 10-1.2.3(b)(3): any visibly apparent bend or twist",
       ships: "ISO 16855:2013",
     }),
     ...onSight("hook", "identification", "tag", { standard: TABLE_19, practice: PRACTICE }),

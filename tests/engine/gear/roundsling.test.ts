@@ -42,6 +42,9 @@ describe("a roundsling", () => {
       ["knots", "B30.9", "restated"],
     ]);
   });
+  it.each(["exposed", "visible", "showing", "core exposed"])("whose core yarns are %s is REMOVE", (coreYarns) => {
+    expect(judged({ ...good("roundsling"), coreYarns }, "standard").decision).toBe("REMOVE");
+  });
   it("burned by acid is out, and the reason names the table (WAC 296-155-33825 Table 17)", () => {
     expect(judged({ ...good("roundsling"), chemical: "found" }, "standard").reason).toContain("WAC 296-155-33825, Table 17");
   });

@@ -152,3 +152,20 @@ describe("as-new sizes of a shackle from the published table", () => {
     expect(at("4 t", 26, 30).decision).toBe("NO VERDICT");
   });
 });
+
+describe("rust on a shackle", () => {
+  it.each(["light rust", "slight rust", "surface rust"])("%s is in order: clean and lubricate", (corrosion) => {
+    const verdict = judged({ ...good("shackle"), corrosion });
+    expect([verdict.decision, verdict.notes.join(" ")]).toEqual(["KEEP", expect.stringContaining("clean and lubricate")]);
+  });
+  // "Excessive pitting or corrosion": WAC 296-155-33900 Table 19.
+  it.each(["pitting", "scaling", "scale", "severe", "heavy rust", "rust at the end connection", "corrosion at end connection", "flaking"])(
+    "%s is REMOVE",
+    (corrosion) => {
+      expect(judged({ ...good("shackle"), corrosion }).decision).toBe("REMOVE");
+    },
+  );
+  it.each(["slight", "surface", "rust"])("%s alone does not say of what or how much, and is out of use", (corrosion) => {
+    expect(judged({ ...good("shackle"), corrosion }).decision).toMatch(/^(REMOVE|NO VERDICT)$/);
+  });
+});

@@ -53,9 +53,12 @@ export function shipsGear(kind: string, wear: readonly string[], pins: readonly 
     ...removedOnSight(kind, "deformation", { ships: ["ISO 16855", ""] }),
   ];
 }
-/** Queensland on chain: 10 % wear of the link's diameter. */
-export function queenslandChain(kind: string, check: string): readonly Criterion[] {
-  return [record(kind, check, "queensland", { word: "above", share: "0.10" }, "Queensland", "p. 34")];
+/** Queensland on chain: 10 % wear of the link's diameter, 10 % longer. */
+export function queenslandChain(kind: string, thickness: string, length: string): readonly Criterion[] {
+  return [
+    record(kind, thickness, "queensland", { word: "above", share: "0.10" }, "Queensland", "p. 34"),
+    record(kind, length, "queensland", { word: "above", share: "0.10" }, "Queensland", "p. 35"),
+  ];
 }
 /** German practice on chain slings: 5 % on the length of the chain or the inside of one link, 10 % of the nominal thickness anywhere. */
 export function germanChain(kind: string, thickness: string, length: string): readonly Criterion[] {
