@@ -2,6 +2,7 @@
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { messyLog } from "./samples/messy-log.mjs";
+import { otherYard } from "./samples/other-yard.mjs";
 import { sharedRound } from "./samples/shared-round.mjs";
 import { tidyRegister } from "./samples/tidy-register.mjs";
 
@@ -9,6 +10,7 @@ import { tidyRegister } from "./samples/tidy-register.mjs";
 export const SAMPLES = {
   "tidy-register.xlsx": tidyRegister,
   "messy-log.xlsx": messyLog,
+  "other-yard.xlsx": otherYard,
   "shared-round.xlsx": sharedRound,
 };
 

@@ -161,9 +161,9 @@ describe("an item that names a type", () => {
     expect(judged(rows, hook("TP-H", "2.55", { size: "1.0 in" })).decisions).toEqual(["KEEP"]);
     const other = judged(rows, hook("TP-H", "2.01", { size: "7/8" }));
     expect(other.decisions).toEqual(["NO VERDICT"]);
-    expect(other.report.types?.unmet).toEqual(['The type "TP-H" has no row of size 7/8 in in Gear types: H-1.']);
+    expect(other.report.types?.unmet).toEqual(['The type "TP-H" has no row for the size 7/8 in on the sheet Gear types: H-1.']);
     expect(judged(rows, hook("TP-H", "2.01")).report.types?.unmet[0]).toContain(
-      "has rows of several sizes in Gear types, and the item's Size is blank",
+      "has rows for several sizes on the sheet Gear types, and the item's Size is blank",
     );
   });
 
@@ -173,7 +173,7 @@ describe("an item that names a type", () => {
       const { decisions, report } = judged(types(H5, refused, ["TP-H8", "hook", "", "", "", "", "", ""]), hook(type, "2.01", { gear }));
       return [decisions[0], report.types?.unmet[0]];
     };
-    expect(told("TP-H9")).toEqual(["NO VERDICT", 'The type "TP-H9" stands in no row of Gear types: H-1.']);
+    expect(told("TP-H9")).toEqual(["NO VERDICT", 'The type "TP-H9" has no row on the sheet Gear types: H-1.']);
     expect(told("TP-H7")).toEqual(["NO VERDICT", 'The type "TP-H7" stands in row 5 of Gear types, which cannot be used: H-1.']);
     expect(told("TP-H8")).toEqual(["NO VERDICT", 'The type "TP-H8" stands in row 6 of Gear types, which has no sizes yet: H-1.']);
     expect(told("TP-H5", "shackle")).toEqual(["NO VERDICT", 'The type "TP-H5" is a hook in Gear types, row 4, and a shackle here: H-1.']);

@@ -75,9 +75,10 @@ describe("what the log lacks", () => {
     expect(within(told).queryByRole("button")).toBeNull();
   });
 
-  it("is sent to the questions first where there are any", async () => {
+  it("waits for the questions, since their answers change it", async () => {
     await open({ lacking: [LATCH], questions: { columns: [], unit: { items: 2, samples: [] } } });
-    expect(screen.getByText(/^First answer the questions above\. Then press Build register\./)).toBeVisible();
+    expect(screen.getByText("First answer the questions above; what is still missing then stands here.")).toBeVisible();
+    expect(screen.queryByRole("list", { name: "What this log lacks" })).toBeNull();
   });
 
   it("offers a sheet of gear types where sizes when new are missing", async () => {
@@ -99,13 +100,13 @@ describe("what the log lacks", () => {
 });
 
 describe("gear types", () => {
-  it("that cannot be used, and types that lend nothing, stand first", async () => {
+  it("that cannot be used stand first, and types that lend nothing among what the log lacks", async () => {
     const refused = ["Gear types, row 4 (TP-H5, hook): it names no unit. It lends no sizes until it is put right."];
-    const unmet = ['The type "TP-H9" stands in no row of Gear types: TP-1.'];
-    await open({ types: { served: 3, refused, unmet } });
+    const unmet = ['The type "TP-H9" has no row on the sheet Gear types: TP-1.'];
+    await open({ types: { served: 3, refused, unmet }, headings: DATED });
     const rows = screen.getByRole("list", { name: "Rows of Gear types that cannot be used" });
     expect(rows).toHaveTextContent(refused[0]!);
-    expect(screen.getByRole("list", { name: "Types that lend no sizes" })).toHaveTextContent(unmet[0]!);
+    expect(screen.getByRole("list", { name: "What this log lacks" })).toHaveTextContent(unmet[0]!);
     expect(rows.compareDocumentPosition(screen.getByText("Log found")) & Node.DOCUMENT_POSITION_FOLLOWING).not.toBe(0);
   });
 });
@@ -139,8 +140,23 @@ describe("what the log leaves open", () => {
     await user.click(of("Cracks nil").getByRole("button", { name: "Read as Cracks" }));
     await user.click(of("Failed").getByRole("button", { name: "Not judged" }));
     await user.selectOptions(of("Latch o.k.").getByRole("combobox"), "result");
+    expect(answered()).toEqual({ "cracks nil": "cracks", failed: null });
+    await user.click(of("Latch o.k.").getByRole("button", { name: "Read as Result in the log" }));
     expect(answered()).toEqual({ "cracks nil": "cracks", failed: null, "latch o.k.": "result" });
     expect(book.savedStates.at(-1)?.choices).toEqual(answered());
+  });
+
+  it("offers first what the log lacks, and goes on to the next question", async () => {
+    await open({ questions: { columns, unit: null }, lacking: [LATCH] });
+    const groups = [...screen.getByRole("combobox", { name: "Failed is read as" }).querySelectorAll("optgroup")];
+    expect(groups.map(({ label, children }) => [label, children[0]?.textContent])).toEqual([
+      ["What this log lacks", "Latch works"],
+      ["All others", "Id"],
+    ]);
+    book.log = { place: LOG_PLACE, report: report(ITEMS, { questions: { columns: columns.slice(1), unit: null } }) };
+    await user.click(within(screen.getByRole("group", { name: "Cracks nil" })).getByRole("button", { name: "Not judged" }));
+    await waitFor(() => expect(screen.queryByRole("group", { name: "Cracks nil" })).toBeNull());
+    expect(within(screen.getByRole("group", { name: "Latch o.k." })).getByRole("button", { name: "Read as Latch works" })).toHaveFocus();
   });
 
   it("takes one press for all proposals, or for none", async () => {
@@ -153,7 +169,7 @@ describe("what the log leaves open", () => {
 
   it("asks for the unit once, keeps it for this sheet, and takes it back", async () => {
     await open({ questions: { columns: [], unit: { items: 12, samples: [{ heading: "Throat now", text: "47.6" }] } } });
-    expect(screen.getByText(/^12 items have sizes without a unit, such as Throat now 47\.6\./)).toBeVisible();
+    expect(screen.getByText(/^12 items have sizes without a unit, such as 47\.6 under Throat now\./)).toBeVisible();
     await user.click(screen.getByRole("button", { name: "Millimetres" }));
     expect(book.reads.at(-1)?.units).toEqual({ "hook log": "mm" });
     expect(book.savedStates.at(-1)?.units).toEqual({ "hook log": "mm" });

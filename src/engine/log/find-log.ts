@@ -1,5 +1,5 @@
 /** A sheet as clerks keep it: where the log starts, which rows are items, what each row's cells are. */
-import type { FieldId } from "../columns";
+import { field, type FieldId } from "../columns";
 import { matchKind } from "../names/gear-name";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
@@ -80,16 +80,20 @@ function byContents(
 ): Headings {
   const named = matched.columns.get("gear");
   if (matched.matches.some(({ field: id, chosen }) => id === "gear" && chosen)) return matched;
-  if (named !== undefined && kindsIn(rows, named).share > FEW) return matched;
+  const there = named === undefined ? { share: 0, kinds: 0 } : kindsIn(rows, named);
+  // "Type" may name a type of the gear, such as Hook 20, while the kinds stand under a heading that nobody knows.
+  if (there.share > FEW && !mayBeType(headings[named ?? -1] ?? "")) return matched;
   const free = matched.matches.filter(
     ({ column, field: id, also, state }) => id === null && also === null && state !== "set aside" && column !== named,
   );
   const best = free
     .map(({ column }) => ({ column, ...kindsIn(rows, column) }))
-    .filter(({ share, kinds }) => share >= MOST && kinds >= 2)
+    .filter(({ share, kinds }) => share >= MOST && kinds >= 2 && (there.share <= FEW || kinds > there.kinds))
     .sort((a, b) => b.kinds - a.kinds || a.column - b.column)[0];
   return best === undefined ? matched : matchHeadings(headings, choices, { ...options, byContents: new Map([[best.column, "gear"]]) });
 }
+/** Whether a heading, where another names the gear, is read as a type of it. */
+const mayBeType = (heading: string): boolean => matchHeadings([heading, field("gear").heading]).columns.get("gearType") === 0;
 const FEW = 0.2,
   MOST = 0.6;
 function kindsIn(rows: Grid, column: number): { readonly share: number; readonly kinds: number } {

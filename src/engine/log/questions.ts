@@ -59,8 +59,11 @@ function unitQuestion(rows: readonly Row[], headings: Pick<Headings, "units" | "
     if (verdict.lacking.length === 0 || rowUnitOf(cells.get("unit")) !== null) continue;
     const bare = verdict.lacking.filter((id) => field(id).type === "length" && !headings.units.has(id) && isBare(cells.get(id)));
     if (bare.length > 0) items += 1;
-    for (const id of bare)
-      if (samples.length < SAMPLES) samples.push({ heading: headings.names.get(id) ?? field(id).heading, text: readText(cells.get(id)) });
+    for (const id of bare) {
+      const heading = headings.names.get(id) ?? field(id).heading;
+      if (samples.length < SAMPLES && !samples.some((one) => one.heading === heading))
+        samples.push({ heading, text: readText(cells.get(id)) });
+    }
   }
   return items === 0 ? null : { items, samples };
 }

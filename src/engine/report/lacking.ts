@@ -2,7 +2,7 @@
 import { field, type FieldId } from "../columns";
 import { GEAR } from "../gear/index";
 import { capital, count, showNumber } from "../words";
-import type { ItemResult, KindLack } from "./model";
+import type { ItemResult, KindLack, Report } from "./model";
 
 /** The kinds of a log that lack something, most items first. */
 export function lackingOf(items: readonly ItemResult[], there: ReadonlySet<FieldId>): readonly KindLack[] {
@@ -53,6 +53,10 @@ export function tellLack({ kind, items, of, columns }: KindLack): string {
 function listed(words: readonly string[]): string {
   const [last = "", ...first] = [...words].reverse();
   return first.length === 0 ? last : `${first.reverse().join(", ")} and ${last}`;
+}
+/** Fields that the items of a log need and that no column of it gives, each once, what most items wait for first. */
+export function lackedColumns({ lacking }: Pick<Report, "lacking">): readonly FieldId[] {
+  return [...new Set(lacking.flatMap(({ columns }) => columns.filter(({ there }) => !there).map(({ field: id }) => id)))];
 }
 /** Items that lack an as-new size, which a sheet of gear types could lend. */
 export function lackAsNew(items: readonly ItemResult[]): number {

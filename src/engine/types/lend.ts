@@ -62,14 +62,14 @@ function rowFor(type: string, size: string, kind: GearKind, { rows, silent }: Ge
     return {
       why:
         named[0] === undefined
-          ? `stands in no row of ${TYPES_TITLE}`
+          ? `has no row on the sheet ${TYPES_TITLE}`
           : `is ${article(named[0].kind)} in ${TYPES_TITLE}, row ${String(named[0].row)}, and ${article(kind.id)} here`,
     };
   const exact = mine.filter((row) => row.size !== "" && sameSize(row.size, size));
   const any = mine.filter((row) => row.size === "");
   const [one, ...more] = exact.length > 0 ? exact : any.length > 0 ? any : size === "" ? mine : [];
-  if (one === undefined) return { why: `has no row of size ${size} in ${TYPES_TITLE}` };
-  if (more.length > 0) return { why: `has rows of several sizes in ${TYPES_TITLE}, and the item's Size is blank` };
+  if (one === undefined) return { why: `has no row for the size ${size} on the sheet ${TYPES_TITLE}` };
+  if (more.length > 0) return { why: `has rows for several sizes on the sheet ${TYPES_TITLE}, and the item's Size is blank` };
   return one;
 }
 const article = (kind: string): string => `${/^[aeiou]/.test(kind) ? "an" : "a"} ${kind}`;

@@ -1,6 +1,7 @@
 /** The log as it was read: where it stands, what its headings mean, what it lacks, and the button that writes the register. */
 import { Button, makeStyles, tokens } from "@fluentui/react-components";
 import { useRef } from "react";
+import { lackedColumns } from "../../engine/report/lacking";
 import { count } from "../../engine/words";
 import { CappedList } from "../shared/CappedList";
 import { Notice } from "../shared/Notice";
@@ -68,6 +69,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
       {report.questions !== undefined && (
         <Questions
           questions={report.questions}
+          lacked={lackedColumns(report)}
           disabled={state.work.kind !== "idle"}
           onAnswer={(answers) => void intentions.setHeadings(answers)}
           onUnit={(given) => void intentions.setUnit(log.place.sheet, given)}

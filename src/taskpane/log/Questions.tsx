@@ -1,6 +1,6 @@
 /** What the log leaves open, on one screen: columns that are not understood, one press each or one for all, and the unit of bare sizes. */
 import { Button, makeStyles, Select, tokens } from "@fluentui/react-components";
-import { useId } from "react";
+import { useEffect, useId, useRef, useState } from "react";
 import { field, type FieldId } from "../../engine/columns";
 import type { ColumnQuestion as Question, LogQuestions } from "../../engine/log/questions";
 import type { Unit } from "../../engine/numbers/lengths";
@@ -32,18 +32,21 @@ export interface ColumnAnswer {
 }
 interface Props {
   questions: LogQuestions;
+  /** What the gear of this log needs and no column gives: the likeliest answers. */
+  lacked: readonly FieldId[];
   disabled: boolean;
   onAnswer: (answers: readonly ColumnAnswer[]) => void;
   onUnit: (unit: Unit) => void;
 }
-export function Questions({ questions: { columns, unit }, disabled, onAnswer, onUnit }: Props) {
+export function Questions({ questions: { columns, unit }, lacked, disabled, onAnswer, onUnit }: Props) {
   return (
     <>
-      {columns.length > 0 && <Columns questions={columns} disabled={disabled} onAnswer={onAnswer} />}
+      {columns.length > 0 && <Columns questions={columns} lacked={lacked} disabled={disabled} onAnswer={onAnswer} />}
       {unit !== null && <UnitQuestion question={unit} disabled={disabled} onUnit={onUnit} />}
     </>
   );
 }
+const sample = ({ heading, text }: { readonly heading: string; readonly text: string }): string => `${text} under ${heading}`;
 const UNITS: readonly (readonly [Unit, string])[] = [
   ["mm", "Millimetres"],
   ["in", "Inches"],
@@ -58,9 +61,9 @@ function UnitQuestion({ question: { items, samples }, disabled, onUnit }: UnitPr
   return (
     <Section title="In which unit are the sizes?">
       <p className={styles.text}>
-        {count(items, "item has", "items have")} sizes without a unit, such as{" "}
-        {samples.map(({ heading, text }) => `${heading} ${text}`).join(", ")}. The answer holds for this log and is kept in the workbook.
-        Where each row has its own, write it in a column Unit, then press Read again.
+        {count(items, "item has", "items have")} sizes without a unit, such as {samples.map(sample).join(", ")}. The answer holds for this
+        log and is kept in the workbook. If the rows are in different units, give the log a column Unit instead, fill it, then press Read
+        again.
       </p>
       <div className={styles.row} role="group" aria-label="Unit of the sizes">
         {UNITS.map(([unit, name]) => (
@@ -81,17 +84,31 @@ function UnitQuestion({ question: { items, samples }, disabled, onUnit }: UnitPr
 }
 interface ColumnProps {
   questions: readonly Question[];
+  lacked: readonly FieldId[];
   disabled: boolean;
   onAnswer: (answers: readonly ColumnAnswer[]) => void;
 }
-function Columns({ questions, disabled, onAnswer }: ColumnProps) {
+function Columns({ questions, lacked, disabled, onAnswer }: ColumnProps) {
   const styles = useStyles();
+  const list = useRef<HTMLUListElement>(null);
+  const answered = useRef<number | null>(null);
+  // A question that is answered goes, and the hand that answered it finds the next one in its place.
+  useEffect(() => {
+    const at = answered.current;
+    answered.current = null;
+    if (at === null) return;
+    const rows = list.current?.children;
+    rows
+      ?.item(Math.min(at, rows.length - 1))
+      ?.querySelector<HTMLElement>("button")
+      ?.focus();
+  }, [questions]);
   const proposed = questions.filter(({ proposal }) => proposal !== null);
   return (
     <Section title={`${count(questions.length, "column needs", "columns need")} an answer`}>
       <p className={styles.text}>
-        The heading is not understood. Until you answer, an item with a filled cell there is NO VERDICT. The answer is kept in this
-        workbook.
+        Say what {questions.length === 1 ? "this column holds" : "these columns hold"}. Until then an item with something in{" "}
+        {questions.length === 1 ? "it" : "one of them"} has no verdict. Your answers are kept in this workbook.
       </p>
       {questions.length > 1 && (
         <div className={styles.row} role="group" aria-label="One answer for all">
@@ -117,17 +134,28 @@ function Columns({ questions, disabled, onAnswer }: ColumnProps) {
           </Button>
         </div>
       )}
-      <ul className={styles.list} aria-label="Columns that need an answer">
-        {questions.map((question) => (
-          <OneQuestion key={question.column} question={question} disabled={disabled} onAnswer={onAnswer} />
+      <ul ref={list} className={styles.list} aria-label="Columns that need an answer">
+        {questions.map((question, at) => (
+          <OneQuestion
+            key={question.column}
+            question={question}
+            lacked={lacked}
+            disabled={disabled}
+            onAnswer={(answers) => {
+              answered.current = at;
+              onAnswer(answers);
+            }}
+          />
         ))}
       </ul>
     </Section>
   );
 }
-function OneQuestion({ question, disabled, onAnswer }: Omit<ColumnProps, "questions"> & { question: Question }) {
+function OneQuestion({ question, lacked, disabled, onAnswer }: Omit<ColumnProps, "questions"> & { question: Question }) {
   const styles = useStyles();
   const id = useId();
+  // Chosen from the list and not taken yet: an arrow key that passes over an entry must not answer with it.
+  const [chosen, setChosen] = useState<FieldId | null>(null);
   const { heading, proposal, samples, items } = question;
   const answer = (given: FieldId | null): void => {
     onAnswer([{ heading, field: given }]);
@@ -167,20 +195,39 @@ function OneQuestion({ question, disabled, onAnswer }: Omit<ColumnProps, "questi
           className={styles.other}
           aria-label={`${heading} is read as`}
           disabled={disabled}
-          value=""
+          value={chosen ?? ""}
           onChange={(_, data) => {
-            const chosen = CHOICES.find((one) => one === data.value);
-            if (chosen !== undefined) answer(chosen);
+            setChosen(CHOICES.find((one) => one === data.value) ?? null);
           }}
         >
           <option value="">Read as ...</option>
-          {CHOICES.map((one) => (
-            <option key={one} value={one}>
-              {field(one).heading}
-            </option>
-          ))}
+          {lacked.length > 0 && <Group label="What this log lacks" fields={lacked} />}
+          <Group label={lacked.length > 0 ? "All others" : "All readings"} fields={CHOICES.filter((one) => !lacked.includes(one))} />
         </Select>
+        {chosen !== null && (
+          <Button
+            size="small"
+            appearance="primary"
+            disabledFocusable={disabled}
+            onClick={() => {
+              answer(chosen);
+            }}
+          >
+            Read as {field(chosen).heading}
+          </Button>
+        )}
       </div>
     </li>
+  );
+}
+function Group({ label, fields }: { label: string; fields: readonly FieldId[] }) {
+  return (
+    <optgroup label={label}>
+      {fields.map((one) => (
+        <option key={one} value={one}>
+          {field(one).heading}
+        </option>
+      ))}
+    </optgroup>
   );
 }

@@ -16,7 +16,7 @@ const useStyles = makeStyles({
 export function WhatItLacks({ state, log, intentions }: { state: PaneState; log: ReadLog; intentions: Intentions }) {
   const styles = useStyles();
   const { report } = log;
-  const lacks = lacksOf(report);
+  const lacks = [...(report.types?.unmet ?? []), ...lacksOf(report)];
   if (lacks.length === 0) return null;
   const all = report.items.length;
   const open = report.counts["NO VERDICT"];
@@ -28,9 +28,15 @@ export function WhatItLacks({ state, log, intentions }: { state: PaneState; log:
       {open > 0 && (
         <p className={styles.text}>{openStep(open, all)} An item can be kept once everything that its kind needs is recorded.</p>
       )}
-      <CappedList label="What this log lacks" entries={lacks} render={(sentence) => sentence} />
-      <p className={styles.text}>{nextStep(asked, state.register !== null)}</p>
-      {asNew > 0 && (
+      {asked ? (
+        <p className={styles.text}>First answer the questions above; what is still missing then stands here.</p>
+      ) : (
+        <>
+          <CappedList label="What this log lacks" entries={lacks} render={(sentence) => sentence} />
+          <p className={styles.text}>{nextStep(state.register !== null)}</p>
+        </>
+      )}
+      {asNew > 0 && !asked && (
         <>
           <p className={styles.text}>{asNewStep(asNew, typed, report.types !== undefined)}</p>
           {report.types === undefined && (
@@ -52,11 +58,10 @@ function openStep(open: number, all: number): string {
   if (open < all) return `${showNumber(open)} of ${count(all, "item")} have no verdict yet.`;
   return all === 1 ? "The one item has no verdict yet." : `None of the ${showNumber(all)} items has a verdict yet.`;
 }
-function nextStep(asked: boolean, built: boolean): string {
-  const then = built
-    ? "fill the marked cells in the register; the verdict follows as you type."
-    : "press Build register. It has a column for each of these and marks the cells to fill; the verdict follows as you type.";
-  return asked ? `First answer the questions above. Then ${then}` : `Next: ${then}`;
+function nextStep(built: boolean): string {
+  return built
+    ? "Next: fill the marked cells in the register; the verdict follows as you type."
+    : "Next: press Build register. It has a column for each of these and marks the cells to fill; the verdict follows as you type.";
 }
 /** One size of a type serves all its items. */
 function asNewStep(items: number, typed: boolean, sheet: boolean): string {
