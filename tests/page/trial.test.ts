@@ -235,6 +235,45 @@ describe("the trial page", () => {
     await page.context().close();
   });
 
+  it(
+    "takes the list of another yard in two steps: its columns and its unit, each with all questions in sight",
+    { timeout: 180_000 },
+    async () => {
+      const { page, pane } = await open();
+      await page.locator("#sample").selectOption({ label: "Other yard" });
+      const found = pane.getByRole("region", { name: "Log found" }).getByText(/^60 items: /);
+      await found.waitFor();
+      const counts = (): Promise<string | null> => found.textContent();
+      expect(await counts()).not.toMatch(/KEEP|WATCH/);
+      await pane.getByRole("heading", { name: "3 columns need an answer" }).waitFor();
+      // One step: each column is answered on the same screen.
+      const column = (name: string): ReturnType<typeof pane.getByRole> => pane.getByRole("group", { name, exact: true });
+      for (const [heading, reading] of [
+        ["Examiner", "Inspected by"],
+        ["Bent / drawn out", "Bent or stretched"],
+      ] as const) {
+        await column(heading).getByRole("combobox").selectOption({ label: reading });
+        await column(heading)
+          .getByRole("button", { name: `Read as ${reading}` })
+          .click();
+        await column(heading).waitFor({ state: "detached" });
+      }
+      await column("Rings when struck").getByRole("button", { name: "Not judged" }).click();
+      await pane.getByRole("heading", { name: "1 column needs an answer" }).waitFor({ state: "detached" });
+      // The other step.
+      await pane.getByRole("button", { name: "Millimetres" }).click();
+      await pane.getByText("Sizes without a unit are read in mm.").waitFor();
+      expect(await counts()).toBe("60 items: 22 REMOVE, 4 NO VERDICT, 1 WATCH, 33 KEEP.");
+      const lacks = pane.getByRole("region", { name: "What this log lacks for KEEP" });
+      expect(await lacks.textContent()).toContain("Next: press Build register.");
+      await pane.getByRole("button", { name: "Build register" }).click();
+      await pane.getByRole("heading", { name: "Register written" }).waitFor({ timeout: 60_000 });
+      await expect.poll(() => cell(page, "K1", "Verdict"), { timeout: 20_000 }).toBe("KEEP");
+      expect(await cell(page, "K1", "As-new from")).toBe("Gear types, row 3 (Hook 20): maker's catalogue, page 14");
+      await page.context().close();
+    },
+  );
+
   it("says in one sentence that a file is no workbook, and keeps the page as it was", { timeout: 60_000 }, async () => {
     const { page } = await open();
     const before = await page.evaluate(() => window.trial!.book.sheets.map((s) => s.name).join());
