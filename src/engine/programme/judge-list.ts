@@ -7,6 +7,7 @@ import { matchKind } from "../names/gear-name";
 import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
 import { readLength } from "../reading/length";
+import { readResult } from "../reading/result";
 import { readText } from "../reading/text";
 import { capital } from "../words";
 import { lineNamed } from "./lines";
@@ -18,6 +19,11 @@ export interface ListLine {
   readonly now: CellValue;
   /** What was seen beside the reading, in words. */
   readonly found?: CellValue;
+}
+/** Whether words beside a reading are anything but plainly good. */
+export function speaksAgainst(words: string): boolean {
+  const read = readResult(words);
+  return read !== null && read.said !== "good";
 }
 const carried = (cell: CellValue): Unit | null => {
   const read = readLength(cell, { assume: null });
@@ -61,8 +67,11 @@ export function cellsOfList(
       return { ok: false, why: `"${label}" and another line give ${field(line.asNew).heading} as two sizes` };
     if (readText(asNew) !== "") cells.set(line.asNew, sized(asNew, line.unit));
   }
+  // What was seen is heard as a remark, and as the sheet's own word on the item: what is no plain good word asks.
   const remarks = [readText(cells.get("remarks")), ...seen].filter((text) => text !== "");
   if (remarks.length > 0) cells.set("remarks", remarks.join("; "));
+  const against = seen.filter(speaksAgainst);
+  if (against.length > 0) cells.set("result", against.join("; "));
   return { ok: true, cells, names };
 }
 /** A bare size takes the unit of the size beside it. */

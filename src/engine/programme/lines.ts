@@ -58,9 +58,9 @@ function named(lines: readonly CheckLine[]): readonly CheckLine[] {
     return shared ? { ...one, label: capital(one.check.name) } : one;
   });
 }
-const KINDS = new WeakMap<GearKind, readonly CheckLine[]>();
+const KINDS = new WeakMap<Pick<GearKind, "checks">, readonly CheckLine[]>();
 /** Every line of a kind, each column once, in the order of its checks. */
-export function linesOf(kind: GearKind): readonly CheckLine[] {
+export function linesOf(kind: Pick<GearKind, "checks">): readonly CheckLine[] {
   let lines = KINDS.get(kind);
   if (lines === undefined) {
     const byColumn = new Map<FieldId, CheckLine>();

@@ -25,3 +25,6 @@ export const AS_OF_CELL = "$D$2";
 export const CAUTION =
   "This supports an inspection by a competent person. It does not replace the maker's instructions, local codes or licensed practice.";
 export const LIFT_SHEET = "Gear lift";
+/** Every reading that was posted, sealed; rows are added and never changed. */
+export const HISTORY_SHEET = "Gear history";
+export const HISTORY_TABLE = "GearHistory";

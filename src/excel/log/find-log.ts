@@ -34,12 +34,12 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
   const register = await findRegister(context);
   const types = await typesSheet(context, sheets);
   const ours = [
-    sheets.marked("notes"),
+    ...[...sheets.ours].filter((id) => id !== sheets.marked("register")?.id && id !== sheets.marked("building")?.id),
     sheets.marked("house") ?? sheets.named(HOUSE_SHEET),
     types,
     sheets.marked("copied") ?? sheets.named(COPIED_SHEET),
     sheets.marked("workings") ?? sheets.named(WORKINGS_SHEET),
-  ].flatMap((sheet) => (sheet === null ? [] : [sheet.id]));
+  ].flatMap((sheet) => (sheet === null ? [] : [typeof sheet === "string" ? sheet : sheet.id]));
   const used = sheets.all
     .filter(({ id, visible }) => visible && !ours.includes(id))
     .map(({ id, name }) => {

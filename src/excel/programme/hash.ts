@@ -1,0 +1,5 @@
+/** SHA-256 of a text, for the seals of the history. */
+import { sha256 } from "@noble/hashes/sha2.js";
+import { bytesToHex, utf8ToBytes } from "@noble/hashes/utils.js";
+
+export const hashOf = (text: string): string => bytesToHex(sha256(utf8ToBytes(text)));
