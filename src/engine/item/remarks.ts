@@ -56,7 +56,15 @@ function remarkFinding(cells: Cells): Finding | null {
   });
 }
 /** A filled cell under a heading that is not understood: it may condemn the item, so it asks. */
-function openFinding({ heading, text, proposal }: OpenCell): Finding {
+function openFinding({ heading, text, proposal, field: read }: OpenCell): Finding {
+  if (read !== undefined)
+    return ofItem("record", "NO VERDICT", "record", {
+      field: read,
+      heading,
+      typed: text,
+      because: AGAINST,
+      type: "record it in its own column, then reword it",
+    });
   return ofItem("not understood", "NO VERDICT", "column not understood", {
     heading,
     typed: text,

@@ -15,6 +15,8 @@ export interface OpenCell {
   readonly text: string;
   /** What the heading may mean, for the user to confirm. */
   readonly proposal: FieldId | null;
+  /** Field that the column is read as, where its cell speaks against the item in the place of a name or a number: no question of the column. */
+  readonly field?: FieldId;
 }
 /** An older reading of a field, as its own heading reads it. Whether it was worse than today's is for the item to say. */
 export interface EarlierCell {
@@ -37,15 +39,36 @@ export interface Besides {
   readonly unread: readonly UnreadCell[];
 }
 export const NOTHING_BESIDES: Besides = { open: [], earlier: [], unread: [] };
-const columns = new WeakMap<Headings, { readonly open: readonly HeadingMatch[]; readonly aside: readonly HeadingMatch[] }>();
-function columnsOf(headings: Headings): { readonly open: readonly HeadingMatch[]; readonly aside: readonly HeadingMatch[] } {
+interface Columns {
+  readonly open: readonly HeadingMatch[];
+  readonly aside: readonly HeadingMatch[];
+  /** Read as a name, a place or a number. */
+  readonly named: readonly HeadingMatch[];
+}
+const columns = new WeakMap<Headings, Columns>();
+/** What gear is called, what stands on it and where it is kept. True: the words are written on the gear itself. */
+const NAMED: ReadonlyMap<FieldId, boolean> = new Map<FieldId, boolean>([
+  ["id", true],
+  ["gear", false],
+  ["gearType", false],
+  ["size", true],
+  ["ratedLoad", true],
+  ["construction", false],
+  ["assembly", false],
+  ["place", false],
+  ["service", false],
+  ["usedOn", false],
+  ["inspector", false],
+]);
+function columnsOf(headings: Headings): Columns {
   let found = columns.get(headings);
   if (!found)
     columns.set(
       headings,
       (found = {
         open: headings.matches.filter(({ state }) => state === "not understood"),
-        aside: headings.matches.filter(({ state, field }) => state === "not about condition" || field === "gearType"),
+        aside: headings.matches.filter(({ state }) => state === "not about condition"),
+        named: headings.matches.filter(({ field: id }) => id !== null && NAMED.has(id)),
       }),
     );
   return found;
@@ -57,7 +80,7 @@ export const openColumns = (headings: Headings): readonly HeadingMatch[] => colu
  * ask. Without it, as for a single row, each cell speaks for itself.
  */
 export function openCells(line: readonly CellValue[], headings: Headings, asked?: ReadonlySet<number>): readonly OpenCell[] {
-  const { open, aside } = columnsOf(headings);
+  const { open, aside, named } = columnsOf(headings);
   const cells: OpenCell[] = [];
   for (const { column, heading, proposal } of open) {
     const cell = line[column];
@@ -69,6 +92,11 @@ export function openCells(line: readonly CellValue[], headings: Headings, asked?
   for (const { column, heading } of aside) {
     const cell = line[column];
     if (typeof cell === "string" && speaksPlainly(cell)) cells.push({ column, heading, text: readText(cell), proposal: null });
+  }
+  for (const { column, heading, field } of named) {
+    const cell = line[column];
+    if (field !== null && typeof cell === "string" && speaksPlainly(cell, NAMED.get(field)))
+      cells.push({ column, heading, text: readText(cell), proposal: null, field });
   }
   return cells;
 }

@@ -2,8 +2,10 @@
 import { field, FIELD_IDS, type FieldId } from "../columns";
 import type { Unit } from "../numbers/lengths";
 import { tidy } from "../reading/text";
+import { offeredAnswers } from "./answers";
 import { isResultWord, polarity } from "./polarity";
 import { NEW, normal, NOW, spoken } from "./spoken";
+import { GEAR_WORDS, MARKER } from "./which-one";
 import {
   ASIDE,
   BESIDE_ASIDE,
@@ -89,26 +91,6 @@ const PATTERNS: readonly Pattern[] = FIELD_IDS.flatMap((id) =>
     ),
   })),
 );
-/** Words that tell one reading of a place from another of the same place: "Throat 2024", "Bow X", "Pin left". */
-const MARKER =
-  /^(\p{N}+(st|nd|rd|th)?|q[1-4]|[a-z]|left|right|lh|rh|first|second|third|front|back|rear|top|bottom|upper|lower|inner|outer|middle|mid|mpi|mt|pt|ndt|visual|side|jan(uary)?|feb(ruary)?|mar(ch)?|apr(il)?|may|june?|july?|aug(ust)?|sept?(ember)?|oct(ober)?|nov(ember)?|dec(ember)?)$/u;
-/** Gear that a heading may name beside a thing of it: "Hook throat", "Sling tag". */
-const GEAR_WORDS = [
-  "hook",
-  "hooks",
-  "shackle",
-  "link",
-  "links",
-  "chain",
-  "ring",
-  "swivel",
-  "block",
-  "sheave",
-  "rope",
-  "sling",
-  "slings",
-  "masterlink",
-];
 /** All that the heading of the inspection's date may say; any other date is another one: of purchase, repair, test, the next. */
 const DATE_WORDS = new Set([
   "inspected",
@@ -340,7 +322,11 @@ function meaning(heading: string, language: Language | undefined): Meant {
   const { words } = said;
   const sized = said.unit !== null || said.otherUnit !== null;
   // What is seen has no unit: "Cotter pin (mm)" is a size that nothing here reads.
-  const all = fieldsOfWords(words).map((c) => (sized && ["sound", "fault"].includes(field(c.field).type) ? { ...c, whole: false } : c));
+  const plain = fieldsOfWords(words);
+  // "Strand (whole/parted)" and "Saddle on (live/dead) end" say the thing together with its good answer.
+  const well = [...offeredAnswers(said)].flatMap(([word, is]) => (is === "good" ? [normal(word)] : []));
+  const found = well.length === 0 || plain.some(({ whole }) => whole) ? plain : fieldsOfWords([...words, ...well]);
+  const all = found.map((c) => (sized && ["sound", "fault"].includes(field(c.field).type) ? { ...c, whole: false } : c));
   const older = said.earlier
     ? all
     : words.some((w) => EARLIER_WORDS.has(w))

@@ -14,12 +14,14 @@ import { readLength } from "../reading/length";
 import { readCount, readDegrees, readPlain } from "../reading/number";
 import { readSeen } from "../reading/observation";
 import type { Read } from "../reading/read";
-import { readResult } from "../reading/result";
+import { isOnlyBeside, readResult } from "../reading/result";
 import { readText, recordedText, tidy } from "../reading/text";
 import { type Besides, type EarlierCell, NOTHING_BESIDES, openCells, type UnreadCell } from "./besides";
 import type { AlsoColumn, Headings } from "./match-headings";
-import { offeredAnswers, polarityOf, resultHeading } from "./polarity";
+import { offeredAnswers } from "./answers";
+import { polarityOf, resultHeading } from "./polarity";
 import { spoken } from "./spoken";
+import { asksTheSame } from "./which-one";
 import type { Language } from "./vocabulary";
 
 type Line = readonly CellValue[];
@@ -42,6 +44,8 @@ interface Plan {
 }
 interface Also extends AlsoColumn {
   readonly read: Reader;
+  /** Of an observation: it asks for the same as the field's first column, so that it may stand in for its blank. */
+  readonly standsIn: boolean;
 }
 /** A size with its as-new size, or a reading without one, and the further columns of both. */
 interface Family {
@@ -76,7 +80,10 @@ export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, C
   for (const [id, column, read] of plan.mains) cells.set(id, read(line[column]));
   // The user's answer for the whole log stands in each row that names no unit, as if it had been typed there.
   if (headings.bareUnit !== null && readText(cells.get("unit")) === "") cells.set("unit", headings.bareUnit);
-  for (const [id, more] of plan.seen) cells.set(id, worstSeen(id, [cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
+  for (const [id, more] of plan.seen) {
+    const others = more.map(({ read, column, standsIn }) => ({ cell: read(line[column]), standsIn }));
+    cells.set(id, worstSeen(id, [{ cell: cells.get(id), standsIn: true }, ...others]));
+  }
   for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
   const unread: UnreadCell[] = [];
   for (const family of plan.families) measure(family, line, cells, headings, unread);
@@ -117,7 +124,14 @@ const OTHER_NAMES: ReadonlyMap<GearKind, readonly Renamed[]> = new Map(
 function passOn(result: string, cells: Map<FieldId, CellValue>): void {
   const said = readResult(result)?.said;
   if (said === "tagged") cells.set("tagged", allSaid([cells.get("tagged"), result]));
-  if (said === "cracked") cells.set("cracks", worstSeen("cracks", [cells.get("cracks"), result]));
+  if (said === "cracked")
+    cells.set(
+      "cracks",
+      worstSeen(
+        "cracks",
+        [cells.get("cracks"), result].map((cell) => ({ cell, standsIn: false })),
+      ),
+    );
 }
 /** What stands in a row beside the cells that `rowCells` made of it; `asked` as in `openCells`. */
 export function besidesOf(line: Line, headings: Headings, cells: ReadonlyMap<FieldId, CellValue>, asked?: ReadonlySet<number>): Besides {
@@ -136,7 +150,10 @@ function planFor(headings: Headings): Plan {
   const also = new Map(
     [...headings.also].map(([id, columns]) => [
       id,
-      columns.map((one): Also => ({ ...one, read: readerOf(id, one.heading, headings.units.get(id) ?? null, language) })),
+      columns.map((one): Also => {
+        const read = readerOf(id, one.heading, headings.units.get(id) ?? null, language);
+        return { ...one, read, standsIn: asksTheSame(name(id), one.heading, language) };
+      }),
     ]),
   );
   const ofType = (types: readonly string[]): [FieldId, Also[]][] => [...also].filter(([id]) => types.includes(field(id).type));
@@ -255,8 +272,10 @@ function resultReader(heading: string, language: Language | undefined): Reader {
     if (answer !== undefined) return answer === "good" ? "ok" : `rejected: ${text} (${heading})`;
     if (YES.test(text)) return tell(text, yes);
     if (NO.test(text)) return tell(text, no);
+    if (against && NOTHING.test(text)) return null;
+    // A figure or a day is no answer, and beside a good word of another column it would read as the day of that word.
+    if (isOnlyBeside(text)) return `${text}? (${heading})`;
     if (!against) return cell;
-    if (NOTHING.test(text)) return null;
     // "Findings: serviceable" is good; "Defects: new" and "Rejected: current" are no answer.
     const good = readResult(cell)?.said === "good";
     return good && (yes === "rejected" || /^(new|as new|current|active|kept?|keep|stored|spare)\b/i.test(text))
@@ -265,19 +284,20 @@ function resultReader(heading: string, language: Language | undefined): Reader {
   };
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
-function worstSeen(id: FieldId, cells: readonly CellValue[]): CellValue {
+function worstSeen(id: FieldId, cells: readonly { readonly cell: CellValue; readonly standsIn: boolean }[]): CellValue {
   const { type, soundWords = [], faultWords = [] } = field(id);
-  const read = cells.map((cell) => ({
-    cell,
-    read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
+  const read = cells.map((one) => ({
+    ...one,
+    read: readSeen(one.cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
   }));
   const fault = read.find((one) => one.read.kind === "value" && one.read.value === "fault");
-  // "Not checked" in a second column leaves it open as much as a word that nobody can read.
-  const undone = read.find((one, at) => at > 0 && one.read.kind === "missing" && isUndone(one.read.text));
+  // "Not checked" in one column leaves it open as much as a word that nobody can read.
+  const undone = read.find((one) => one.read.kind === "missing" && isUndone(one.read.text));
   const unclear =
     read.find((one) => one.read.kind === "refused") ??
     (undone === undefined ? undefined : { ...undone, cell: `${readText(undone.cell)}?` });
-  return (fault ?? unclear ?? read.find((one) => one.read.kind === "value") ?? read[0])?.cell;
+  const blank = read[0]?.read.kind === "missing";
+  return (fault ?? unclear ?? read.find((one) => one.read.kind === "value" && (!blank || one.standsIn)) ?? read[0])?.cell;
 }
 const isUndone = (text: string): boolean =>
   /^(not (measured|taken|done|checked|looked at|inspected|recorded|counted)|tb[acd])$/i.test(text);

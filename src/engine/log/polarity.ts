@@ -49,21 +49,6 @@ function answersFit(offered: Spoken["offered"], way: Polarity): Polarity {
   if (offered === null || offered.every((word) => YES_NO.test(word))) return way;
   return offered.every((word) => /^(none|nil|no|n|found|yes|y|present|absent|seen)$/.test(word)) ? way : "open";
 }
-/** Answers that say by themselves that all is well, and those that say that it is not. */
-const WELL =
-  /^(none|nil|ok|okay|good|pass|passed|p|sound|intact|clear|legible|fitted|sat|acc|accept|straight|works|free|tight|right|correct)$/;
-const BADLY =
-  /^(found|not ok|nok|ng|bad|poor|fail|failed|f|missing|cracks?|cracked|damaged?|defects?|defective|illegible|unsat|rej|reject|bent|worn|broken|torn|cut|kinked|stiff|seized|loose|wrong|incorrect|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded)$/;
-/** What a heading's own answers mean: P of P/F is good. Only an answer that is offered, and says itself which it is. */
-export function offeredAnswers({ offered }: Spoken): ReadonlyMap<string, "good" | "bad"> {
-  const answers = new Map<string, "good" | "bad">();
-  for (const word of offered ?? []) {
-    if (WELL.test(word)) answers.set(word, "good");
-    else if (BADLY.test(word)) answers.set(word, "bad");
-  }
-  return answers;
-}
-
 /** Which answers under a heading of results speak for the item's use. */
 export interface ResultHeading {
   readonly yes: "good" | "rejected" | "damaged" | "open";

@@ -41,7 +41,8 @@ export function questionsOf(rows: readonly Row[], headings: Pick<Headings, "unit
 function columnQuestions(rows: readonly Row[]): readonly ColumnQuestion[] {
   const asked = new Map<number, { heading: string; proposal: FieldId | null; samples: Set<string>; items: number }>();
   for (const { besides } of rows)
-    for (const { column, heading, proposal, text } of besides?.open ?? []) {
+    for (const { column, heading, proposal, text, field: read } of besides?.open ?? []) {
+      if (read !== undefined) continue;
       const one = asked.get(column) ?? { heading, proposal, samples: new Set<string>(), items: 0 };
       asked.set(column, one);
       one.items += 1;

@@ -1,6 +1,7 @@
 /** What a heading says: its words without unit and answers, units, the answers it offers, and the year it is of. */
 import { namedUnit, type Unit } from "../numbers/lengths";
 import { tidy } from "../reading/text";
+import { type Offered, offeredIn } from "./answers";
 import type { Language } from "./vocabulary";
 
 /** Words that say "as it was when new" and "as it is now". */
@@ -142,13 +143,13 @@ export const normal = (word: string): string => {
   const full = FULL.get(word) ?? word;
   return SAME.get(full) ?? full;
 };
-/** The two or three answers that a heading offers, such as none/found. */
-export type Offered = readonly string[];
+
 export interface Spoken {
   readonly words: readonly string[];
   readonly unit: Unit | null;
   /** A unit such as cm, which goes with each bare number under the heading. */
   readonly otherUnit: string | null;
+  /** The two or three answers that the heading offers, such as none/found. */
   readonly offered: Offered | null;
   /** Begins with "Not judged:". */
   readonly aside: boolean;
@@ -157,12 +158,6 @@ export interface Spoken {
 }
 const NOT_JUDGED = /^not judged ?:/i;
 const EARLIER_MARK = /^earlier ?:/i;
-/** Answers that a heading may offer; which of them are good stands in `polarity.ts`. */
-const ANSWER =
-  "(?:yes|no|y|n|p|f|none|nil|found|ok|okay|not ok|nok|ng|good|bad|fair|poor|pass|passed|fail|failed|sound|intact|clear|present|absent|missing|cracks?|cracked|damaged?|defects?|defective|legible|illegible|fitted|right|wrong|correct|incorrect|pitted|corroded|wobbles?|wobbly|stretched|twisted|elongated|frayed|crushed|burnt|faded|seen|sat|unsat|acc|rej|accept|reject|true|false|bent|straight|worn|broken|works|torn|cut|kinked|free|stiff|seized|tight|loose)";
-const OFFERED_IN_BRACKETS = new RegExp(`[([{] ?(${ANSWER}(?: ?(?:/|\\||,|\\bor\\b) ?${ANSWER}){1,2}) ?[)\\]}]`, "i");
-const OFFERED_AT_END =
-  /(?:^|[ :,?-])((?:y|yes) ?\/ ?(?:n|no)|p ?\/ ?f|pass(?:ed)? ?\/ ?fail(?:ed)?|ok ?\/ ?(?:nok|not ok|ng)|good ?\/ ?bad)\??$/i;
 /** Turns of phrase that are one word. */
 const PHRASES: readonly (readonly [RegExp, string])[] = [
   [/\bin[- ]service\b\??(?! (class|duty|level|type))/gi, "inservice"],
@@ -192,13 +187,8 @@ export function spoken(heading: string, language?: Language): Spoken {
   const aside = NOT_JUDGED.test(text);
   const marked = EARLIER_MARK.test(text);
   if (marked) text = text.replace(EARLIER_MARK, "").trim();
-  let offered: Offered | null = null;
-  for (const pattern of [OFFERED_IN_BRACKETS, OFFERED_AT_END]) {
-    const found = pattern.exec(text);
-    if (found?.[1] === undefined || offered !== null) continue;
-    offered = found[1].toLowerCase().split(/ ?(?:\/|\||,|\bor\b) ?/);
-    text = text.replace(found[0], " ").trim();
-  }
+  const { offered, rest } = offeredIn(text);
+  text = rest;
   const bracketed = /[([{]\s*in\.?\s*[)\]}]/i.test(text);
   for (const [phrase, word] of PHRASES) text = text.replace(phrase, word);
   let unit: Unit | null = null;

@@ -1,5 +1,5 @@
 /** What a remark says of an item: nothing against it only where every word of it is known to be harmless. */
-import { AGAINST, MENDED, NEVER, NOT_YET, PENDING, PLAINLY, WORK, WORK_ALONE } from "./words/against";
+import { AGAINST, MENDED, NEVER, NOT_YET, PENDING, PLAINLY, UNREADABLE, WORK, WORK_ALONE } from "./words/against";
 import { COAT_GONE, GONE, HARM, HARMED, LESSENED } from "./words/damage";
 import { Phrases } from "./words/group";
 import { DESIGNED, HARMLESS, NAMED_BY, NO_NEWS, PARTS } from "./words/harmless";
@@ -31,6 +31,7 @@ const never = new Phrases(NEVER),
   nothing = new Phrases(NOTHING),
   looked = new Phrases(LOOKED),
   plainly = new Phrases(PLAINLY),
+  plainlyMarked = new Phrases(PLAINLY, UNREADABLE),
   well = new Phrases(WELL),
   noNews = new Phrases(NO_NEWS),
   parts = new Phrases(PARTS),
@@ -301,7 +302,22 @@ export function tellsRepair(remark: string): boolean {
   const any = (phrases: Phrases): boolean => clauses.some(({ words }) => words.some((_, i) => phrases.at(words, i) > 0));
   return any(mended) && !any(notYet) && !any(deny) && !any(nothing);
 }
-/** What a name, a number or an address may hold and never should: plain words against the item, wherever they stand. */
-export function speaksPlainly(text: string): boolean {
-  return !/^[-\d./ ]*$/.test(text) && clausesOf(text).some(({ words }) => words.some((_, i) => plainly.at(words, i) > 0));
+const spoken = new Map<string, boolean>();
+/** A number or a code: it holds no word. */
+const CODE = /^[^\s]*\d[^\s]*$/;
+/**
+ * Plain words against the item, wherever they stand: in a name, a place or a number, which may hold none. `mark` is true where
+ * what stands there is written on the gear itself, so that "illegible" speaks as well.
+ */
+export function speaksPlainly(text: string, mark = false): boolean {
+  if (CODE.test(text)) return false;
+  const key = mark ? `\u0001${text}` : text;
+  let speaks = spoken.get(key);
+  if (speaks === undefined) {
+    if (spoken.size >= KEPT) spoken.clear();
+    const phrases = mark ? plainlyMarked : plainly;
+    speaks = clausesOf(text).some(({ words }) => words.some((_, i) => phrases.at(words, i) > 0));
+    spoken.set(key, speaks);
+  }
+  return speaks;
 }

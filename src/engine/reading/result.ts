@@ -24,7 +24,6 @@ export const FOR_USE: readonly string[] = [
   "conforms",
   "current",
   "excellent",
-  "fair",
   "fit",
   "fit for purpose",
   "fit for service",
@@ -187,3 +186,5 @@ export function readResult(cell: CellValue): { readonly said: Said; readonly tex
 }
 const DENIED_DAMAGE =
   /^no (visible )?(cracks?|damage|defects?|faults?|wear|deformation|corrosion|issues?|problems?)( (found|seen|noted|observed|visible))?$/;
+/** Whether a text says only when or how it was looked at, which beside a good word takes nothing back. */
+export const isOnlyBeside = (text: string): boolean => partsOf(text.toLowerCase()).every((part) => HARMLESS.test(part));

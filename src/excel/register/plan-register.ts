@@ -1,6 +1,7 @@
 /** What a register will hold, as plain data. Pure: no workbook, no clock. */
 import { field, type FieldId } from "../../engine/columns";
 import { GEAR } from "../../engine/gear/index";
+import type { OpenCell } from "../../engine/log/besides";
 import { key } from "../../engine/log/match-headings";
 import { namedUnit } from "../../engine/numbers/lengths";
 import type { CellValue } from "../../engine/reading/cell-value";
@@ -160,12 +161,13 @@ export function planRegister(report: Report, place: LogPlace, { register, copied
 /** Columns of the log whose headings are not understood and that hold something: they are judged in the register as well, so that they ask there too. */
 function carriedHeadings(report: Report, own: boolean): readonly string[] {
   if (own) return [];
-  const filled = new Set(report.items.flatMap((item) => (item.besides?.open ?? []).map(({ heading }) => heading)));
+  const filled = new Set(report.items.flatMap((item) => asking(item).map(({ heading }) => heading)));
   return [...filled].filter((heading) => heading !== "" && roleOf(heading).kind === "own");
 }
+const asking = (item: ItemResult): readonly OpenCell[] => (item.besides?.open ?? []).filter(({ field }) => field === undefined);
 /** What such columns hold for an item; a cell that is filled in the register stays. */
 function carriedCells(item: ItemResult, { columns }: Layout, old: OldRegister, at: number | null): readonly (readonly [number, Written])[] {
-  const open = item.besides?.open ?? [];
+  const open = asking(item);
   return columns.flatMap(({ heading, role, from }, column) => {
     if (role.kind !== "carried") return [];
     const text = [...new Set(open.filter((one) => one.heading === heading).map((one) => one.text))].join("; ");

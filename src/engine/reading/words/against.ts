@@ -59,6 +59,12 @@ export const PLAINLY: Group = {
     tagged out, taken out of service, unfit, unsafe, unserviceable
   `),
 };
+export const UNREADABLE: Group = {
+  why: "in the place of a number or a name it says that the mark cannot be read",
+  words: list(
+    "can not be read, cannot be read, cannot read, defaced, erased, faded, illegible, missing, no id, no label, no mark, no marking, no markings, no number, no tag, not legible, not marked, not readable, not stamped, obliterated, painted over, tag gone, tag missing, unmarked, unreadable, worn away, worn off",
+  ),
+};
 export const MENDED: Group = {
   why: "what was wrong has been put right, unless it is still to be done",
   words: list(`
