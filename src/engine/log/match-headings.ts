@@ -431,9 +431,9 @@ export interface AlsoColumn {
   /** What its heading says without the words for new and now: columns of the same say belong together. */
   readonly stem: string;
 }
+const isSeen = (id: FieldId): boolean => ["sound", "fault"].includes(field(id).type);
 /** Fields of which a second column is never passed over. Of other fields, and of dates, the best column counts. */
-export const isRead = (id: FieldId): boolean =>
-  isMeasured(id) || ["sound", "fault"].includes(field(id).type) || id === "tagged" || id === "result" || id === "remarks";
+export const isRead = (id: FieldId): boolean => isMeasured(id) || isSeen(id) || id === "tagged" || id === "result" || id === "remarks";
 const stemOf = (heading: string, language: Language | undefined): string =>
   spoken(heading, language)
     .words.filter((w) => !NEW.includes(w) && !NOW.includes(w))
@@ -490,6 +490,9 @@ export function matchHeadings(
       give(offer.column, offer.field);
     }
   for (const offer of offers) {
+    // "WLL marked" may hold the load, or say that it is not there.
+    if (isSeen(offer.field) && taken.has(offer.field) && [...taken].some(([id, column]) => column === offer.column && !isRead(id)))
+      further.set(offer.column, offer.field);
     if (given.has(offer.column) || !isRead(offer.field)) continue;
     given.add(offer.column);
     if (old.has(offer.column)) earlier.set(offer.column, offer.field);

@@ -147,11 +147,14 @@ const asItIs: Reader = (cell) => cell;
 function planFor(headings: Headings): Plan {
   const { language } = headings;
   const name = (id: FieldId): string => headings.names.get(id) ?? "";
+  const numbers = new Set(headings.columns.values());
   const also = new Map(
     [...headings.also].map(([id, columns]) => [
       id,
       columns.map((one): Also => {
-        const read = readerOf(id, one.heading, headings.units.get(id) ?? null, language);
+        const words = readerOf(id, one.heading, headings.units.get(id) ?? null, language);
+        // What is also read as a load or a number says something here only in words.
+        const read = numbers.has(one.column) ? (cell: CellValue) => (/\d/.test(readText(cell)) ? null : words(cell)) : words;
         return { ...one, read, standsIn: asksTheSame(name(id), one.heading, language) };
       }),
     ]),
