@@ -1,4 +1,5 @@
 /** What a remark says of an item: nothing against it only where every word of it is known to be harmless. */
+import { Memory } from "../memory";
 import { AGAINST, MENDED, NEVER, NOT_YET, PENDING, PLAINLY, UNREADABLE, WORK, WORK_ALONE } from "./words/against";
 import { COAT_GONE, GONE, HARM, HARMED, LESSENED } from "./words/damage";
 import { Phrases } from "./words/group";
@@ -38,17 +39,12 @@ const never = new Phrases(NEVER),
   designed = new Phrases(DESIGNED),
   harmless = new Phrases(...HARMLESS, PARTS, NAMED_BY, WELL);
 
-/** Remarks that were read; beyond it they are read again. */
-const KEPT = 5000;
-const kept = new Map<string, RemarkSays | null>();
+/** `false` stands for a remark that says nothing against the item, since nothing is what a memory does not hold. */
+const remarks = new Memory<RemarkSays | false>();
 /** Null when the remark says nothing against the item. */
 export function readRemark(remark: string): RemarkSays | null {
-  let says = kept.get(remark);
-  if (says === undefined) {
-    if (kept.size >= KEPT) kept.clear();
-    kept.set(remark, (says = read(remark)));
-  }
-  return says;
+  const says = remarks.once(remark, () => read(remark) ?? false);
+  return says === false ? null : says;
 }
 function read(remark: string): RemarkSays | null {
   if (ERROR_TEXT.test(remark)) return { how: "not known", word: remark };
@@ -302,7 +298,8 @@ export function tellsRepair(remark: string): boolean {
   const any = (phrases: Phrases): boolean => clauses.some(({ words }) => words.some((_, i) => phrases.at(words, i) > 0));
   return any(mended) && !any(notYet) && !any(deny) && !any(nothing);
 }
-const spoken = new Map<string, boolean>();
+const names = new Memory<boolean>(),
+  marks = new Memory<boolean>();
 /** A number or a code: it holds no word. */
 const CODE = /^[^\s]*\d[^\s]*$/;
 /**
@@ -311,13 +308,6 @@ const CODE = /^[^\s]*\d[^\s]*$/;
  */
 export function speaksPlainly(text: string, mark = false): boolean {
   if (CODE.test(text)) return false;
-  const key = mark ? `\u0001${text}` : text;
-  let speaks = spoken.get(key);
-  if (speaks === undefined) {
-    if (spoken.size >= KEPT) spoken.clear();
-    const phrases = mark ? plainlyMarked : plainly;
-    speaks = clausesOf(text).some(({ words }) => words.some((_, i) => phrases.at(words, i) > 0));
-    spoken.set(key, speaks);
-  }
-  return speaks;
+  const phrases = mark ? plainlyMarked : plainly;
+  return (mark ? marks : names).once(text, () => clausesOf(text).some(({ words }) => words.some((_, i) => phrases.at(words, i) > 0)));
 }
