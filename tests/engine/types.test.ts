@@ -216,6 +216,6 @@ describe("the heading Type", () => {
       ],
       { basis: ["standard"], asOf: AS_OF },
     );
-    expect(report?.items[0]?.verdict.findings.some(({ why, heading }) => why === "not understood" && heading === "Type")).toBe(true);
+    expect(report?.items[0]?.verdict.findings.some(({ why, heading }) => why === "record" && heading === "Type")).toBe(true);
   });
 });
