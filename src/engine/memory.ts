@@ -1,6 +1,7 @@
 /**
  * What was worked out before, found again by the cells that it was worked out from. Logs repeat themselves, so most rows are put
- * together from what is known; a log that does not must not fill the machine, so all memories together hold so many entries.
+ * together from what is known. A log that does not must not fill the machine: all memories together hold so many entries, and
+ * what comes only once is not kept at all.
  */
 
 /** How much is remembered in all: what was not asked for while so much that is new came in is forgotten. */
@@ -9,6 +10,9 @@ export class Room {
   turns = 0;
   private readonly most: number;
   private taken = 0;
+  /** What came by once: a mark by the figure that its cells make. Two that make the same figure are taken for one, which only keeps more. */
+  private readonly marks = new Uint8Array(MARKS);
+  private marked = 0;
   constructor(most: number) {
     this.most = most;
   }
@@ -18,23 +22,49 @@ export class Room {
     this.taken = 0;
     this.turns += 1;
   }
+  /** Whether such cells came by lately; from now on they did. */
+  cameBy(figure: number): boolean {
+    const at = (figure ^ (figure >>> 16)) & (MARKS - 1);
+    if (this.marks[at] === 1) return true;
+    if (this.marked >= MARKS / 8) {
+      this.marks.fill(0);
+      this.marked = 0;
+    }
+    this.marks[at] = 1;
+    this.marked += 1;
+    return false;
+  }
 }
+const MARKS = 65_536;
 /** The room that everything shares that was read or judged; a memory holds at most twice as much. */
 const SHARED = new Room(40_000);
 /** A longer text is worked out each time. */
 const LONGEST = 200;
 /** Whether a cell is told by its value: a date that is an object of its own is not. */
 const isKept = (cell: unknown): boolean => (typeof cell === "string" ? cell.length <= LONGEST : typeof cell !== "object" || cell === null);
+/** A figure that tells most cells apart. */
+function figureOf(cell: unknown): number {
+  if (typeof cell === "number") return (cell * 1_000_003) | 0;
+  if (typeof cell !== "string") return cell === true ? 3 : 1;
+  const { length } = cell;
+  if (length === 0) return 1;
+  const ends = cell.charCodeAt(0) + 31 * cell.charCodeAt(length - 1) + 961 * cell.charCodeAt(length >> 1);
+  return Math.imul(length + 131 * ends + 7 * cell.charCodeAt(length >> 2), 40_503);
+}
+let memories = 0;
 
 /** Keeps what was made lately, and what was asked for again: when the room is full, only what is asked for moves over. */
 abstract class Halves<H> {
   protected fresh: H;
   protected old: H | null = null;
   protected readonly room: Room;
+  /** Tells the marks of this memory from those of others. */
+  protected readonly own: number;
   private turn: number;
   constructor(room: Room) {
     this.room = room;
     this.turn = room.turns;
+    this.own = Math.imul((memories += 1), 0x9e3779b1);
     this.fresh = this.empty();
   }
   protected abstract empty(): H;
@@ -47,7 +77,7 @@ abstract class Halves<H> {
     this.turn = turns;
   }
 }
-/** What came of a cell. `undefined` is never remembered. */
+/** What came of a cell, from its second time on. `undefined` is never remembered. */
 export class Memory<V> extends Halves<Map<unknown, V>> {
   constructor(room: Room = SHARED) {
     super(room);
@@ -61,9 +91,11 @@ export class Memory<V> extends Halves<Map<unknown, V>> {
     return before;
   }
   set(cell: unknown, made: V): void {
-    if (!isKept(cell)) return;
-    this.keepUp();
-    this.put(cell, made);
+    if (isKept(cell) && this.room.cameBy(figureOf(cell) ^ this.own)) this.put(cell, made);
+  }
+  /** The same for what is sure to be asked for again. */
+  keep(cell: unknown, made: V): void {
+    if (isKept(cell)) this.put(cell, made);
   }
   /** What came of the cell before, or what is made of it now. */
   once(cell: unknown, make: () => V): V {
@@ -75,12 +107,13 @@ export class Memory<V> extends Halves<Map<unknown, V>> {
     return new Map();
   }
   private put(cell: unknown, made: V): void {
+    this.keepUp();
     this.fresh.set(cell, made);
     this.room.take();
   }
 }
 type Branch = Map<unknown, unknown>;
-/** What came of several cells of a row together; the cells stand at fixed places, those that differ least first. */
+/** What came of several cells of a row together, from their second time on; they stand at fixed places, those that differ least first. */
 export class RowMemory<V> extends Halves<Branch> {
   private readonly places: readonly number[];
   constructor(places: readonly number[], room: Room = SHARED) {
@@ -96,9 +129,13 @@ export class RowMemory<V> extends Halves<Branch> {
     return before;
   }
   set(row: readonly unknown[], made: V): void {
-    for (const place of this.places) if (!isKept(row[place])) return;
-    this.keepUp();
-    this.put(row, made);
+    let figure = this.own;
+    for (const place of this.places) {
+      const cell = row[place];
+      if (!isKept(cell)) return;
+      figure = Math.imul(figure, 31) ^ figureOf(cell);
+    }
+    if (this.room.cameBy(figure)) this.put(row, made);
   }
   protected empty(): Branch {
     return new Map();
@@ -113,6 +150,7 @@ export class RowMemory<V> extends Halves<Branch> {
     return branch as V | undefined;
   }
   private put(row: readonly unknown[], made: V): void {
+    this.keepUp();
     const { places } = this;
     const last = places.length - 1;
     let branch = this.fresh;

@@ -31,9 +31,10 @@ const UNKNOWN_FACTS: KindFacts = { needed: [], gauged: true, assumed: [] };
 const isBlank = (cell: CellValue): boolean => cell === undefined || cell === null || cell === "";
 
 export class LogJudge {
-  /** The fields of the log, in the order of the cells that `judge` takes. */
+  /** The fields of the log, in the order of the row's cells. */
   readonly fields: readonly FieldId[];
-  private readonly row: Row;
+  /** The row at hand: its cells are to be put in before `judge` is called. */
+  readonly row: Row;
   private readonly judging: Judging;
   private readonly kinds = new Map<GearKind, KindJudge>();
   private readonly byGear = new Memory<KindJudge | null>();
@@ -55,10 +56,6 @@ export class LogJudge {
     };
     this.words = new RowMemory([this.at.result, this.at.remarks].filter((slot) => slot !== undefined));
   }
-  /** The cells of the next row, one for each of `fields`: to be filled before `judge` is called. */
-  get cells(): CellValue[] {
-    return this.row.values;
-  }
   /** Judges one item whose cells stand in a map. `overload` is the day on which its assembly was found overloaded. */
   judgeCells(cells: ReadonlyMap<FieldId, CellValue>, besides: Besides = NOTHING_BESIDES, overload: number | null = null): JudgedItem {
     const { values } = this.row;
@@ -67,7 +64,7 @@ export class LogJudge {
     });
     return this.judge(besides, overload);
   }
-  /** Judges the item whose cells stand in `cells`. */
+  /** Judges the item whose cells stand in `row`. */
   judge(besides: Besides, overload: number | null = null): JudgedItem {
     const { row, judging, at } = this;
     row.filled(besides);

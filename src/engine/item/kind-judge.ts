@@ -39,6 +39,8 @@ export interface KindFacts {
 interface Ready {
   readonly checks: readonly PreparedCheck[];
   readonly unread: readonly UnreadColumn[];
+  /** By slot, whether one of these columns stands there; while all are blank they say nothing. */
+  readonly readByNone: readonly boolean[];
   /** What holds where nothing is assumed. */
   readonly facts: KindFacts;
   readonly rules: Outcome | null;
@@ -93,7 +95,7 @@ export class KindJudge {
       const outcome = check.judge();
       if (outcome !== NO_OUTCOME) outcomes.push(outcome);
     }
-    if (ready.unread.length > 0) {
+    if (row.isFilledIn(ready.readByNone)) {
       const shown: Finding[] = [];
       unreadDamage(ready.unread, shown);
       if (shown.length > 0) outcomes.push(new Outcome(shown));
@@ -143,9 +145,12 @@ export class KindJudge {
     const situation: Situation = { kind, bases, gauge, variant, house: basis.includes("house") ? house : undefined };
     const needing = kind.checks.filter((check) => check.required && inUse(check, bases) && isFor(check, variant));
     const rules = ruleFinding(situation);
+    const unread = unreadColumns(situation, row);
+    const none = new Set(unread.flatMap(({ slots }) => slots));
     return {
       checks: kind.checks.map((check) => new PreparedCheck(check, situation, row)),
-      unread: unreadColumns(situation, row),
+      unread,
+      readByNone: row.values.map((_, slot) => none.has(slot)),
       facts: { needed: [...new Set(needing.flatMap(neededFieldsOf))], gauged: gauge !== null, assumed: NOTHING_ASSUMED },
       rules: rules === null ? null : outcomeOf(rules),
     };

@@ -86,6 +86,10 @@ export class UnreadColumn {
   judge(): Unread {
     return this.memory.get();
   }
+  /** Places of the cells that it reads. */
+  get slots(): readonly number[] {
+    return this.memory.slots;
+  }
 }
 interface Unread {
   /** A word of damage in the place of a size. */

@@ -1,6 +1,7 @@
 /** What stands in a row beside the cells that are read: it speaks, and nothing else of the engine listens to it. */
 import type { FieldId } from "../columns";
 import type { Unit } from "../numbers/lengths";
+import { Memory } from "../memory";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { speaksPlainly } from "../reading/remark";
@@ -73,6 +74,8 @@ function columnsOf(headings: Headings): Columns {
     );
   return found;
 }
+const NONE_OPEN: readonly OpenCell[] = [];
+const TELLS = new Memory<boolean>();
 /** Columns that nobody understands; each asks where a cell of it tells something. */
 export const openColumns = (headings: Headings): readonly HeadingMatch[] => columnsOf(headings).open;
 /**
@@ -81,6 +84,7 @@ export const openColumns = (headings: Headings): readonly HeadingMatch[] => colu
  */
 export function openCells(line: readonly CellValue[], headings: Headings, asked?: ReadonlySet<number>): readonly OpenCell[] {
   const { open, aside, named } = columnsOf(headings);
+  if (open.length + aside.length + named.length === 0) return NONE_OPEN;
   const cells: OpenCell[] = [];
   for (const { column, heading, proposal } of open) {
     const cell = line[column];
@@ -91,7 +95,8 @@ export function openCells(line: readonly CellValue[], headings: Headings, asked?
   }
   for (const { column, heading } of aside) {
     const cell = line[column];
-    if (typeof cell === "string" && speaksPlainly(cell)) cells.push({ column, heading, text: readText(cell), proposal: null });
+    if (typeof cell === "string" && cell !== "" && speaksPlainly(cell))
+      cells.push({ column, heading, text: readText(cell), proposal: null });
   }
   for (const { column, heading, field } of named) {
     const cell = line[column];
@@ -122,8 +127,9 @@ const MEASURE = /^[\d.,/ -]+(mm|cm|m|in|ft|kg|t|te|lb|lbs|kn|n|deg|nm|x|pct)?$/i
 export function tells(cell: CellValue): boolean {
   if (cell === null || cell === undefined || cell === "") return false;
   if (isDateCell(cell)) return false;
-  if (typeof cell !== "string") return true;
-  const text = readText(cell);
+  return typeof cell !== "string" || TELLS.once(cell, () => textTells(readText(cell)));
+}
+function textTells(text: string): boolean {
   if (text === "" || /^[-–—.]+$/.test(text) || MONEY.test(text) || LINK.test(text)) return false;
   if (CODE.test(text) && !MEASURE.test(text) && !NO_CODE.test(text)) return false;
   return !(/\d{1,4}[-/. ]/.test(text) && readDate(text).kind === "value");

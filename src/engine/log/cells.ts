@@ -80,9 +80,14 @@ export class Row implements Cells {
   readonly part?: string;
   private readonly columns: LogColumns;
   private readonly slots: ReadonlyMap<FieldId, number>;
-  /** Slots in which no 0 can stand, and slots whose 0 is blank then. */
-  private readonly noZero: readonly number[];
+  /** By slot, whether no 0 can stand there. */
+  private readonly noZero: readonly boolean[];
+  /** Slots of the row at hand in which something stands. */
+  private readonly filledSlots: number[] = [];
   private readonly sizes: (Memory<Size> | undefined)[] = [];
+  /** What a column said last: several checks of a row read it. */
+  private readonly lastCells: CellValue[] = [];
+  private readonly lastSizes: (Size | undefined)[] = [];
   private rowUnit: Unit | null = null;
   private unitCell: CellValue;
   private readonly unitSlot: number;
@@ -91,7 +96,7 @@ export class Row implements Cells {
     this.slots = new Map(columns.fields.map((id, slot) => [id, slot]));
     this.values = columns.fields.map(() => null);
     this.unitSlot = this.slots.get("unit") ?? -1;
-    this.noZero = columns.fields.flatMap((id, slot) => (zeroCanStand(id) ? [] : [slot]));
+    this.noZero = columns.fields.map((id) => !zeroCanStand(id));
     if (columns.part !== undefined) this.part = columns.part;
   }
   /** To be called when `values` hold another row. */
@@ -103,13 +108,26 @@ export class Row implements Cells {
       this.unitCell = unitCell;
       this.rowUnit = rowUnitOf(unitCell);
     }
-    for (const slot of this.noZero) {
-      if (values[slot] !== 0) continue;
-      values.forEach((cell, at) => {
-        if (cell === 0) values[at] = null;
-      });
-      return;
+    if (this.findFilled()) return;
+    for (let slot = 0; slot < values.length; slot += 1) if (values[slot] === 0) values[slot] = null;
+    this.findFilled();
+  }
+  /** Notes which slots are filled; false where a 0 gives away that blanks were handed over as 0. */
+  private findFilled(): boolean {
+    const { values, noZero, filledSlots } = this;
+    filledSlots.length = 0;
+    for (let slot = 0; slot < values.length; slot += 1) {
+      const cell = values[slot];
+      if (cell === undefined || cell === null || cell === "") continue;
+      if (cell === 0 && noZero[slot] === true) return false;
+      filledSlots.push(slot);
     }
+    return true;
+  }
+  /** Whether anything stands in one of the slots that are set. */
+  isFilledIn(slots: readonly boolean[]): boolean {
+    for (const slot of this.filledSlots) if (slots[slot] === true) return true;
+    return false;
   }
   /** Puts a value in the place of a field of the log. */
   set(id: FieldId, cell: CellValue): void {
@@ -118,6 +136,9 @@ export class Row implements Cells {
   }
   slot(id: FieldId): number | undefined {
     return this.slots.get(id);
+  }
+  get(id: FieldId): CellValue {
+    return this.value(id);
   }
   value(id: FieldId): CellValue {
     const slot = this.slots.get(id);
@@ -139,11 +160,13 @@ export class Row implements Cells {
     if (slot === undefined || cell === undefined || cell === null || cell === "") return NO_SIZE;
     if (typeof cell === "object") return new Size(readLength(cell, { assume: unit, zero }));
     const at = slot * 6 + (unit === null ? 0 : unit === "in" ? 2 : 4) + (zero ? 1 : 0);
+    const last = this.lastSizes[at];
+    if (last !== undefined && this.lastCells[at] === cell) return last;
     const kept = (this.sizes[at] ??= new Memory<Size>());
-    const known = kept.get(cell);
-    if (known !== undefined) return known;
-    const size = new Size(readLength(cell, { assume: unit, zero }));
-    kept.set(cell, size);
+    let size = kept.get(cell);
+    if (size === undefined) kept.set(cell, (size = new Size(readLength(cell, { assume: unit, zero }))));
+    this.lastCells[at] = cell;
+    this.lastSizes[at] = size;
     return size;
   }
 }

@@ -6,6 +6,7 @@
 import { field, FIELD_IDS, type FieldId } from "../columns";
 import { GEAR } from "../gear/index";
 import type { GearKind } from "../gear/kind";
+import { Memory, RowMemory } from "../memory";
 import { matchKind } from "../names/gear-name";
 import type { Exact } from "../numbers/exact";
 import { convert, namedUnit, type Unit } from "../numbers/lengths";
@@ -14,7 +15,7 @@ import { readLength } from "../reading/length";
 import { readCount, readDegrees, readPlain } from "../reading/number";
 import { readSeen } from "../reading/observation";
 import type { Read } from "../reading/read";
-import { isOnlyBeside, readResult } from "../reading/result";
+import { isOnlyBeside, readResult, type Said } from "../reading/result";
 import { readText, recordedText, tidy } from "../reading/text";
 import { type Besides, type EarlierCell, NOTHING_BESIDES, openCells, type UnreadCell } from "./besides";
 import type { AlsoColumn, Headings } from "./match-headings";
@@ -28,9 +29,10 @@ type Line = readonly CellValue[];
 type Reader = (cell: CellValue) => CellValue;
 /** How the columns of a log are read; made once for its headings. */
 interface Plan {
-  readonly mains: readonly (readonly [id: FieldId, column: number, read: Reader])[];
-  readonly seen: readonly (readonly [id: FieldId, more: readonly Also[]])[];
-  readonly texts: readonly (readonly [id: FieldId, more: readonly Also[]])[];
+  /** By field its first column; no reader where the cell counts as it is. */
+  readonly mains: readonly (readonly [id: FieldId, column: number, read: Reader | null])[];
+  readonly seen: readonly Merged[];
+  readonly texts: readonly Merged[];
   readonly families: readonly Family[];
   /** Whether there is a column that some kind reads as another. */
   readonly renames: boolean;
@@ -47,6 +49,17 @@ interface Also extends AlsoColumn {
   /** Of an observation: it asks for the same as the field's first column, so that it may stand in for its blank. */
   readonly standsIn: boolean;
 }
+/** Columns that say the same in words, and what came of their cells together. */
+interface Merged {
+  readonly id: FieldId;
+  readonly more: readonly Also[];
+  readonly lately: RowMemory<{ readonly cell: CellValue }>;
+}
+/** Cells by field, to be read and to be changed: a map, or the row of a judge. */
+export interface FieldCells {
+  get(id: FieldId): CellValue;
+  set(id: FieldId, cell: CellValue): unknown;
+}
 /** A size with its as-new size, or a reading without one, and the further columns of both. */
 interface Family {
   readonly now: FieldId;
@@ -62,41 +75,64 @@ function planOf(headings: Headings): Plan {
   if (!plan) plans.set(headings, (plan = planFor(headings)));
   return plan;
 }
-/** How each field's cell is read where no two columns say the same thing and none is older; null where cells have to be merged. */
-export function plainReaders(headings: Headings): Plan["mains"] | null {
-  const { mains, seen, texts, families, earlier, renames } = planOf(headings);
-  return headings.bareUnit === null && !renames && seen.length + texts.length + families.length + earlier.length === 0 ? mains : null;
-}
-/** Whether a result says of the item what another column says: a tag, a crack. */
-export function passesOn(result: CellValue): boolean {
-  const said = typeof result === "string" && result !== "" ? readResult(result)?.said : undefined;
-  return said === "tagged" || said === "cracked";
-}
+/** The first column of each field, and how its cell is read: not at all where it counts as it is. */
+export const firstColumns = (headings: Headings): Plan["mains"] => planOf(headings).mains;
 /** Of rows in which a reading cannot be read beside one of the same thing that can. */
 const unreadOf = new WeakMap<ReadonlyMap<FieldId, CellValue>, readonly UnreadCell[]>();
+const NONE_UNREAD: readonly UnreadCell[] = [];
 export function rowCells(line: Line, headings: Headings): ReadonlyMap<FieldId, CellValue> {
-  const plan = planOf(headings);
   const cells = new Map<FieldId, CellValue>();
-  for (const [id, column, read] of plan.mains) cells.set(id, read(line[column]));
+  for (const [id, column, read] of planOf(headings).mains) cells.set(id, read === null ? line[column] : read(line[column]));
+  const unread = mergeColumns(line, headings, cells);
+  if (unread.length > 0) unreadOf.set(cells, unread);
+  return cells;
+}
+/**
+ * Merges what further columns say into cells that hold the first column of each field. Readings that cannot be read beside one of
+ * the same thing that can come back.
+ */
+export function mergeColumns(line: Line, headings: Headings, cells: FieldCells): readonly UnreadCell[] {
+  const plan = planOf(headings);
   // The user's answer for the whole log stands in each row that names no unit, as if it had been typed there.
   if (headings.bareUnit !== null && readText(cells.get("unit")) === "") cells.set("unit", headings.bareUnit);
-  for (const [id, more] of plan.seen) {
-    const others = more.map(({ read, column, standsIn }) => ({ cell: read(line[column]), standsIn }));
-    cells.set(id, worstSeen(id, [{ cell: cells.get(id), standsIn: true }, ...others]));
+  for (const merged of plan.seen)
+    mergeWords(merged, line, cells, (first, further) => worstSeen(merged.id, [{ cell: first, standsIn: true }, ...further]));
+  for (const merged of plan.texts)
+    mergeWords(merged, line, cells, (first, further) => allSaid([first, ...further.map(({ cell }) => cell)]));
+  let unread = NONE_UNREAD;
+  if (plan.families.length > 0) {
+    const found: UnreadCell[] = [];
+    for (const family of plan.families) measure(family, line, cells, headings, found);
+    unread = found;
   }
-  for (const [id, more] of plan.texts) cells.set(id, allSaid([cells.get(id), ...more.map((one) => one.read(line[one.column]))]));
-  const unread: UnreadCell[] = [];
-  for (const family of plan.families) measure(family, line, cells, headings, unread);
-  if (unread.length > 0) unreadOf.set(cells, unread);
   const result = cells.get("result");
   if (typeof result === "string" && result !== "") passOn(result, cells);
   if (plan.renames) underOtherNames(cells, headings);
-  return cells;
+  return unread;
+}
+interface Further {
+  readonly cell: CellValue;
+  readonly standsIn: boolean;
+}
+function mergeWords(
+  { id, more, lately }: Merged,
+  line: Line,
+  cells: FieldCells,
+  merge: (first: CellValue, further: readonly Further[]) => CellValue,
+): void {
+  let made = lately.get(line);
+  if (made === undefined) {
+    const further = more.map(({ read, column, standsIn }) => ({ cell: read(line[column]), standsIn }));
+    made = { cell: merge(cells.get(id), further) };
+    lately.set(line, made);
+  }
+  cells.set(id, made.cell);
 }
 /** What a kind reads under a column of another name: the section of an eyebolt is its eye, the lock of a plate clamp its latch. */
-function underOtherNames(cells: Map<FieldId, CellValue>, headings: Headings): void {
+function underOtherNames(cells: FieldCells, headings: Headings): void {
   const match = matchKind(readText(cells.get("gear")));
-  for (const [to, from] of match.ok ? (OTHER_NAMES.get(match.kind) ?? []) : []) {
+  if (!match.ok) return;
+  for (const [to, from] of OTHER_NAMES.get(match.kind) ?? []) {
     if (readText(cells.get(to)) !== "" || readText(cells.get(from)) === "") continue;
     const unit = headings.units.get(from) ?? null;
     // The unit of its own heading goes with it.
@@ -120,9 +156,10 @@ const OTHER_NAMES: ReadonlyMap<GearKind, readonly Renamed[]> = new Map(
     return [kind, [...eye, ...lock]] as const;
   }),
 );
+const RESULTS = new Memory<Said | null>();
 /** A tag or a crack that stands in the column of results counts as one. */
-function passOn(result: string, cells: Map<FieldId, CellValue>): void {
-  const said = readResult(result)?.said;
+function passOn(result: string, cells: FieldCells): void {
+  const said = RESULTS.once(result, () => readResult(result)?.said ?? null);
   if (said === "tagged") cells.set("tagged", allSaid([cells.get("tagged"), result]));
   if (said === "cracked")
     cells.set(
@@ -133,15 +170,29 @@ function passOn(result: string, cells: Map<FieldId, CellValue>): void {
       ),
     );
 }
-/** What stands in a row beside the cells that `rowCells` made of it; `asked` as in `openCells`. */
-export function besidesOf(line: Line, headings: Headings, cells: ReadonlyMap<FieldId, CellValue>, asked?: ReadonlySet<number>): Besides {
+/**
+ * What stands in a row beside its cells: columns that nobody understands (`asked` as in `openCells`), older readings, and the
+ * readings that `mergeColumns` gave back.
+ */
+export function besidesOf(
+  line: Line,
+  headings: Headings,
+  cells: Pick<FieldCells, "get">,
+  asked?: ReadonlySet<number>,
+  unread: readonly UnreadCell[] = unreadOf.get(cells as ReadonlyMap<FieldId, CellValue>) ?? NONE_UNREAD,
+): Besides {
   const open = openCells(line, headings, asked);
-  const earlier = planOf(headings).earlier.flatMap(({ column, heading, field: id, read, unit }): readonly EarlierCell[] => {
+  const earlier = earlierCells(line, headings, cells);
+  return open.length + earlier.length + unread.length === 0 ? NOTHING_BESIDES : { open, earlier, unread };
+}
+const NONE_EARLIER: readonly EarlierCell[] = [];
+function earlierCells(line: Line, headings: Headings, cells: Pick<FieldCells, "get">): readonly EarlierCell[] {
+  const { earlier } = planOf(headings);
+  if (earlier.length === 0) return NONE_EARLIER;
+  return earlier.flatMap(({ column, heading, field: id, read, unit }): readonly EarlierCell[] => {
     const cell = read(line[column]);
     return readText(cell) === "" ? [] : [{ column, heading, field: id, cell, unit: unit ?? rowUnitOf(cells.get("unit")) }];
   });
-  const unread = unreadOf.get(cells) ?? [];
-  return open.length + earlier.length + unread.length === 0 ? NOTHING_BESIDES : { open, earlier, unread };
 }
 const asItIs: Reader = (cell) => cell;
 function planFor(headings: Headings): Plan {
@@ -159,11 +210,18 @@ function planFor(headings: Headings): Plan {
       }),
     ]),
   );
-  const ofType = (types: readonly string[]): [FieldId, Also[]][] => [...also].filter(([id]) => types.includes(field(id).type));
+  const ofType = (types: readonly string[]): Merged[] =>
+    [...also]
+      .filter(([id]) => types.includes(field(id).type))
+      .map(([id, more]) => {
+        const first = headings.columns.get(id);
+        return { id, more, lately: new RowMemory([...(first === undefined ? [] : [first]), ...more.map(({ column }) => column)]) };
+      });
   return {
-    mains: [...headings.columns].map(
-      ([id, column]) => [id, column, readerOf(id, name(id), headings.units.get(id) ?? null, language)] as const,
-    ),
+    mains: [...headings.columns].map(([id, column]) => {
+      const read = readerOf(id, name(id), headings.units.get(id) ?? null, language);
+      return [id, column, read === asItIs ? null : read] as const;
+    }),
     seen: ofType(["sound", "fault"]),
     texts: ofType(["text", "choice"]),
     families: familiesOf(also),
@@ -176,9 +234,14 @@ function planFor(headings: Headings): Plan {
 /** What a cell under a heading says in the field's own terms, in English. */
 function readerOf(id: FieldId, heading: string, mainUnit: Unit | null, language: Language | undefined): Reader {
   const read = plainReaderOf(id, heading, mainUnit, language);
-  if (language === undefined) return read;
+  if (language === undefined) return read === asItIs ? read : lately(read);
   const measured = ["length", "count", "angle", "torque"].includes(field(id).type) || id === "size";
-  return (cell) => read(inEnglish(cell, language, measured));
+  return lately((cell) => read(inEnglish(cell, language, measured)));
+}
+/** The same, each cell read once. */
+function lately(read: Reader): Reader {
+  const kept = new Memory<{ readonly cell: CellValue }>();
+  return (cell) => kept.once(cell, () => ({ cell: read(cell) })).cell;
 }
 /** A cell of another language in English words; its decimal comma as a point. */
 function inEnglish(cell: CellValue, language: Language, measured: boolean): CellValue {
@@ -203,8 +266,15 @@ function lengthReader(heading: string, mainUnit: Unit | null, language: Language
   const named = otherUnit ?? (unit === mainUnit ? null : unit);
   return named === null ? asItIs : (cell) => withUnit(cell, named);
 }
+const WITH_UNIT = new Map<string, Memory<{ readonly cell: CellValue }>>();
 /** A bare figure with its unit, set before a note that may stand behind it. A fraction is inches, so under another unit it is doubtful. */
 export function withUnit(cell: CellValue, unit: string): CellValue {
+  if (typeof cell !== "number") return unitPutIn(cell, unit);
+  let kept = WITH_UNIT.get(unit);
+  if (kept === undefined) WITH_UNIT.set(unit, (kept = new Memory()));
+  return kept.once(cell, () => ({ cell: unitPutIn(cell, unit) })).cell;
+}
+function unitPutIn(cell: CellValue, unit: string): CellValue {
   const reads = (assume: Unit | null): boolean => readLength(cell, { assume, zero: true }).kind === "value";
   if (cell === 0 || reads(null) || !reads("in")) return cell;
   const text = typeof cell === "string" ? cell.trim() : readText(cell);
@@ -287,7 +357,7 @@ function resultReader(heading: string, language: Language | undefined): Reader {
   };
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
-function worstSeen(id: FieldId, cells: readonly { readonly cell: CellValue; readonly standsIn: boolean }[]): CellValue {
+function worstSeen(id: FieldId, cells: readonly Further[]): CellValue {
   const { type, soundWords = [], faultWords = [] } = field(id);
   const read = cells.map((one) => ({
     ...one,
@@ -344,7 +414,7 @@ function familiesOf(also: ReadonlyMap<FieldId, readonly Also[]>): readonly Famil
     return { now, asNew, pairs, nows: nows.filter((one) => !paired.has(one)), news: news.filter((one) => !paired.has(one)) };
   });
 }
-function measure(family: Family, line: Line, cells: Map<FieldId, CellValue>, headings: Headings, unread: UnreadCell[]): void {
+function measure(family: Family, line: Line, cells: FieldCells, headings: Headings, unread: UnreadCell[]): void {
   const { now, asNew, pairs, nows, news } = family;
   const rowUnit = rowUnitOf(cells.get("unit"));
   // Under a heading without a unit it is the row's, whatever the first column of the field names.
@@ -430,8 +500,17 @@ function worse(
 const largest = ([a, b]: readonly [Exact, Exact]): Exact => [a, b].sort((one, two) => two.compare(one))[0] ?? a;
 /** Lengths of which 0 is a reading: nothing there. */
 const ZERO_IS_A_SIZE: ReadonlySet<FieldId> = new Set<FieldId>(["clearance", "nickDepth", "bend"]);
+/** By what a cell is read as, and its unit: the same cell is read again in each row. */
+const READINGS = new Map<string, Memory<Read<Exact>>>();
 /** A reading as one figure: a length in millimetres; one without any unit is refused by its check. */
 function reading(id: FieldId, cell: CellValue, unit: Unit | null): Read<Exact> {
+  const { type } = field(id);
+  const sort = type === "length" ? (unit === "mm" ? (ZERO_IS_A_SIZE.has(id) ? "mm0" : "mm") : ZERO_IS_A_SIZE.has(id) ? "in0" : "in") : type;
+  let kept = READINGS.get(sort);
+  if (kept === undefined) READINGS.set(sort, (kept = new Memory()));
+  return kept.once(cell, () => readingOf(id, cell, unit));
+}
+function readingOf(id: FieldId, cell: CellValue, unit: Unit | null): Read<Exact> {
   const { type } = field(id);
   if (type !== "length") return type === "count" ? readCount(cell) : type === "angle" ? readDegrees(cell) : readPlain(cell);
   // Some hosts hand a blank over as 0, which no size can be.
