@@ -44,6 +44,8 @@ describe("months between inspections", () => {
     ["1 month", 1],
     ["special 6 monthly", 6],
     ["special, 2 months", 2],
+    ["special,2 months", 2],
+    ["6months", 6],
   ];
   for (const [service, months] of cases)
     it(`"${service}" is ${String(months)}`, () => {
@@ -53,6 +55,16 @@ describe("months between inspections", () => {
     it(`"${service}" names none, and says why`, () => {
       expect(monthsOf(service)).toMatchObject({ why: expect.stringMatching(/\w/) });
     });
+  for (const service of ["about 6 months", "6 months or so", "6 service months", "6 monthly or severe"])
+    it(`"${service}" is more than an interval, and names none`, () => {
+      expect(monthsOf(service)).toMatchObject({ why: expect.stringContaining("is no service class") });
+    });
+  it("says that a service is missing, and whose word special service waits for", () => {
+    expect(monthsOf(" ")).toMatchObject({ why: expect.stringContaining("the service is missing") });
+    for (const service of ["special", "special as advised"])
+      expect(monthsOf(service)).toMatchObject({ why: expect.stringContaining("a qualified person sets") });
+    expect(monthsOf("not special")).toMatchObject({ why: expect.stringContaining("is no service class") });
+  });
   it("no interval is longer than a year (ASME B30.26: never more than one year)", () => {
     for (const { months } of INTERVALS) expect(months).toBeLessThanOrEqual(12);
   });
@@ -125,6 +137,8 @@ describe("intervals are criteria: kind, use, service, rule set", () => {
     expect(monthsFor("hook", { ...law, gearText: "sling hook" })).toBe(12);
     expect(monthsFor("hook", { ...law, gearText: "crane hook", usedOn: "loose" })).toBe(12);
     expect(monthsFor("hook", { ...law, usedOn: "crane or loose" })).toBe(1);
+    // Loose gear is examined every 6 months, a crane's part every 12 (SR 1999/304 reg 9(3)(a)): which of them is not told.
+    expect(monthsFor("hook", { bases: new Set<BasisId>(["uk"]), usedOn: "crane or loose" })).toBe(6);
   });
   it("an interval of the log's own, or of a written scheme, may only shorten", () => {
     expect(monthsFor("running rope", { service: "12 months", usedOn: "crane" })).toBe(1);
@@ -137,6 +151,18 @@ describe("intervals are criteria: kind, use, service, rule set", () => {
       words: "every 6 months as the log says",
     });
     expect(monthsFor("shackle", { service: "yearly", bases: new Set<BasisId>(["uk"]) })).toBe(6);
+  });
+  it("of equal intervals the one for the service is named, else the first rule set's", () => {
+    const rope = { ...asked, kind: "running rope", gearText: "crane rope", usedOn: "crane" };
+    expect(intervalOf({ ...rope, service: "idle" })).toMatchObject({ words: "every month [standard: WAC 296-24-24013 (2)(b) (2016)]" });
+    expect(intervalOf({ ...rope, bases: new Set<BasisId>(["law", "standard"]) })).toMatchObject({
+      criterion: { id: "running-rope.interval.law.crane-hoist" },
+    });
+  });
+  it("an interval of the log's own that is no longer than the rule's is not spoken against", () => {
+    expect(intervalOf({ ...asked, kind: "running rope", gearText: "crane rope", service: "monthly" })).toMatchObject({
+      words: "every month [standard: WAC 296-24-24013 (1) (2016)]",
+    });
   });
   it("more rule sets never lengthen an interval", () => {
     for (const { kind } of INTERVAL_CRITERIA)
@@ -173,6 +199,16 @@ describe("the due date of a row", () => {
       day: serial("2027-01-31"),
       note: "every 12 months [standard: ASME B30.26 26-x.8.3 (2010 excerpt)]; service not recorded, counted as normal",
       serviceAssumed: true,
+    });
+  });
+  it("a service that is recorded is not called assumed", () => {
+    const cells = new Map<"inspected" | "service", string | number>([
+      ["inspected", serial("2026-01-31")],
+      ["service", "normal"],
+    ]);
+    expect(dueOf(cells, today, link)).toEqual({
+      day: serial("2027-01-31"),
+      note: "every 12 months [standard: ASME B30.26 26-x.8.3 (2010 excerpt)]",
     });
   });
   it("without a last inspection, or with one that cannot be read, there is none and a reason", () => {

@@ -97,11 +97,10 @@ export function intervalOf(asked: Asked): Interval | { readonly why: string } {
   return { months: service.months, criterion: null, words: `${everyMonths(service.months)} ${who}` };
 }
 /** What gear works on: its column, else its name; null where neither tells, and then every use counts. */
-function usedOnOf({ usedOn, gearText, kind }: Asked): UsedOn | null {
+function usedOnOf({ usedOn, gearText }: Asked): UsedOn | null {
   const said = tidy(usedOn).toLowerCase();
   const told = USES.filter((use) => new RegExp(`\\b${use}s?\\b`).test(said));
   if (said !== "") return told.length === 1 ? (told[0] ?? null) : null;
-  if (kind === "load block" || kind === "headache ball") return "crane";
   const named = /\b(crane|gantry|overhead)\b/i.test(gearText) ? "crane" : /\b(hoist)\b/i.test(gearText) ? "hoist" : null;
   return named ?? (/\bsling hook\b/i.test(gearText) ? "sling" : null);
 }
