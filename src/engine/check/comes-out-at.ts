@@ -135,7 +135,7 @@ function plainComesOut(check: Check, situation: Situation): string | null {
           : null,
     )
     .filter((l) => l !== null)
-    .sort((a, b) => a.at.compare(b.at));
+    .sort((a, b) => a.at.compare(b.at) || Number(b.word === "from") - Number(a.word === "from"));
   const [first] = limits;
   if (first === undefined) return null;
   const figure = `${showDecimal(first.at, 2)}${first.unit}`;

@@ -1,4 +1,4 @@
-/** Wedge sockets. The rope in them tells the tail: six or eight strands, or resisting rotation; where it is not known, the longer tail is asked for. */
+/** Wedge sockets. The rope in them tells the tail: six or eight strands, or resisting rotation; where it is not known, a tail stands or falls only where both agree. */
 import type { Criterion } from "../rules/criterion";
 import type { GearKind } from "./kind";
 import { held, heldOnSight } from "./shared/held-rope";
