@@ -5,6 +5,7 @@ import type { HookupRequest, HookupResult } from "../engine/lift/judge-lift";
 import type { Unit } from "../engine/numbers/lengths";
 import type { Report } from "../engine/report/model";
 import type { BasisId } from "../engine/rules/rule-sets";
+import type { ListToWrite } from "./lists/plan-list";
 import type { LogPlace } from "./log-place";
 
 /** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
@@ -96,6 +97,8 @@ export interface WorkbookPort {
   makeHouseSheet(): Promise<void>;
   /** Makes the sheet for as-new sizes by type, with a row for each type of the log that lacks them. */
   makeTypesSheet(log: ReadLog | null): Promise<void>;
+  /** Writes a list to hand over on a sheet of its own, anew each time; a list of nothing is refused. */
+  writeList(list: ListToWrite): Promise<{ readonly sheet: string; readonly items: number }>;
   /** Writes a lift on its own sheet, anew each time. */
   writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
   load(): Promise<SavedState>;

@@ -25,6 +25,8 @@ const writeLift: WorkbookPort["writeLift"] = async (lift) =>
 /** So is the template of gear types. */
 const makeTypesSheet: WorkbookPort["makeTypesSheet"] = async (log) =>
   (await import(/* webpackChunkName: "types-sheet" */ "./types/make-types-sheet")).makeTypesSheet(log);
+const writeList: WorkbookPort["writeList"] = async (list) =>
+  (await import(/* webpackChunkName: "list-sheet" */ "./lists/write-list")).writeList(list);
 export const excelPort: WorkbookPort = {
   read: readLog,
   build,
@@ -34,6 +36,7 @@ export const excelPort: WorkbookPort = {
   rewriteFormulas,
   show,
   writeLift,
+  writeList,
   makeHouseSheet,
   makeTypesSheet,
   load,

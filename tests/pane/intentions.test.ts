@@ -405,6 +405,23 @@ describe("a second log", () => {
   });
 });
 
+describe("a list to hand over", () => {
+  it("holds what the pane is narrowed to, says where it stands, and is tried again after a failure", async () => {
+    await pane.intentions.start();
+    const [first] = ITEMS;
+    pane.intentions.tell({ kind: "narrow", narrowing: { place: first!.place, gear: null } });
+    book.failures.writeList = new WorkbookError("other shape", "The sheet is somebody else's.");
+    await pane.intentions.printList("out");
+    expect(pane.get().failure).toMatchObject({ retry: "list" });
+    delete book.failures.writeList;
+    await pane.intentions.retry("list");
+    const [list] = book.lists;
+    expect(list).toMatchObject({ kind: "out", narrowedTo: `place ${first!.place}` });
+    expect(list!.items.map(({ place }) => place)).toEqual(list!.items.map(() => first!.place));
+    expect(pane.get().made).toMatch(/^The list of \d+ items? stands on the sheet Gear out, one page wide\. Print it from there\.$/);
+  });
+});
+
 describe("the sheet of gear types", () => {
   it("is made from the log, which is then read again, and the next step is said; a failure is tried again", async () => {
     await pane.intentions.start();
@@ -415,7 +432,7 @@ describe("the sheet of gear types", () => {
     await pane.intentions.retry("types");
     expect([book.typesSheets, book.reads.length]).toEqual([2, 2]);
     expect(pane.get()).toMatchObject({
-      made: "Gear types",
+      made: "The sheet Gear types is made. Write the as-new sizes of each type in its row.",
       announcement: "The sheet Gear types is made. Write the as-new sizes of each type in its row.",
     });
   });
@@ -435,7 +452,7 @@ describe("the sheet of house limits", () => {
     await pane.intentions.makeHouseSheet();
     expect(book.reads).toHaveLength(2);
     expect(pane.get()).toMatchObject({
-      made: HOUSE_SHEET,
+      made: "The sheet House limits is made. Write one limit in a row.",
       failure: null,
       announcement: "The sheet House limits is made. Write one limit in a row.",
     });
@@ -449,7 +466,7 @@ describe("the sheet of house limits", () => {
     delete book.failures.makeHouseSheet;
     await pane.intentions.retry("house");
     expect(book.houseSheets).toBe(2);
-    expect(pane.get()).toMatchObject({ made: HOUSE_SHEET, failure: null });
+    expect(pane.get()).toMatchObject({ made: "The sheet House limits is made. Write one limit in a row.", failure: null });
   });
 });
 

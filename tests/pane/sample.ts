@@ -16,6 +16,7 @@ import {
   type WorkbookEvent,
   type WorkbookPort,
 } from "../../src/excel/port";
+import { itemsOf, LISTS, type ListToWrite } from "../../src/excel/lists/plan-list";
 import { type LogPlace } from "../../src/excel/log-place";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
@@ -212,6 +213,7 @@ export class FakeWorkbook implements WorkbookPort {
       | "save"
       | "watch"
       | "writeLift"
+      | "writeList"
       | "makeHouseSheet"
       | "makeTypesSheet"
       | "rewriteFormulas",
@@ -271,6 +273,14 @@ export class FakeWorkbook implements WorkbookPort {
     this.rewrites += 1;
     this.fail("rewriteFormulas");
     return 1;
+  }
+
+  readonly lists: ListToWrite[] = [];
+  async writeList(list: ListToWrite): Promise<{ readonly sheet: string; readonly items: number }> {
+    await Promise.resolve();
+    this.fail("writeList");
+    this.lists.push(list);
+    return { sheet: LISTS[list.kind].sheet, items: itemsOf(list.kind, list.items).length };
   }
 
   typesSheets = 0;

@@ -11,6 +11,9 @@ export const MARKS = {
   copied: "GearVerdicts.Copied",
   workings: "GearVerdicts.Workings",
   history: "GearVerdicts.History",
+  listOut: "GearVerdicts.ListOut",
+  listExamine: "GearVerdicts.ListExamine",
+  listLate: "GearVerdicts.ListLate",
   /** Stands while a first build or a conversion is not finished. */
   building: "GearVerdicts.Building",
 } as const;

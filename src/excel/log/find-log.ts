@@ -37,6 +37,9 @@ export async function findLogs(context: Excel.RequestContext, request: ReadReque
     ...[...sheets.ours].filter((id) => id !== sheets.marked("register")?.id && id !== sheets.marked("building")?.id),
     sheets.marked("house") ?? sheets.named(HOUSE_SHEET),
     types,
+    sheets.marked("listOut"),
+    sheets.marked("listExamine"),
+    sheets.marked("listLate"),
     sheets.marked("copied") ?? sheets.named(COPIED_SHEET),
     sheets.marked("workings") ?? sheets.named(WORKINGS_SHEET),
   ].flatMap((sheet) => (sheet === null ? [] : [typeof sheet === "string" ? sheet : sheet.id]));

@@ -57,8 +57,10 @@ export async function writeNotes(
   const area = sheet.getRangeByIndexes(0, 0, notes.length, 2);
   area.numberFormat = "@" as unknown as string[][];
   area.values = notes.map((line) => [line[0] ?? "", line[1] ?? ""]);
-  sheet.getRange("A:A").format.columnWidth = 130;
-  sheet.getRange("B:B").format.columnWidth = 520;
+  // Together as wide as an upright page of A4 or Letter takes at full size.
+  sheet.getRange("A:A").format.columnWidth = 126;
+  sheet.getRange("B:B").format.columnWidth = 376;
+  area.getColumn(0).format.wrapText = true;
   area.getColumn(1).format.wrapText = true;
   area.format.verticalAlignment = "Top";
   const title = sheet.getRange("A1");
@@ -68,6 +70,8 @@ export async function writeNotes(
     if (["Rules in force", "Decision", "Column"].includes(line[0] ?? "")) sheet.getRangeByIndexes(index, 0, 1, 2).format.font.bold = true;
   });
   const page = sheet.pageLayout;
+  page.orientation = Excel.PageOrientation.portrait;
   page.zoom = { horizontalFitToPages: 1 };
+  page.headersFooters.defaultForAllPages.centerFooter = "&8Gear notes\nPage &P of &N";
   return true;
 }

@@ -11,6 +11,7 @@ import type { Grouping } from "../shared/list/entries";
 import type { TypeSize } from "../shared/list/type-size";
 import { NarrowBy } from "../shared/list/NarrowBy";
 import { countDue, narrowed } from "../shared/list/narrowed";
+import { PrintList } from "../shared/list/PrintList";
 import { WindowedList } from "../shared/list/WindowedList";
 import { DUE_NAMES } from "../shared/words";
 import type { Intentions } from "../state/actions";
@@ -80,6 +81,7 @@ export function DueView({ state, shown, intentions }: { state: PaneState; shown:
             ))}
           </Select>
         </div>
+        <PrintList kinds={["late"]} items={here} disabled={state.work.kind !== "idle"} intentions={intentions} />
       </div>
       {entries.length === 0 ? (
         <EmptyFilter

@@ -8,6 +8,7 @@ import { EmptyFilter } from "../shared/list/EmptyFilter";
 import { itemEntries, matching } from "../shared/list/entries";
 import { NarrowBy } from "../shared/list/NarrowBy";
 import { countDecisions, narrowed } from "../shared/list/narrowed";
+import { PrintList } from "../shared/list/PrintList";
 import { WindowedList } from "../shared/list/WindowedList";
 import type { Intentions } from "../state/actions";
 import type { PaneState } from "../state/state";
@@ -70,6 +71,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           </span>
           <RegisterFilter state={state} none={items.length === 0} intentions={intentions} onAll={toList} />
         </div>
+        <PrintList kinds={["out", "examine"]} items={here} disabled={state.work.kind !== "idle"} intentions={intentions} />
       </div>
       {items.length === 0 ? (
         <EmptyFilter

@@ -3,7 +3,7 @@ import { DECISIONS } from "../../engine/decision";
 import type { DueState } from "../../engine/due/intervals";
 import type { ItemResult, Report } from "../../engine/report/model";
 import { BASES, type BasisId } from "../../engine/rules/rule-sets";
-import { showNumber } from "../../engine/words";
+import { count, showNumber } from "../../engine/words";
 import { TYPES_SHEET } from "../../excel/kit/sheets";
 import type { LogPlace } from "../../excel/log-place";
 
@@ -36,6 +36,10 @@ export function showMade(sheet: string): string {
   return sheet === TYPES_SHEET
     ? `The sheet ${sheet} is made. Write the as-new sizes of each type in its row.`
     : `The sheet ${sheet} is made. Write one limit in a row.`;
+}
+/** Where a list that was just written stands. */
+export function showListed(sheet: string, items: number): string {
+  return `The list of ${count(items, "item")} stands on the sheet ${sheet}, one page wide. Print it from there.`;
 }
 /** A name to read for an item whose id cell is blank. */
 export function nameOf(item: ItemResult): string {

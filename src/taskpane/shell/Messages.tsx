@@ -1,6 +1,5 @@
 /** What the user has to know now: a failure and its next step, a change by someone else. Stays in sight above the place. */
 import { Notice } from "../shared/Notice";
-import { showMade } from "../shared/words";
 import type { Intentions } from "../state/actions";
 import type { Failure, PaneState } from "../state/state";
 
@@ -14,7 +13,7 @@ export function Messages({ state, intentions }: { state: PaneState; intentions: 
       {made !== null && (
         <Notice
           intent="success"
-          title={showMade(made)}
+          title={made}
           onDismiss={() => {
             intentions.tell({ kind: "dismiss", what: "made" });
           }}

@@ -4,8 +4,10 @@ import { type Decision, DECISIONS } from "../../engine/decision";
 import type { Unit } from "../../engine/numbers/lengths";
 import type { BasisId } from "../../engine/rules/rule-sets";
 import { HOUSE_SHEET, TYPES_SHEET } from "../../excel/kit/sheets";
+import type { ListKind } from "../../excel/lists/plan-list";
 import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LiftToWrite, WorkbookPort } from "../../excel/port";
+import { narrowed, narrowedTo } from "../shared/list/narrowed";
 import { createReading, type Held } from "./read-workbook";
 import { type Judged, type PaneEvent, type Retry, shownLog } from "./state";
 import { whileHeard } from "./while-heard";
@@ -44,6 +46,8 @@ export interface Intentions {
   readonly makeHouseSheet: () => Promise<void>;
   /** Makes the sheet for as-new sizes by type. */
   readonly makeTypesSheet: () => Promise<void>;
+  /** Writes a list to hand over, of what the pane is narrowed to. */
+  readonly printList: (kind: ListKind) => Promise<void>;
   readonly retry: (what: Retry) => Promise<unknown>;
   readonly tell: (event: PaneEvent) => void;
   readonly end: () => Promise<void>;
@@ -56,6 +60,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   let lastColumn: number | undefined;
   let lastSheet = "";
   let lastLift: LiftToWrite | null = null;
+  let lastList: ListKind = "out";
   let lastFilter: readonly Decision[] = [];
 
   const find = (): Promise<boolean> => reading.read("auto", "find");
@@ -155,6 +160,22 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  const printList = async (kind: ListKind): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    lastList = kind;
+    const { narrowing } = get();
+    const shown = shownLog(get());
+    if (shown === null) return;
+    try {
+      const { report } = shown;
+      const list = { kind, report, items: narrowed(report.items, narrowing), narrowedTo: narrowedTo(narrowing) };
+      const { sheet, items } = await port.writeList(list);
+      tell({ kind: "listed", sheet, items });
+    } catch (error) {
+      reading.fail(error, "list");
+    }
+  };
+
   const make = async (sheet: string, retry: Retry, work: () => Promise<void>): Promise<void> => {
     if (get().work.kind !== "idle") return;
     try {
@@ -204,6 +225,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     save: reading.save,
     house: makeHouseSheet,
     types: makeTypesSheet,
+    list: () => printList(lastList),
     sheet: () => readSheet(lastSheet),
     formulas: reading.rewriteFormulas,
     "name back": nameBack,
@@ -244,6 +266,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     writeLift,
     makeHouseSheet,
     makeTypesSheet,
+    printList,
     retry: (what) => {
       tell({ kind: "dismiss", what: "failure" });
       return retries[what]();

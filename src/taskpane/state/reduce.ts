@@ -4,7 +4,7 @@ import { count } from "../../engine/words";
 import type { HeadingChoices, ReadLog } from "../../excel/port";
 import type { ListName } from "../shared/list/entries";
 import { ALL } from "../shared/list/narrowed";
-import { showCounts, showMade } from "../shared/words";
+import { showCounts, showListed, showMade } from "../shared/words";
 import { changed } from "./lift-form";
 import { newRows, tellNewRows } from "./new-rows";
 import { rowInside } from "./row-inside";
@@ -51,7 +51,11 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
         announcement: `Register written on sheet ${event.result.sheet}: ${count(event.result.items, "item")}.`,
       };
     case "made":
-      return { ...state, made: event.sheet, announcement: showMade(event.sheet) };
+      return { ...state, made: showMade(event.sheet), announcement: showMade(event.sheet) };
+    case "listed": {
+      const said = showListed(event.sheet, event.items);
+      return { ...state, made: said, announcement: said };
+    }
     case "basis":
       return { ...state, basis: event.basis };
     case "heading":

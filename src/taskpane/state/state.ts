@@ -26,6 +26,7 @@ export type Retry =
   | "lift"
   | "house"
   | "types"
+  | "list"
   | "formulas"
   | "sheet"
   | "name back";
@@ -70,7 +71,7 @@ export interface PaneState {
   /** Sheet that someone else changed, or null. */
   readonly remote: string | null;
   readonly result: BuildResult | null;
-  /** Sheet for house limits that was just made, or null. */
+  /** What was just made, in a sentence with the next step, or null. */
   readonly made: string | null;
   readonly card: Card | null;
   /** True after "Back" and wherever a press leads to a list: the list takes the focus when it appears. */
@@ -104,6 +105,7 @@ export type PaneEvent =
   | { readonly kind: "stopping" }
   | { readonly kind: "built"; readonly result: BuildResult }
   | { readonly kind: "made"; readonly sheet: string }
+  | { readonly kind: "listed"; readonly sheet: string; readonly items: number }
   | { readonly kind: "basis"; readonly basis: readonly BasisId[] }
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
   | { readonly kind: "headings"; readonly answers: readonly { readonly heading: string; readonly field: FieldId | null }[] }

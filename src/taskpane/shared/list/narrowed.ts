@@ -23,6 +23,15 @@ export function narrowed(items: readonly ItemResult[], { place, gear }: Narrowin
   if (place === null && gear === null) return items;
   return items.filter((item) => (place === null || samePlace(item.place, place)) && (gear === null || gearOf(item) === gear));
 }
+/** "place Slip, only shackles"; "" where nothing is narrowed. */
+export function narrowedTo({ place, gear }: Narrowing): string {
+  return [
+    place === null ? "" : place === "" ? "no place given" : `place ${place}`,
+    gear === null ? "" : `only ${gear === "" ? "no kind" : gear}`,
+  ]
+    .filter((text) => text !== "")
+    .join(", ");
+}
 export function countDecisions(items: readonly ItemResult[]): Record<Decision, number> {
   const counts = Object.fromEntries(DECISIONS.map((decision) => [decision, 0])) as Record<Decision, number>;
   for (const { verdict } of items) counts[verdict.decision] += 1;
