@@ -98,9 +98,10 @@ async function ownSheet(context: Excel.RequestContext, kind: ListKind): Promise<
     return made;
   }
   const sheet = worksheets.getItem(mine.id);
-  sheet.protection.load("protected");
+  const { protection } = sheet;
+  protection.load("protected");
   await context.sync();
-  if (sheet.protection.protected)
+  if (protection.protected)
     throw new WorkbookError(
       "protected",
       `The sheet "${mine.name}" is protected. Unprotect it under Review, then try again; nothing was written.`,
