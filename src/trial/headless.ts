@@ -67,9 +67,9 @@ async function judge(options: Options, dist: string, { out, besides }: Printed):
 }
 /** Works the register's formulas out. The verdicts do not wait for it, so it is loaded only where a register is written. */
 async function calculatorFor(dist: string, today: number): Promise<Calculator> {
-  const { UniverCalculator } = await import("./calculation/calculator");
+  const { WorkbookCalculator } = await import("./calculation/calculator");
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
-  return new UniverCalculator({ functions, shapes, today: () => today });
+  return new WorkbookCalculator({ functions, shapes, today: () => today });
 }
 async function openBook({ input, inputPath }: Options): Promise<Book> {
   const bytes = await readFile(inputPath).catch((fault: unknown) => {

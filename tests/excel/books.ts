@@ -1,6 +1,6 @@
 /** Workbooks for the tests of the workbook side, made in memory. */
 import { Book, type Cell, type Sheet } from "../../src/trial/book/book";
-import { UniverCalculator } from "../../src/trial/calculation/calculator";
+import { WorkbookCalculator } from "../../src/trial/calculation/calculator";
 import { loadBuiltFunctions } from "../../src/trial/calculation/built-functions";
 import { fileURLToPath } from "node:url";
 
@@ -80,7 +80,7 @@ export function hookLog(count: number): Value[][] {
 const dist = fileURLToPath(new URL("../../dist", import.meta.url));
 
 /** The formula engine with the built functions, judging by a fixed day. */
-export function calculator(onRules?: (sheet: Sheet) => void, count?: (name: string) => void): UniverCalculator {
+export function calculator(onRules?: (sheet: Sheet) => void, count?: (name: string) => void): WorkbookCalculator {
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
   const counted = new Map(
     [...functions].map(([name, run]) => [
@@ -91,7 +91,7 @@ export function calculator(onRules?: (sheet: Sheet) => void, count?: (name: stri
       },
     ]),
   );
-  return new UniverCalculator({ functions: count ? counted : functions, shapes, today: () => AS_OF, ...(onRules && { onRules }) });
+  return new WorkbookCalculator({ functions: count ? counted : functions, shapes, today: () => AS_OF, ...(onRules && { onRules }) });
 }
 
 /** Table rows of a sheet from a heading row on, as a list of records by heading. */

@@ -44,6 +44,8 @@ export const LOG_DIFFERS = "Log differs";
 const WORKINGS = `'${WORKINGS_SHEET}'!`;
 /** How many rows show a sign of overload together with an assembly. */
 export const SIGN_COUNT = `${WORKINGS}$B$2`;
+/** How many assemblies have a sign. */
+const LISTED = `${WORKINGS}$B$4`;
 /** Last used row of the house limits. */
 export const HOUSE_LAST = `${WORKINGS}$B$3`;
 /** Place behind the n-th mark of the answer. */
@@ -63,24 +65,27 @@ function worstOfAll(): string {
   const unread = `ISERROR(FIND("|"&${LOG_WORD}&"|","||REMOVE|EXAMINE|DRESS|WATCH|KEEP|"))`;
   return `=IF(${either("REMOVE")},"REMOVE",IF(OR(${cell(OWN)}="EXAMINE",${LOG_WORD}="EXAMINE",${cell(name("overload"))}<>""),"EXAMINE",IF(OR(${cell(OWN)}="NO VERDICT",${unread}),"NO VERDICT",IF(${either("DRESS")},"DRESS",IF(${either("WATCH")},"WATCH",${cell(OWN)})))))`;
 }
+/** One column of the list of assemblies, as far as it is used: a row looks at no more lines than there are assemblies with a sign. */
+function list(letter: string, { assemblies }: FormulaPlace): string {
+  const last = `${WORKINGS}$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
+  const top = `${WORKINGS}$${letter}$${String(LIST_TOP)}`;
+  return `${top}:INDEX(${top}:${last.slice(WORKINGS.length)},MAX(1,${LISTED}))`;
+}
 /** The day on which another part of the assembly was found stretched. Only rows with a sign of their own look at all rows. */
-function stretchedOn({ assemblies }: FormulaPlace): string {
-  const list = (letter: string): string =>
-    `${WORKINGS}$${letter}$${String(LIST_TOP)}:$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
+function stretchedOn(at: FormulaPlace): string {
+  const { assemblies } = at;
   const of = `${column(KEY)},${cell(KEY)}`;
   const other = `${column(SIGN_ROW)},"<>"&${cell(SIGN_ROW)}`;
   const anew = `IF(COUNTIFS(${of},${column(SIGN)},"undated",${other})>0,"undated",IF(COUNTIFS(${of},${column(SIGN)},">0",${other})=0,"",MAXIFS(${column(SIGN)},${of},${other})))`;
-  const listed = `MATCH(${cell(KEY)},${list("E")},0)`;
-  return `=IF(OR(${cell(KEY)}="",${SIGN_COUNT}=0),"",IF(OR(${SIGN_COUNT}>${String(assemblies)},${cell(SIGN_ROW)}<>""),${anew},IFERROR(INDEX(${list("F")},${listed}),"")))`;
+  const listed = `MATCH(${cell(KEY)},${list("E", at)},0)`;
+  return `=IF(OR(${cell(KEY)}="",${SIGN_COUNT}=0),"",IF(OR(${SIGN_COUNT}>${String(assemblies)},${cell(SIGN_ROW)}<>""),${anew},IFERROR(INDEX(${list("F", at)},${listed}),"")))`;
 }
 /** Still counts while this part has not been looked at after that day. */
 function overload(): string {
   return `=IF(${cell(OTHERS)}="","",IF(ISNUMBER(${cell(OTHERS)}),IF(${day("inspected")}="",${cell(OTHERS)},IF(${day("inspected")}>${cell(OTHERS)},"",${cell(OTHERS)})),${cell(OTHERS)}))`;
 }
-function shortReason({ assemblies }: FormulaPlace): string {
-  const list = (letter: string): string =>
-    `${WORKINGS}$${letter}$${String(LIST_TOP)}:$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
-  const found = `IFERROR(INDEX(${list("G")},MATCH(${cell(KEY)},${list("E")},0))&"","")`;
+function shortReason(at: FormulaPlace): string {
+  const found = `IFERROR(INDEX(${list("G", at)},MATCH(${cell(KEY)},${list("E", at)},0))&"","")`;
   return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),IF(OR(${found}="",${found}=${cell(name("id"))}),"Another part",${found})&" in this assembly was stretched: look at it","The log says "&${cell("Verdict")}&", and the register does not"))`;
 }
 const OVERLOADED =

@@ -15,7 +15,7 @@ export function houseRange(house: string, last: string): string {
   return `${quoted(house)}$A$1:INDEX(${quoted(house)}$G$1:$G$${String(HOUSE_ROWS)},${last})`;
 }
 /** What distinguishes one state of the sheet from another. */
-export const signature = (lines: number, house: string | null): string => `1 ${String(lines)} ${house ?? "-"}`;
+export const signature = (lines: number, house: string | null): string => `2 ${String(lines)} ${house ?? "-"}`;
 export const WIDTH = 7;
 /** All cells of the sheet. */
 export function workingsCells(lines: number, house: string | null): readonly (readonly string[])[] {
@@ -32,7 +32,8 @@ export function workingsCells(lines: number, house: string | null): readonly (re
     ["Row", "Assembly", "First", "Line", "Assembly", "Latest sign", "Id"],
     ...Array.from({ length: lines }, (_, index) => {
       const row = String(LIST_TOP + index);
-      const k = String(index + 1);
+      // The number of the line; the same formula in each line is read once.
+      const k = `ROW()-${String(LIST_TOP - 1)}`;
       return [
         `=IF(${k}>$B$2,"",SMALL(${column(signRow)},${k}))`,
         `=IF(A${row}="","",INDEX(${column(key)},A${row}))`,

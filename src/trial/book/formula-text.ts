@@ -75,6 +75,22 @@ const REFERENCE =
 export function hasRelativeReference(formula: string): boolean {
   return slide(formula, 1, 0) !== formula || slide(formula, 0, 1) !== formula;
 }
+/** The formula with its relative addresses as distances from a cell: the same text in each cell that it was filled into. */
+export function relativeForm(formula: string, fromRow: number, fromColumn: number): string {
+  const across = (dollar: string | undefined, letters = ""): string =>
+    dollar === "$" ? `C${letters}` : `C[${String(columnNumber(letters) - fromColumn)}]`;
+  const down = (dollar: string | undefined, digits = ""): string =>
+    dollar === "$" ? `R${digits}` : `R[${String(Number(digits) - 1 - fromRow)}]`;
+  return mapCode(formula, (code) =>
+    code.replace(REFERENCE, (found: string, ...parts: (string | undefined)[]) => {
+      const [d1, letters, d2, digits, d3, left, d4, right, d5, top, d6, bottom] = parts;
+      if (letters !== undefined) return across(d1, letters) + down(d2, digits);
+      if (left !== undefined) return `${across(d3, left)}:${across(d4, right)}`;
+      if (top !== undefined) return `${down(d5, top)}:${down(d6, bottom)}`;
+      return found;
+    }),
+  );
+}
 /** The formula as it reads when it is copied `rows` down and `columns` to the right; an address that leaves the sheet is #REF!. */
 export function slide(formula: string, rows: number, columns: number): string {
   return mapCode(formula, (code) =>

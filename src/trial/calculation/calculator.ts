@@ -3,20 +3,14 @@
  * compares its cells with what the engine was last given, so no change can be missed, and only what depends on a
  * difference is worked out again.
  */
-import type { Book, Box, Calculator, Cell, FormatRule, Sheet } from "../book/book";
-import { hasRelativeReference } from "../book/formula-text";
-import { type EngineCell, FormulaEngine, type PlacedResult, type Result, type Touched } from "./engine";
-import { JoinedRanges } from "./joined-ranges";
-import { FIRST_RULE_COLUMN, SheetRules } from "./rules";
-import { BrokenReference, type Place, type Surroundings, type TableShape, writeOutReferences } from "./structured";
-import {
-  type BlankMode,
-  type ParameterShapes,
-  todayFunction,
-  todaySerial,
-  worksheetFunction,
-  type WorksheetFunction,
-} from "./worksheet-functions";
+import type { Book, Box, Calculator, Cell, FormatRule, Scalar, Sheet } from "../book/book";
+import { Filled, FormulaCell, type Held, type SharedFormula, type SheetCells } from "./cells";
+import { FormulaEngine, type Pass } from "./engine";
+import { holds, SheetRules } from "./rules";
+import type { Surroundings, TableShape } from "./structured";
+import { Fault, type Item } from "./values";
+import { type BlankMode, type ParameterShapes, todaySerial, worksheetFunction, type WorksheetFunction } from "./worksheet-functions";
+import { WrittenFormulas } from "./written-formulas";
 
 export interface CalculatorOptions {
   /** Worksheet functions by full name, such as `GEAR.VERDICT`. */
@@ -28,8 +22,6 @@ export interface CalculatorOptions {
   readonly onRules?: (sheet: Sheet) => void;
   /** Serial day that TODAY() gives; the machine's local date when absent. */
   readonly today?: () => number;
-  /** Milliseconds without any result after which a calculation is given up. */
-  readonly patience?: number;
 }
 /** What the last pass did. */
 export interface PassFigures {
@@ -37,45 +29,22 @@ export interface PassFigures {
   readonly changed: number;
   readonly milliseconds: number;
 }
-/** A formula as it was handed to the engine. `broken` is set when a reference in it leads nowhere. */
-interface Written {
-  readonly text: string;
-  readonly version: number;
-  readonly formula: string;
-  /** The row for which the formula is written; the cells below it in the table share it. */
-  readonly row: number;
-  readonly broken?: Result;
+/** What is known of a book between its passes. */
+interface Known {
+  readonly book: Book;
+  readonly engine: FormulaEngine;
+  readonly written: WrittenFormulas;
+  readonly rules: Map<string, { rules: SheetRules; held: Map<FormulaCell, boolean> }>;
+  sheets: string;
+  shape: string;
+  version: number;
 }
-interface Mirror {
-  readonly written: WeakMap<Cell, Written>;
-  /** The last result of each formula, so that a value that was overwritten can be put back. */
-  readonly results: WeakMap<Cell, Result>;
-  /** Cells filled by an array result, with the value they were given. */
-  readonly spilled: Map<Cell, PlacedResult>;
-  /** Formulas whose array result found no room; tried again at each pass. */
-  readonly blocked: Map<Cell, Touched>;
-  readonly rules: SheetRules;
-  /** What the engine holds: row, then column. */
-  readonly held: Map<number, Map<number, EngineCell>>;
-}
-/** What a comparison found: cells to work out from, and results that are known without the engine. */
-interface Findings {
-  readonly touched: Touched[];
-  readonly known: PlacedResult[];
-}
-export class UniverCalculator implements Calculator {
+export class WorkbookCalculator implements Calculator {
   last: PassFigures = { formulas: 0, changed: 0, milliseconds: 0 };
   private readonly options: CalculatorOptions;
   private mode: BlankMode;
-  private engine: FormulaEngine | undefined;
-  private book: Book | undefined;
-  private sheets = "";
-  private shape = "";
-  private version = 0;
-  private everything = true;
-  private readonly columns = new ColumnFormulas();
-  private readonly mirrors = new Map<string, Mirror>();
-  private readonly joined = new JoinedRanges();
+  private known: Known | null = null;
+  private everything = false;
   private queue: Promise<void> = Promise.resolve();
 
   constructor(options: CalculatorOptions) {
@@ -102,306 +71,193 @@ export class UniverCalculator implements Calculator {
 
   /** Conditional formats that hold in a cell since the last pass, the strongest first. */
   rulesAt(sheet: Sheet, row: number, column: number): FormatRule[] {
-    return this.mirrors.get(sheet.id)?.rules.at(row, column) ?? [];
+    return this.known?.rules.get(sheet.id)?.rules.at(row, column) ?? [];
   }
 
   dispose(): void {
-    this.engine?.dispose();
-    this.engine = undefined;
-    this.sheets = "";
-  }
-
-  private today(): number {
-    return (this.options.today ?? todaySerial)();
+    this.known = null;
   }
 
   private async pass(book: Book): Promise<void> {
     const began = performance.now();
-    const engine = this.engineFor(book);
-    const around = surroundings(book, this.today());
-    const shape = JSON.stringify([around.today, around.tables, [...around.names]]);
-    if (shape !== this.shape) {
-      this.shape = shape;
-      this.version += 1;
-      this.columns.forget(around);
-    }
-    const findings: Findings = { touched: [], known: [] };
-    this.joined.begin();
+    const around = surroundings(book, (this.options.today ?? todaySerial)());
+    const known = this.knownOf(book, around);
+    const { engine } = known;
+    const results: Results = { back: [], leftOver: [] };
     for (const sheet of book.sheets) {
-      this.compare(engine, sheet, around, findings);
-      if (this.options.onRules) this.mirror(sheet).rules.compare(engine, sheet, around, this.version, findings.touched);
+      compare(known, sheet, results);
+      if (this.options.onRules) rulesOf(known, sheet).rules.compare(engine, sheet, around, known.version);
     }
-    // What it holds after a failure is half worked out; the next pass begins afresh.
-    const run = (touched: readonly Touched[], everything: boolean): Promise<readonly PlacedResult[]> =>
-      engine.run(touched, everything).catch((failure: unknown) => {
-        this.dispose();
-        throw failure;
-      });
-    const results = [...(await run(findings.touched, this.everything))];
+    if (this.everything) engine.everythingAgain();
     this.everything = false;
-    const inCells = (all: readonly PlacedResult[]): PlacedResult[] => all.filter((result) => result.column < FIRST_RULE_COLUMN);
-    let changed = this.writeBack(book, findings.known, inCells(results));
-    const moved = this.joined.moved(book);
-    if (moved.length > 0) {
-      const again = await run(moved, false);
-      changed += this.writeBack(book, [], inCells(again));
-      results.push(...again);
-    }
-    this.takeRules(book, results);
-    this.last = { formulas: results.length, changed, milliseconds: performance.now() - began };
+    // What it holds after a failure is half worked out; the next pass begins afresh.
+    const pass = await engine.run().catch((failure: unknown) => {
+      this.dispose();
+      throw failure;
+    });
+    const changed = writeBack(book, engine, pass, results);
+    this.tellRules(book, known);
+    this.last = { formulas: pass.worked.size, changed, milliseconds: performance.now() - began };
   }
 
-  /** The engine is made anew when the book or its list of sheets is another one. */
-  private engineFor(book: Book): FormulaEngine {
+  private knownOf(book: Book, around: Surroundings): Known {
     const sheets = JSON.stringify(book.sheets.map((sheet) => [sheet.id, sheet.name]));
-    if (this.engine && sheets === this.sheets && this.book === book) return this.engine;
-    this.engine?.dispose();
-    const functions = [...this.options.functions].map(
-      ([name, run]) =>
-        [worksheetFunction(name, run, () => this.mode, this.options.shapes?.get(name)), name] as [
-          ReturnType<typeof worksheetFunction>,
-          string,
-        ],
-    );
-    functions.push([todayFunction(() => this.today()), "TODAY"]);
-    this.engine = new FormulaEngine(book.sheets, functions, this.options.patience);
-    this.book = book;
-    this.sheets = sheets;
-    this.everything = true;
-    const before = new Map(this.mirrors);
-    this.mirrors.clear();
-    for (const sheet of book.sheets) {
-      const spilled = before.get(sheet.id)?.spilled ?? new Map<Cell, PlacedResult>();
-      this.mirrors.set(sheet.id, {
-        written: new WeakMap(),
-        results: new WeakMap(),
-        spilled,
-        blocked: new Map(),
-        rules: new SheetRules(),
-        held: new Map(),
-      });
-      rememberSpills(sheet, spilled);
-    }
-    return this.engine;
-  }
-
-  /** Gives the engine every cell that differs from what it holds. */
-  private compare(engine: FormulaEngine, sheet: Sheet, around: Surroundings, findings: Findings): void {
-    const mirror = this.mirror(sheet);
-    const put = (row: number, column: number, cell: EngineCell | null): void => {
-      engine.put(sheet.id, row, column, cell);
-      findings.touched.push({ sheet: sheet.id, row, column });
-    };
-    for (const [row, cells] of sheet.rows) {
-      let held: Map<number, EngineCell> | undefined = mirror.held.get(row);
-      for (const [column, cell] of cells) {
-        const now = this.engineCell(sheet, row, column, cell, around, findings);
-        if (same(held?.get(column), now) && !(now?.formula !== undefined && !mirror.results.has(cell) && !this.everything)) continue;
-        put(row, column, now);
-        if (now === null) held?.delete(column);
-        else {
-          if (!held) mirror.held.set(row, (held = new Map<number, EngineCell>()));
-          held.set(column, now);
-        }
-      }
-    }
-    for (const [row, held] of mirror.held) {
-      const cells = sheet.rows.get(row);
-      for (const column of held.keys()) {
-        if (cells?.has(column)) continue;
-        put(row, column, null);
-        held.delete(column);
-      }
-    }
-    for (const [cell, place] of mirror.blocked) {
-      if (cell.error === "#SPILL!") findings.touched.push(place);
-      mirror.blocked.delete(cell);
-    }
-  }
-
-  /** What the engine should hold for a cell; results that need no calculation are noted in passing. */
-  private engineCell(sheet: Sheet, row: number, column: number, cell: Cell, around: Surroundings, findings: Findings): EngineCell | null {
-    const mirror = this.mirror(sheet);
-    if (cell.formula !== undefined) {
-      const written = this.written(sheet, row, column, cell, mirror, around);
-      if (this.book) this.joined.note(this.book, written.formula, sheet.name, { sheet: sheet.id, row, column });
-      const known = written.broken ?? mirror.results.get(cell);
-      if (known) findings.known.push({ ...known, sheet: sheet.id, row, column });
-      if (written.broken) return written.broken;
-      return row === written.row ? { formula: written.formula } : { formula: written.formula, down: row - written.row };
-    }
-    const spilled = mirror.spilled.get(cell);
-    if (spilled) {
-      if (spilled.value === cell.value && spilled.error === cell.error) return null;
-      mirror.spilled.delete(cell);
-      if (spilled.spilledFrom) findings.touched.push({ sheet: sheet.id, ...spilled.spilledFrom });
-    }
-    if (cell.error !== undefined) return { error: cell.error };
-    return cell.value === null || cell.value === "" ? null : { value: cell.value };
-  }
-
-  private written(sheet: Sheet, row: number, column: number, cell: Cell, mirror: Mirror, around: Surroundings): Written {
-    const text = cell.formula ?? "";
-    const before = mirror.written.get(cell);
-    if (before?.text === text && before.version === this.version) return before;
-    const place = { sheet: sheet.name, row, column };
-    const written = this.columns.known(text, place) ?? this.writeOut(text, place, around);
-    this.columns.note(written, place);
-    mirror.written.set(cell, written);
-    return written;
-  }
-
-  private writeOut(text: string, place: Place, around: Surroundings): Written {
-    const { version } = this;
-    try {
-      return { text, version, row: place.row, formula: writeOutReferences(text, place, around) };
-    } catch (failure) {
-      if (!(failure instanceof BrokenReference)) throw failure;
-      return { text, version, row: place.row, formula: "", broken: { value: null, error: failure.code, message: failure.message } };
-    }
-  }
-
-  private mirror(sheet: Sheet): Mirror {
-    const mirror = this.mirrors.get(sheet.id);
-    if (!mirror) throw new Error(`The calculation does not know the sheet ${sheet.name}.`);
-    return mirror;
-  }
-
-  private takeRules(book: Book, results: readonly PlacedResult[]): void {
-    for (const sheet of book.sheets) {
-      const { rules } = this.mirror(sheet);
-      let changed = false;
-      for (const result of results) {
-        if (result.column >= FIRST_RULE_COLUMN && result.sheet === sheet.id) changed = rules.take(result) || changed;
-      }
-      if (changed) this.options.onRules?.(sheet);
-    }
-  }
-
-  private writeBack(book: Book, known: readonly PlacedResult[], workedOut: readonly PlacedResult[]): number {
-    let changed = 0;
-    for (const sheet of book.sheets) {
-      const mirror = this.mirror(sheet);
-      const here = (result: PlacedResult): boolean => result.sheet === sheet.id;
-      const fresh = workedOut.filter(here);
-      const bounds = new Bounds();
-      this.clearOldSpills(sheet, mirror, fresh, bounds);
-      // Later results of a cell replace earlier ones: what was known before gives way to what was worked out now.
-      for (const { row, column, spilledFrom } of fresh) if (!spilledFrom) delete sheet.cell(row, column)?.spill;
-      const latest = new Map([...known.filter(here), ...fresh].map((result) => [key(result), result]));
-      for (const result of latest.values()) {
-        const cell = result.spilledFrom ? sheet.at(result.row, result.column) : sheet.cell(result.row, result.column);
-        if (!cell || (result.spilledFrom === undefined) !== (cell.formula !== undefined)) continue;
-        const { value, error, message } = result;
-        const plain: Result = { value, ...(error === undefined ? {} : { error }), ...(message === undefined ? {} : { message }) };
-        if (result.spilledFrom) {
-          mirror.spilled.set(cell, result);
-          growSpill(sheet, result);
-        } else mirror.results.set(cell, plain);
-        if (error === "#SPILL!") mirror.blocked.set(cell, { sheet: sheet.id, row: result.row, column: result.column });
-        if (assign(cell, plain)) bounds.add(result.row, result.column);
-      }
-      changed += bounds.count;
-      const box = bounds.box();
-      if (box) book.tell({ kind: "cells", sheet, box, by: "calc" });
-    }
-    return changed;
-  }
-
-  /** An array result that shrank, or whose formula is gone, leaves no values behind. */
-  private clearOldSpills(sheet: Sheet, mirror: Mirror, results: readonly PlacedResult[], bounds: Bounds): void {
-    if (mirror.spilled.size === 0) return;
-    const workedOut = new Set(results.filter((result) => !result.spilledFrom).map(key));
-    const filled = new Set(results.filter((result) => result.spilledFrom).map(key));
-    for (const [cell, spilled] of mirror.spilled) {
-      const from = spilled.spilledFrom;
-      const gone = !from || sheet.cell(from.row, from.column)?.formula === undefined;
-      if (!gone && (!workedOut.has(key({ ...from, sheet: sheet.id })) || filled.has(key(spilled)))) continue;
-      mirror.spilled.delete(cell);
-      if (cell.formula === undefined && cell.value === spilled.value && assign(cell, { value: null }))
-        bounds.add(spilled.row, spilled.column);
-    }
-  }
-}
-/** Formulas of table columns that are the same text in every row: written out once, for the first of them. */
-class ColumnFormulas {
-  private tables: readonly TableShape[] = [];
-  private names: readonly string[] = [];
-  private readonly first = new Map<string, Written>();
-  private readonly movable = new Map<string, boolean>();
-
-  forget(around: Surroundings): void {
-    this.tables = around.tables;
-    this.names = [...around.names.keys()];
-    this.first.clear();
-    this.movable.clear();
-  }
-
-  known(text: string, place: Place): Written | undefined {
-    const key = this.key(text, place);
-    return key === null ? undefined : this.first.get(key);
-  }
-
-  note(written: Written, place: Place): void {
-    if (written.broken) return;
-    const key = this.key(written.text, place);
-    if (key !== null && !this.first.has(key)) this.first.set(key, written);
-  }
-
-  /** Null where the formula is not the same in each row of its table. */
-  private key(text: string, { sheet, row, column }: Place): string | null {
-    const table = this.tables.find(
-      ({ sheet: on, box, totals }) =>
-        on === sheet &&
-        row > box.row &&
-        row < box.row + box.rows - (totals ? 1 : 0) &&
-        column >= box.column &&
-        column < box.column + box.columns,
-    );
-    if (!table) return null;
-    const key = `${table.name} ${String(column)} ${text}`;
-    let movable = this.movable.get(key);
-    if (movable === undefined) {
-      const lower = text.toLowerCase();
-      const ofOthers = [...text.matchAll(/([\p{L}\p{N}_.\\]+)\[(?:@|\[\s*#this row)/giu)].some(
-        ([, name = ""]) => name.toLowerCase() !== table.name.toLowerCase(),
+    const shape = JSON.stringify([around.today, around.tables, [...around.names]]);
+    if (this.known?.book !== book) {
+      const functions = [...this.options.functions].map(
+        ([name, run]) => [name.toUpperCase(), worksheetFunction(name, run, () => this.mode, this.options.shapes?.get(name))] as const,
       );
-      movable = !ofOthers && !hasRelativeReference(text) && !this.names.some((name) => lower.includes(name));
-      this.movable.set(key, movable);
+      const engine = new FormulaEngine(new Map(functions));
+      engine.take(book.sheets);
+      this.known = { book, engine, written: new WrittenFormulas(engine, around), rules: new Map(), sheets, shape, version: 1 };
+      return this.known;
     }
-    return movable ? key : null;
+    const { known } = this;
+    if (sheets !== known.sheets) known.engine.take(book.sheets);
+    if (sheets !== known.sheets || shape !== known.shape) {
+      known.written.lookAgain(around, sheets !== known.sheets);
+      known.version += 1;
+    }
+    Object.assign(known, { sheets, shape });
+    return known;
+  }
+
+  private tellRules(book: Book, known: Known): void {
+    if (!this.options.onRules) return;
+    for (const sheet of book.sheets) {
+      const { rules, held } = rulesOf(known, sheet);
+      const before = new Map(held);
+      held.clear();
+      for (const { cells } of rules.formulas()) for (const cell of cells.values()) if (holds(cell)) held.set(cell, true);
+      if (before.size !== held.size || [...held.keys()].some((cell) => !before.has(cell))) this.options.onRules(sheet);
+    }
   }
 }
+function rulesOf({ rules }: Known, sheet: Sheet): { rules: SheetRules; held: Map<FormulaCell, boolean> } {
+  let own = rules.get(sheet.id);
+  if (!own) rules.set(sheet.id, (own = { rules: new SheetRules(), held: new Map() }));
+  return own;
+}
+/** Results that stand in the engine and not in the book. */
+interface Results {
+  /** Formulas whose result was overwritten. */
+  readonly back: FormulaCell[];
+  /** Cells that an array result filled before, in the file or here. */
+  readonly leftOver: { sheet: Sheet; row: number; column: number }[];
+}
+/** Gives the engine every cell that differs from what it holds. */
+function compare({ engine, written }: Known, sheet: Sheet, results: Results): void {
+  const cells = engine.sheet(sheet.id);
+  const leftOver = new Set<Cell>();
+  if (cells.rows.size === 0) filledByFile(sheet, results, leftOver);
+  const put = (row: number, column: number, held: Held): void => {
+    const before = cells.held(row, column);
+    // First the cell, then what it filled: an array result never ends in the way of its own successor.
+    cells.hold(row, column, held);
+    if (before instanceof FormulaCell) {
+      filledBy(before, sheet, results, leftOver);
+      engine.drop(before);
+    }
+    if (before instanceof Filled) engine.again(before.by);
+    engine.touch(cells, row, column);
+  };
+  for (const [row, line] of sheet.rows) {
+    let held = cells.rows.get(row);
+    for (const [column, cell] of line) {
+      const before = held?.[column];
+      if (cell.formula !== undefined) {
+        if (before instanceof FormulaCell && before.text === cell.formula && isOf(before.shared, row)) {
+          if (before.state === "done" && !shows(cell, before.item)) results.back.push(before);
+          continue;
+        }
+        const shared: SharedFormula = written.for(sheet, row, column, cell.formula);
+        put(row, column, engine.cell(shared, row, cell.formula));
+      } else {
+        const now =
+          cell.error !== undefined ? faultIn(before, cell.error) : cell.value === null || cell.value === "" ? undefined : cell.value;
+        if (before instanceof Filled) {
+          if (shows(cell, before.item)) continue;
+        } else if (before === now || leftOver.has(cell)) continue;
+        put(row, column, now);
+      }
+      held ??= cells.rows.get(row);
+    }
+  }
+  for (const [row, held] of cells.rows) {
+    const line = sheet.rows.get(row);
+    held.forEach((before, column) => {
+      if (before !== undefined && line?.has(column) !== true) put(row, column, undefined);
+    });
+  }
+}
+const isOf = (shared: SharedFormula, row: number): boolean => !shared.stale && row >= shared.first && row <= shared.last;
+/** The same error is the same thing. */
+const faultIn = (before: Held, code: string): Fault => (before instanceof Fault && before.code === code ? before : new Fault(code));
+const shows = (cell: Cell, item: Item): boolean =>
+  item instanceof Fault ? cell.error === item.code : cell.error === undefined && cell.value === item;
 /** Cells that a file says are filled by an array formula are results, not entries. */
-function rememberSpills(sheet: Sheet, spilled: Map<Cell, PlacedResult>): void {
-  for (const [row, cells] of sheet.rows) {
-    for (const [column, { spill, formula }] of cells) {
+function filledByFile(sheet: Sheet, results: Results, leftOver: Set<Cell>): void {
+  for (const [row, line] of sheet.rows)
+    for (const [column, { spill, formula }] of line) {
       if (!spill || formula === undefined) continue;
-      for (let r = spill.row; r < spill.row + spill.rows; r += 1) {
+      for (let r = spill.row; r < spill.row + spill.rows; r += 1)
         for (let c = spill.column; c < spill.column + spill.columns; c += 1) {
           const cell = sheet.cell(r, c);
           if (!cell || (r === row && c === column) || cell.formula !== undefined) continue;
-          const { value, error } = cell;
-          spilled.set(cell, {
-            sheet: sheet.id,
-            row: r,
-            column: c,
-            value,
-            ...(error === undefined ? {} : { error }),
-            spilledFrom: { row, column },
-          });
+          leftOver.add(cell);
+          results.leftOver.push({ sheet, row: r, column: c });
         }
-      }
     }
-  }
 }
-function growSpill(sheet: Sheet, result: PlacedResult): void {
-  const from = result.spilledFrom;
-  const cell = from && sheet.cell(from.row, from.column);
-  if (!cell) return;
-  const rows = Math.max(cell.spill?.rows ?? 1, result.row - from.row + 1);
-  const columns = Math.max(cell.spill?.columns ?? 1, result.column - from.column + 1);
-  cell.spill = { row: from.row, column: from.column, rows, columns };
+/** Cells that show what a formula filled them with, which ends here. */
+function filledBy({ spill, row, shared }: FormulaCell, sheet: Sheet, results: Results, leftOver: Set<Cell>): void {
+  const { column } = shared;
+  for (let r = row; spill !== null && r < row + spill.height; r += 1)
+    for (let c = column; c < column + spill.width; c += 1) {
+      const held = shared.sheet.held(r, c);
+      const cell = sheet.cell(r, c);
+      if (!(held instanceof Filled) || !cell || !shows(cell, held.item)) continue;
+      leftOver.add(cell);
+      results.leftOver.push({ sheet, row: r, column: c });
+    }
+}
+function writeBack(book: Book, engine: FormulaEngine, { worked, emptied }: Pass, { back, leftOver }: Results): number {
+  const bounds = new Map(book.sheets.map((sheet) => [engine.sheet(sheet.id), { sheet, bounds: new Bounds() }]));
+  const write = (cells: SheetCells, row: number, column: number, item: Item, entry: boolean): void => {
+    const own = bounds.get(cells);
+    const cell = entry ? own?.sheet.cell(row, column) : own?.sheet.at(row, column);
+    if (!own || !cell || (cell.formula !== undefined) !== entry) return;
+    if (assign(cell, item)) own.bounds.add(row, column);
+  };
+  for (const { sheet, row, column } of leftOver) {
+    const cells = engine.sheet(sheet.id);
+    if (cells.held(row, column) === undefined) write(cells, row, column, null, false);
+  }
+  for (const { sheet, row, column } of emptied) if (sheet.held(row, column) === undefined) write(sheet, row, column, null, false);
+  for (const cell of [...back, ...worked]) {
+    const { shared, row, spill } = cell;
+    const { sheet, column } = shared;
+    if (sheet.held(row, column) !== cell) continue;
+    write(sheet, row, column, cell.item, true);
+    const inBook = bounds.get(sheet)?.sheet.cell(row, column);
+    if (spill === null) {
+      if (inBook?.spill) delete inBook.spill;
+      continue;
+    }
+    if (inBook) inBook.spill = { row, column, rows: spill.height, columns: spill.width };
+    for (let r = 0; r < spill.height; r += 1)
+      for (let c = 0; c < spill.width; c += 1) {
+        const filled = sheet.held(row + r, column + c);
+        if (filled instanceof Filled) write(sheet, row + r, column + c, filled.item, false);
+      }
+  }
+  let changed = 0;
+  for (const own of bounds.values()) {
+    changed += own.bounds.count;
+    const box = own.bounds.box();
+    if (box) book.tell({ kind: "cells", sheet: own.sheet, box, by: "calc" });
+  }
+  return changed;
 }
 function surroundings(book: Book, today: number): Surroundings {
   const tables: TableShape[] = book.tables.map((table) => ({
@@ -415,22 +271,18 @@ function surroundings(book: Book, today: number): Surroundings {
   }));
   return { today, tables, names: new Map([...book.names].map(([name, formula]) => [name.toLowerCase(), formula])) };
 }
-function same(a: EngineCell | null | undefined, b: EngineCell | null | undefined): boolean {
-  if (!a || !b) return !a && !b;
-  return a.formula === b.formula && a.down === b.down && a.value === b.value && a.error === b.error;
-}
 /** Writes a result into a cell; false when it was there already. */
-function assign(cell: Cell, result: Result): boolean {
-  if (cell.value === result.value && cell.error === result.error && cell.message === result.message) return false;
-  cell.value = result.value;
-  if (result.error === undefined) delete cell.error;
-  else cell.error = result.error;
-  if (result.message === undefined) delete cell.message;
-  else cell.message = result.message;
+function assign(cell: Cell, item: Item): boolean {
+  const fault = item instanceof Fault ? item : null;
+  const value: Scalar = item instanceof Fault ? null : item;
+  const message = fault === null || fault.message === "" ? undefined : fault.message;
+  if (cell.value === value && cell.error === fault?.code && cell.message === message) return false;
+  cell.value = value;
+  if (fault === null) delete cell.error;
+  else cell.error = fault.code;
+  if (message === undefined) delete cell.message;
+  else cell.message = message;
   return true;
-}
-function key(place: { sheet: string; row: number; column: number }): string {
-  return `${place.sheet} ${String(place.row)} ${String(place.column)}`;
 }
 /** Smallest box around the cells that changed. */
 class Bounds {

@@ -1,325 +1,315 @@
 /**
- * Univer's formula engine on its own: no grid, no commands, no commercial parts. A workbook of plain cells goes in,
- * results come out as they were calculated, not rounded for display. Works the same in Node and in a page.
+ * Works formulas out: a cell that changed makes all formulas due that read it, directly or through others, as in Excel; each
+ * of them is worked out once, what it reads first. Nothing here knows the book.
  */
-import {
-  type ICellData,
-  type IWorkbookData,
-  LocaleType,
-  LogLevel,
-  Univer,
-  UniverInstanceType,
-  type Workbook,
-  type Worksheet,
-} from "@univerjs/core";
-import {
-  type BaseFunction,
-  type BaseReferenceObject,
-  type BaseValueObject,
-  type BooleanValueObject,
-  CELL_INVERTED_INDEX_CACHE,
-  ErrorType,
-  ErrorValueObject,
-  FormulaDataModel,
-  type FunctionVariantType,
-  ICalculateFormulaService,
-  IDependencyManagerService,
-  IFormulaDependencyGenerator,
-  IFormulaRuntimeService,
-  IFunctionService,
-  Interpreter,
-  UniverFormulaEnginePlugin,
-} from "@univerjs/engine-formula";
-import type { Scalar } from "../book/book";
+import { Filled, FormulaCell, SharedFormula, SheetCells } from "./cells";
+import { compile, type SheetFunction } from "./compile";
+import { NoFormula, treeOf } from "./formula-tree";
+import { builtIn } from "./functions";
+import type { fromLibrary } from "./library";
+import { Fault, type Item, Matrix, settled } from "./values";
 
-/** What a formula came to. */
-export interface Result {
-  readonly value: Scalar;
-  readonly error?: string;
-  readonly message?: string;
-}
-/** A result and where it stands; `spilledFrom` names the formula's cell for the other cells of an array result. */
-export interface PlacedResult extends Result {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-  readonly spilledFrom?: { readonly row: number; readonly column: number };
-}
-/** What one cell holds: a value, or the text of a formula in addresses the engine understands. */
-export interface EngineCell {
-  readonly value?: Scalar;
-  readonly error?: string;
-  readonly formula?: string;
-  /** How many rows and columns away from here the cell stands for which the formula is written; its relative addresses move with it. */
-  readonly down?: number;
-  readonly right?: number;
-}
-export interface Touched {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
-/** A calculation that comes to no result for so long is reported as stuck. */
-const PATIENCE = 120_000;
+/** Formulas that are worked out inside one another before the inner ones are done first. */
+const DEEPEST = 120;
+/** How often one cell is worked out anew in a pass, where array results get in each other's way. */
+const MOST_RUNS = 50;
+/** Milliseconds after which others on the page have a turn. */
+const TURN = 60;
 const STUCK =
   "The formulas did not come to an end, so their results are not shown. Undo the last change, or open the workbook again and take fewer rows at a time.";
-let engines = 0;
-/** Functions that hand a text on or look at it. The engine would make a date of a literal such as "3/4" before they see it. */
-const TEXT_KEEPERS = [
-  "IF",
-  "IFERROR",
-  "IFNA",
-  "IFS",
-  "SWITCH",
-  "CHOOSE",
-  "ISNUMBER",
-  "ISTEXT",
-  "ISBLANK",
-  "LEN",
-  "CONCATENATE",
-  "CONCAT",
-  "TEXTJOIN",
-  "EXACT",
-  "T",
-  "SEARCH",
-  "FIND",
-  "LEFT",
-  "RIGHT",
-  "MID",
-  "TRIM",
-  "UPPER",
-  "LOWER",
-  "SUBSTITUTE",
-  "REPLACE",
-];
-const NUMBER = 2;
-const TEXT = 1;
-const LOGICAL = 3;
+/** A cell that has to be worked out before the one that reads it. */
+class Later extends Error {
+  readonly cell: FormulaCell;
+
+  constructor(cell: FormulaCell) {
+    super("later");
+    this.cell = cell;
+  }
+}
+/** What a pass did. */
+export interface Pass {
+  readonly worked: ReadonlySet<FormulaCell>;
+  /** Cells that an array result filled before and fills no more. */
+  readonly emptied: readonly { readonly sheet: SheetCells; readonly row: number; readonly column: number }[];
+}
+export interface SheetLike {
+  readonly id: string;
+  readonly name: string;
+  readonly hiddenRows: ReadonlySet<number>;
+}
 export class FormulaEngine {
-  private readonly univer: Univer;
-  private readonly calculate: ICalculateFormulaService;
-  private readonly dependencies: IDependencyManagerService;
-  private readonly formulas: FormulaDataModel;
-  private readonly workbook: Workbook;
-  /** Named apart from every other engine's workbook: parsed formulas are kept for all engines together, by this name. */
-  private readonly unit = `calculation-${String((engines += 1))}`;
-  private readonly patience: number;
-  private results: PlacedResult[] = [];
-  /** The formulas by sheet, row and column, as a calculation wants them. */
-  private readonly formulaData: Record<string, Record<number, Record<number, { f: string; x: number; y: number }>>> = {};
+  private readonly sheets = new Map<string, SheetCells>();
+  private readonly byName = new Map<string, SheetCells>();
+  private readonly own: ReadonlyMap<string, SheetFunction>;
+  private readonly builtIn: ReadonlyMap<string, SheetFunction>;
+  private readonly restless = new Set<SharedFormula>();
+  private readonly shared = new Set<SharedFormula>();
+  /** Formulas whose array result found no room; tried again at each pass. */
+  private readonly blocked = new Set<FormulaCell>();
+  /** Formulas that were read while they were worked out. */
+  private readonly circular = new Set<FormulaCell>();
+  private due: FormulaCell[] = [];
+  private worked = new Set<FormulaCell>();
+  private emptied: { sheet: SheetCells; row: number; column: number }[] = [];
+  private pass = 1;
+  private running = false;
+  private depth = 0;
+  private library: typeof fromLibrary | null = null;
+  private wantsLibrary = false;
 
-  constructor(
-    sheets: readonly { id: string; name: string }[],
-    functions: readonly [new (name: string) => BaseFunction, string][],
-    patience = PATIENCE,
-  ) {
-    this.patience = patience;
-    withIteratorHelpers();
-    this.univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.ERROR });
-    this.univer.registerPlugin(UniverFormulaEnginePlugin, { function: [...functions] });
-    const data: Partial<IWorkbookData> = {
-      id: this.unit,
-      name: this.unit,
-      sheetOrder: sheets.map((sheet) => sheet.id),
-      sheets: Object.fromEntries(
-        sheets.map((sheet) => [sheet.id, { id: sheet.id, name: sheet.name, cellData: {}, rowCount: 100, columnCount: 26 }]),
-      ),
-    };
-    this.workbook = this.univer.createUnit<IWorkbookData, Workbook>(UniverInstanceType.UNIVER_SHEET, data);
-    const injector = this.univer.__getInjector();
-    this.calculate = injector.get(ICalculateFormulaService);
-    this.dependencies = injector.get(IDependencyManagerService);
-    this.formulas = injector.get(FormulaDataModel);
-    const executors = injector.get(IFunctionService).getExecutors();
-    for (const name of [...TEXT_KEEPERS, ...functions.map(([, own]) => own)]) {
-      const executor = executors.get(name);
-      if (executor) executor.isArgumentsIgnoreNumberPattern = () => true;
-    }
-    this.catchResults(injector.get(IFormulaRuntimeService));
-    guard(injector.get(Interpreter));
-    withOffsets(injector.get(IFormulaDependencyGenerator));
-    withoutColumnIndex();
+  /** `own` are the add-in's functions, by name in capital letters. */
+  constructor(own: ReadonlyMap<string, SheetFunction>) {
+    this.own = own;
+    this.builtIn = builtIn((sheet) => (sheet === null ? null : (this.byName.get(sheet.toLowerCase()) ?? null)));
   }
 
-  dispose(): void {
-    this.univer.dispose();
-  }
-
-  /** Puts a cell in its place; a change of formula also ends what the engine knew about the old one. */
-  put(sheet: string, row: number, column: number, cell: EngineCell | null): void {
-    const worksheet = this.sheet(sheet);
-    const matrix = worksheet.getCellMatrix();
-    const before = matrix.getValue(row, column);
-    if (before?.f) {
-      this.dependencies.removeFormulaDependency(this.unit, sheet, row, column);
-      const place = { [row]: { [column]: before } };
-      this.formulas.updateArrayFormulaCellData(this.unit, sheet, place);
-      this.formulas.updateArrayFormulaRange(this.unit, sheet, place);
-    }
-    if (cell === null) matrix.realDeleteValue(row, column);
-    else matrix.setValue(row, column, engineCell(cell));
-    const rows = (this.formulaData[sheet] ??= {});
-    if (cell?.formula !== undefined) (rows[row] ??= {})[column] = { f: cell.formula, x: cell.right ?? 0, y: cell.down ?? 0 };
-    else Reflect.deleteProperty(rows[row] ?? {}, column);
-    const config = worksheet.getConfig();
-    config.rowCount = Math.max(config.rowCount, row + 20);
-    config.columnCount = Math.max(config.columnCount, column + 5);
-  }
-
-  /** Works out the formulas that depend on the touched cells, and the volatile ones; all of them when `everything`. */
-  async run(touched: readonly Touched[], everything: boolean): Promise<readonly PlacedResult[]> {
-    this.results = [];
-    await new Promise<void>((resolve, reject) => {
-      let reached = 0;
-      const late = setInterval(() => {
-        if (this.results.length === reached) finish(new Error(STUCK));
-        reached = this.results.length;
-      }, this.patience);
-      const listening = this.calculate.executionCompleteListener$.subscribe(() => {
-        finish();
-      });
-      function finish(failure?: Error): void {
-        clearInterval(late);
-        listening.unsubscribe();
-        if (failure) reject(failure);
-        else resolve();
-      }
-      this.calculate
-        .execute({
-          formulaData: { [this.unit]: this.formulaData },
-          arrayFormulaCellData: this.formulas.getArrayFormulaCellData(),
-          arrayFormulaRange: this.formulas.getArrayFormulaRange(),
-          forceCalculate: everything,
-          dirtyRanges: touched.map((t) => ({
-            unitId: this.unit,
-            sheetId: t.sheet,
-            range: { startRow: t.row, endRow: t.row, startColumn: t.column, endColumn: t.column },
-          })),
-          dirtyNameMap: {},
-          dirtyDefinedNameMap: {},
-          dirtyUnitFeatureMap: {},
-          dirtyUnitOtherFormulaMap: {},
-        })
-        .catch((reason: unknown) => {
-          finish(reason instanceof Error ? reason : new Error(String(reason)));
+  /** The sheets that there are; cells of one that is gone are forgotten. */
+  take(sheets: readonly SheetLike[]): void {
+    this.byName.clear();
+    for (const sheet of sheets) {
+      const cells =
+        this.sheets.get(sheet.id) ??
+        new SheetCells(sheet.id, sheet.hiddenRows, (cell) => {
+          this.settle(cell);
         });
-    });
-    for (const result of this.results) if (!result.spilledFrom) this.keep(result);
-    return this.results;
+      this.sheets.set(sheet.id, cells);
+      this.byName.set(sheet.name.toLowerCase(), cells);
+    }
+    const there = new Set(sheets.map(({ id }) => id));
+    for (const [id, cells] of this.sheets) {
+      if (there.has(id)) continue;
+      this.sheets.delete(id);
+      for (const shared of this.shared) if (shared.sheet === cells) this.forget(shared);
+    }
   }
 
-  private sheet(id: string): Worksheet {
-    const sheet = this.workbook.getSheetBySheetId(id);
-    if (!sheet) throw new Error(`The calculation has no sheet ${id}.`);
-    return sheet;
+  sheet(id: string): SheetCells {
+    const cells = this.sheets.get(id);
+    if (!cells) throw new Error(`The calculation does not know the sheet ${id}.`);
+    return cells;
   }
 
-  /** A formula's result stays in its cell, where dependants that are worked out later read it. */
-  private keep(result: PlacedResult): void {
-    const matrix = this.sheet(result.sheet).getCellMatrix();
-    const cell = matrix.getValue(result.row, result.column);
-    if (!cell?.f) return;
-    matrix.setValue(result.row, result.column, { ...engineCell(result), f: cell.f });
+  /** A formula for the rows from `first` to `last` of a column; `written` has no table references or names left. */
+  share(
+    place: { sheet: SheetCells; row: number; column: number; right?: number },
+    rows: { first: number; last: number },
+    written: string | Fault,
+  ): SharedFormula {
+    const text = written instanceof Fault ? "" : written;
+    const shared = new SharedFormula(place, rows, text, this.compiled(place.sheet, written));
+    place.sheet.watch(shared);
+    this.shared.add(shared);
+    if (shared.compiled.restless) this.restless.add(shared);
+    return shared;
   }
 
-  /** Takes each result from the engine's own hand-over, before it is made ready for display. */
-  private catchResults(runtime: IFormulaRuntimeService): void {
-    const hand = runtime.setRuntimeData.bind(runtime);
-    runtime.setRuntimeData = (variant: FunctionVariantType): void => {
-      const { currentRow: row, currentColumn: column, currentSubUnitId: sheet } = runtime;
-      const object = variant.isReferenceObject() ? (variant as BaseReferenceObject).toArrayValueObject() : (variant as BaseValueObject);
-      hand(variant);
-      const shown = runtime.getUnitData()[this.unit]?.[sheet]?.getValue(row, column);
-      // An empty text that comes from a formula is a text; without this mark the engine would read it as a blank cell.
-      if (shown && shown.v === "") shown.f = '=""';
-      if (!object.isArray()) {
-        this.results.push({ sheet, row, column, ...resultOf(object) });
-        return;
+  /** Ends what nobody uses any more. */
+  forget(shared: SharedFormula): void {
+    shared.stale = true;
+    this.shared.delete(shared);
+    this.restless.delete(shared);
+    for (const source of new Set(shared.compiled.reads.map((read) => read.source)))
+      if (source instanceof SheetCells) source.unwatch(shared);
+  }
+
+  /** A cell of a shared formula, which is due. */
+  cell(shared: SharedFormula, row: number, text: string): FormulaCell {
+    const cell = new FormulaCell(shared, row, text);
+    shared.cells.set(row, cell);
+    this.due.push(cell);
+    return cell;
+  }
+
+  /** Takes a formula's cell out of the calculation. */
+  drop(cell: FormulaCell): void {
+    const { shared, row } = cell;
+    if (shared.cells.get(row) === cell) shared.cells.delete(row);
+    this.blocked.delete(cell);
+    this.fill(cell, null);
+    cell.state = "done";
+    if (shared.cells.size === 0) this.forget(shared);
+  }
+
+  /** What reads the cell is due, and what reads that. */
+  touch(sheet: SheetCells, row: number, column: number): void {
+    // What was worked out already in this pass becomes due once more.
+    if (this.running) this.pass += 1;
+    const queue: FormulaCell[] = [];
+    const visit = (cell: FormulaCell): void => {
+      if (this.mark(cell)) queue.push(cell);
+    };
+    sheet.readers(row, column, this.pass, visit);
+    for (let cell = queue.pop(); cell; cell = queue.pop()) {
+      const { shared, spill } = cell;
+      shared.sheet.readers(cell.row, shared.column, this.pass, visit);
+      for (let r = 0; spill !== null && r < spill.height; r += 1)
+        for (let c = 0; c < spill.width; c += 1) shared.sheet.readers(cell.row + r, shared.column + c, this.pass, visit);
+    }
+  }
+
+  /** Makes a formula due, and all that read it. */
+  again(cell: FormulaCell): void {
+    if (this.mark(cell)) this.touch(cell.shared.sheet, cell.row, cell.shared.column);
+  }
+
+  everythingAgain(): void {
+    for (const { cells } of this.shared) for (const cell of cells.values()) this.mark(cell);
+  }
+
+  /** Works out what is due. */
+  async run(): Promise<Pass> {
+    for (const cell of [...this.blocked]) this.again(cell);
+    for (const { cells } of this.restless) for (const cell of cells.values()) this.again(cell);
+    if (this.wantsLibrary && this.library === null) this.library = (await import("./library")).fromLibrary;
+    this.running = true;
+    let turn = performance.now();
+    for (let at = 0; at < this.due.length; at += 1) {
+      const cell = this.due[at];
+      if (cell?.state === "due") this.workOut(cell);
+      if (at % 32 === 31 && performance.now() - turn > TURN) {
+        await new Promise((done) => setTimeout(done));
+        turn = performance.now();
       }
-      if (shown?.v === ErrorType.SPILL) {
-        this.results.push({ sheet, row, column, value: null, error: ErrorType.SPILL });
-        return;
-      }
-      const array = object as BaseValueObject & {
-        getRowCount(): number;
-        getColumnCount(): number;
-        get(r: number, c: number): BaseValueObject | null;
-      };
-      for (let r = 0; r < array.getRowCount(); r += 1) {
-        for (let c = 0; c < array.getColumnCount(); c += 1) {
-          const placed = { sheet, row: row + r, column: column + c, ...resultOf(array.get(r, c)) };
-          this.results.push(r === 0 && c === 0 ? placed : { ...placed, spilledFrom: { row, column } });
-        }
-      }
+    }
+    this.running = false;
+    const done: Pass = { worked: this.worked, emptied: this.emptied };
+    for (const cell of this.worked) cell.runs = 0;
+    this.due = [];
+    this.worked = new Set();
+    this.emptied = [];
+    this.pass += 1;
+    return done;
+  }
+
+  private compiled(sheet: SheetCells, written: string | Fault): ReturnType<typeof compile> {
+    const only = (fault: Fault): ReturnType<typeof compile> => ({ run: () => fault, reads: [], restless: false });
+    if (written instanceof Fault) return only(written);
+    try {
+      return compile(treeOf(written), {
+        source: (name) => (name === null ? sheet : (this.byName.get(name.toLowerCase()) ?? null)),
+        callable: (name) => this.own.get(name) ?? this.builtIn.get(name) ?? this.late(name),
+      });
+    } catch (failure) {
+      if (failure instanceof NoFormula) return only(new Fault("#NAME?", failure.message));
+      throw failure;
+    }
+  }
+
+  /** A function of the library, which is loaded before it is called. */
+  private late(name: string): SheetFunction {
+    this.wantsLibrary = true;
+    let work: SheetFunction | null | undefined;
+    return (given, spot) => {
+      work ??= this.library?.(name) ?? null;
+      return work === null ? new Fault("#NAME?", `There is no function ${name}.`) : work(given, spot);
     };
   }
-}
-function engineCell(cell: EngineCell): ICellData {
-  const { value, error, formula } = cell;
-  const held: ICellData = {};
-  if (formula !== undefined) held.f = formula;
-  if (error !== undefined) Object.assign(held, { v: error, t: TEXT });
-  else if (typeof value === "number") Object.assign(held, { v: value, t: NUMBER });
-  else if (typeof value === "boolean") Object.assign(held, { v: value ? 1 : 0, t: LOGICAL });
-  else if (typeof value === "string") Object.assign(held, { v: value, t: TEXT });
-  return held;
-}
-function resultOf(object: BaseValueObject | null | undefined): Result {
-  // A formula that comes to a blank cell shows 0.
-  if (!object || object.isNull()) return { value: 0 };
-  if (object.isError()) {
-    const failed = object as unknown as ErrorValueObject;
-    const message = failed.getErrorContent();
-    return { value: null, error: failed.getErrorType(), ...(message === "" ? {} : { message }) };
+
+  private mark(cell: FormulaCell): boolean {
+    if (cell.state !== "done") return false;
+    cell.state = "due";
+    this.due.push(cell);
+    return true;
   }
-  if (object.isBoolean()) return { value: (object as unknown as BooleanValueObject).getValue() };
-  return { value: object.getValue() };
-}
-/**
- * The formulas of a column are one text, read once, and moved to each row. The engine does so for formulas of one family only,
- * which stand or fall with their first cell; here each stands for itself.
- */
-function withOffsets(generator: IFormulaDependencyGenerator): void {
-  interface Moved {
-    refOffsetX: number;
-    refOffsetY: number;
-  }
-  const inner = generator as unknown as { _createFDtree: (...given: unknown[]) => Moved };
-  const make = inner._createFDtree.bind(generator);
-  inner._createFDtree = (...given) => {
-    const tree = make(...given);
-    const { x = 0, y = 0 } = given[5] as { x?: number; y?: number };
-    tree.refOffsetX = x;
-    tree.refOffsetY = y;
-    return tree;
-  };
-}
-/** A built-in function that stumbles over its arguments shows #VALUE! in its cell instead of ending the calculation. */
-function guard(interpreter: Interpreter): void {
-  const run = interpreter.execute.bind(interpreter);
-  interpreter.execute = (node) => {
-    try {
-      return run(node);
-    } catch (failure) {
-      return ErrorValueObject.create(ErrorType.VALUE, failure instanceof Error ? failure.message : String(failure));
+
+  /** A cell is read that is not up to date. */
+  private settle(cell: FormulaCell): void {
+    if (cell.state === "running") {
+      this.circular.add(cell);
+      return;
     }
-  };
-}
-/**
- * The engine keeps an index of each column's values and walks all of it for each comparison with a number or text, so
- * that time grows with the square of the rows. Without the index it compares cell by cell.
- */
-function withoutColumnIndex(): void {
-  const cache = CELL_INVERTED_INDEX_CACHE;
-  cache.canUseCache = () => ({ rowsInCache: [], rowsNotInCache: [] });
-  cache.set = () => undefined;
-  cache.setContinueBuildingCache = () => undefined;
-}
-/** Node 20 has no iterator helpers; the engine uses `some` on one when names are looked up. */
-function withIteratorHelpers(): void {
-  const prototype = Object.getPrototypeOf(Object.getPrototypeOf([][Symbol.iterator]())) as Record<string, unknown>;
-  prototype["some"] ??= function some(this: Iterable<unknown>, test: (value: unknown) => boolean): boolean {
-    for (const value of this) if (test(value)) return true;
-    return false;
-  };
+    if (this.depth >= DEEPEST) throw new Later(cell);
+    this.evaluate(cell);
+  }
+
+  private workOut(cell: FormulaCell): void {
+    const stack = [cell];
+    for (let top = stack.at(-1); top; top = stack.at(-1)) {
+      if (top.state === "done") {
+        stack.pop();
+        continue;
+      }
+      try {
+        this.depth = 0;
+        this.evaluate(top);
+      } catch (signal) {
+        if (!(signal instanceof Later)) throw signal;
+        // A chain that comes back to itself.
+        if (stack.includes(signal.cell)) this.finish(signal.cell, 0);
+        else stack.push(signal.cell);
+      }
+    }
+  }
+
+  private evaluate(cell: FormulaCell): void {
+    const { shared, row } = cell;
+    cell.state = "running";
+    this.circular.delete(cell);
+    this.depth += 1;
+    try {
+      const value = settled(
+        shared.compiled.run({ row, column: shared.column + shared.right, down: row - shared.row, right: shared.right }),
+      );
+      // A circle of references shows 0.
+      this.finish(cell, this.circular.has(cell) ? 0 : value);
+    } finally {
+      this.depth -= 1;
+      if ((cell.state as string) === "running") cell.state = "due";
+    }
+  }
+
+  private finish(cell: FormulaCell, value: Item | Matrix): void {
+    cell.runs += 1;
+    if (cell.runs > MOST_RUNS) throw new Error(STUCK);
+    cell.state = "done";
+    this.blocked.delete(cell);
+    this.worked.add(cell);
+    const matrix = value instanceof Matrix && (value.height > 1 || value.width > 1) ? value : null;
+    const single = value instanceof Matrix ? (value.rows[0]?.[0] ?? null) : value;
+    if (matrix !== null && !this.hasRoom(cell, matrix)) {
+      this.fill(cell, null);
+      this.blocked.add(cell);
+      cell.item = new Fault("#SPILL!");
+      return;
+    }
+    // A formula that comes to a blank cell shows 0.
+    cell.item = single ?? 0;
+    this.fill(cell, matrix);
+  }
+
+  private hasRoom(cell: FormulaCell, { height, width }: Matrix): boolean {
+    const { shared, row } = cell;
+    for (let r = 0; r < height; r += 1)
+      for (let c = 0; c < width; c += 1) {
+        if (r === 0 && c === 0) continue;
+        const held = shared.sheet.held(row + r, shared.column + c);
+        if (held !== undefined && !(held instanceof Filled && held.by === cell)) return false;
+      }
+    return true;
+  }
+
+  /** Fills the cells beside and below with an array result; null takes them back. */
+  private fill(cell: FormulaCell, matrix: Matrix | null): void {
+    const { spill, shared, row } = cell;
+    if (spill === null && matrix === null) return;
+    const { sheet, column } = shared;
+    const height = Math.max(spill?.height ?? 1, matrix?.height ?? 1);
+    const width = Math.max(spill?.width ?? 1, matrix?.width ?? 1);
+    cell.spill = matrix === null ? null : { height: matrix.height, width: matrix.width };
+    for (let r = 0; r < height; r += 1)
+      for (let c = 0; c < width; c += 1) {
+        if (r === 0 && c === 0) continue;
+        const item = matrix?.rows[r]?.[c];
+        const before = sheet.held(row + r, column + c);
+        if (item === undefined) {
+          if (!(before instanceof Filled) || before.by !== cell) continue;
+          sheet.hold(row + r, column + c, undefined);
+          this.emptied.push({ sheet, row: row + r, column: column + c });
+        } else {
+          sheet.hold(row + r, column + c, new Filled(cell, item ?? 0));
+          if (before instanceof Filled && before.item === (item ?? 0)) continue;
+        }
+        this.touch(sheet, row + r, column + c);
+      }
+  }
 }

@@ -1,7 +1,7 @@
 /** The trial page: a workbook without Excel around the add-in's own pane, functions and calls. */
 import { addressOf } from "../book/address";
 import { Book, type Calculator } from "../book/book";
-import { UniverCalculator } from "../calculation/calculator";
+import { WorkbookCalculator } from "../calculation/calculator";
 import type { BlankMode } from "../calculation/worksheet-functions";
 import { Host } from "../host/host";
 import { BookView } from "../view/view";
@@ -19,7 +19,7 @@ interface Trial {
   book: Book;
   host: Host;
   view: BookView;
-  calculator: UniverCalculator;
+  calculator: WorkbookCalculator;
   ready: Promise<void>;
 }
 declare global {
@@ -46,7 +46,7 @@ async function start(): Promise<void> {
     say(sentenceOf(failure));
     return NOTHING;
   });
-  const calculator = new UniverCalculator({
+  const calculator = new WorkbookCalculator({
     functions: addIn.functions,
     shapes: addIn.shapes,
     onRules: (sheet) => {
@@ -120,7 +120,7 @@ async function start(): Promise<void> {
 interface Controls {
   readonly samples: readonly string[];
   readonly first: string | undefined;
-  readonly calculator: UniverCalculator;
+  readonly calculator: WorkbookCalculator;
   readonly reporting: Calculator;
   readonly pane: PaneFrame;
   readonly view: BookView;
@@ -227,7 +227,7 @@ function moveBetweenParts(view: BookView, pane: PaneFrame): void {
   );
 }
 /** The calculator, with a line in the tool bar about each pass. */
-function reported(calculator: UniverCalculator): Calculator {
+function reported(calculator: WorkbookCalculator): Calculator {
   const status = element("status", HTMLOutputElement);
   return {
     recalculate: async (book) => {
