@@ -1,7 +1,7 @@
 /**
  * The trial workbook: plain data, no Office, no DOM, no calculation engine. It is the single truth behind the trial
  * page and the headless run. The host (`host/`) answers the client library's batches from it, the sheet view and the
- * calculator (`univer/`) are fed from it and report back to it, and `xlsx.ts` reads and writes it as a file.
+ * calculator (`view/`, `calculation/`) are fed from it and report back to it, and `file/` reads and writes it.
  */
 
 /** What a cell holds; null is an empty cell. */

@@ -1,7 +1,7 @@
 /** The formulas of a book as the calculation wants them: written out once for all rows of a table column that share a text. */
 import type { Sheet } from "../book/book";
 import { LAST_ROW } from "../book/address";
-import { hasRelativeReference, relativeForm } from "../book/formula-text";
+import { hasRelativeReference, piecesOf, relativeForm } from "../book/formula-text";
 import type { SharedFormula } from "./cells";
 import type { FormulaEngine } from "./engine";
 import { BrokenReference, type Place, type Surroundings, type TableShape, writeOutReferences } from "./structured";
@@ -72,11 +72,16 @@ export class WrittenFormulas {
     return false;
   }
 
-  /** True where the formula names no table and no name, so that it hangs on nothing but addresses. */
+  /** True where the formula means the same wherever it stands, but for its addresses: it names no row of a table, and no name. */
   private standsFree(text: string): boolean {
-    if (text.includes("[")) return false;
     const lower = text.toLowerCase();
-    return ![...this.around.names.keys(), ...this.around.tables.map(({ name }) => name.toLowerCase())].some((name) => lower.includes(name));
+    if ([...this.around.names.keys()].some((name) => lower.includes(name))) return false;
+    if (!text.includes("[")) return true;
+    const pieces = piecesOf(text) ?? [];
+    return pieces.every(
+      ({ kind, text: part }, at) =>
+        kind !== "bracket" || (!/@|#this row/i.test(part) && /[\p{L}\p{N}_.\\]$/u.test(pieces[at - 1]?.text ?? "")),
+    );
   }
 
   private made(sheet: Sheet, place: Place, text: string): Entry {
