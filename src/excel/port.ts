@@ -7,6 +7,7 @@ import type { Report } from "../engine/report/model";
 import type { BasisId } from "../engine/rules/rule-sets";
 import type { ListToWrite } from "./lists/plan-list";
 import type { LogPlace } from "./log-place";
+import type { Stamp } from "./stamp/plan-stamp";
 
 /** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
 export type HeadingChoices = Readonly<Record<string, FieldId | null>>;
@@ -61,6 +62,8 @@ export interface SavedState {
   readonly choices: HeadingChoices;
   readonly units?: SheetUnits | undefined;
   readonly place: LogPlace | null;
+  /** Name under which inspections are stamped. */
+  readonly inspector?: string | undefined;
 }
 /** A lift as it was asked and answered. */
 export interface LiftToWrite {
@@ -97,6 +100,10 @@ export interface WorkbookPort {
   makeHouseSheet(): Promise<void>;
   /** Makes the sheet for as-new sizes by type, with a row for each type of the log that lacks them. */
   makeTypesSheet(log: ReadLog | null): Promise<void>;
+  /** Rows of the register that are selected and in sight, counted inside its place. */
+  selectedRows(): Promise<readonly number[]>;
+  /** Writes a date and a name into rows of the register; returns how many. */
+  writeStamp(stamp: Stamp): Promise<number>;
   /** Writes a list to hand over on a sheet of its own, anew each time; a list of nothing is refused. */
   writeList(list: ListToWrite): Promise<{ readonly sheet: string; readonly items: number }>;
   /** Writes a lift on its own sheet, anew each time. */

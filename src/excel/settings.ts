@@ -8,6 +8,7 @@ const SETTING = "gearVerdicts";
 const SAVED = z.object({
   basis: z.array(z.enum(BASIS_IDS as [BasisId, ...BasisId[]])),
   choices: z.record(z.string(), z.union([z.enum(FIELD_IDS as [FieldId, ...FieldId[]]), z.null()])),
+  inspector: z.optional(z.string()),
   units: z.optional(z.record(z.string(), z.enum(["in", "mm"]))),
   place: z.union([
     z.object({

@@ -27,6 +27,10 @@ const makeTypesSheet: WorkbookPort["makeTypesSheet"] = async (log) =>
   (await import(/* webpackChunkName: "types-sheet" */ "./types/make-types-sheet")).makeTypesSheet(log);
 const writeList: WorkbookPort["writeList"] = async (list) =>
   (await import(/* webpackChunkName: "list-sheet" */ "./lists/write-list")).writeList(list);
+const selectedRows: WorkbookPort["selectedRows"] = async () =>
+  (await import(/* webpackChunkName: "stamp" */ "./stamp/stamp")).selectedRows();
+const writeStamp: WorkbookPort["writeStamp"] = async (stamp) =>
+  (await import(/* webpackChunkName: "stamp" */ "./stamp/stamp")).writeStamp(stamp);
 export const excelPort: WorkbookPort = {
   read: readLog,
   build,
@@ -37,6 +41,8 @@ export const excelPort: WorkbookPort = {
   show,
   writeLift,
   writeList,
+  selectedRows,
+  writeStamp,
   makeHouseSheet,
   makeTypesSheet,
   load,

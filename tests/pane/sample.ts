@@ -17,6 +17,7 @@ import {
   type WorkbookPort,
 } from "../../src/excel/port";
 import { itemsOf, LISTS, type ListToWrite } from "../../src/excel/lists/plan-list";
+import { type Stamp } from "../../src/excel/stamp/plan-stamp";
 import { type LogPlace } from "../../src/excel/log-place";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
@@ -273,6 +274,18 @@ export class FakeWorkbook implements WorkbookPort {
     this.rewrites += 1;
     this.fail("rewriteFormulas");
     return 1;
+  }
+
+  selected: readonly number[] = [];
+  readonly stamps: Stamp[] = [];
+  async selectedRows(): Promise<readonly number[]> {
+    await Promise.resolve();
+    return this.selected;
+  }
+  async writeStamp(stamp: Stamp): Promise<number> {
+    await Promise.resolve();
+    this.stamps.push(stamp);
+    return stamp.rows.length;
   }
 
   readonly lists: ListToWrite[] = [];

@@ -10,6 +10,7 @@ import { NarrowBy } from "../shared/list/NarrowBy";
 import { countDecisions, narrowed } from "../shared/list/narrowed";
 import { PrintList } from "../shared/list/PrintList";
 import { WindowedList } from "../shared/list/WindowedList";
+import { StampRows } from "../stamp/StampRows";
 import type { Intentions } from "../state/actions";
 import type { PaneState } from "../state/state";
 import { DecisionButtons } from "./DecisionButtons";
@@ -72,6 +73,7 @@ export function ItemsView({ state, shown, intentions }: { state: PaneState; show
           <RegisterFilter state={state} none={items.length === 0} intentions={intentions} onAll={toList} />
         </div>
         <PrintList kinds={["out", "examine"]} items={here} disabled={state.work.kind !== "idle"} intentions={intentions} />
+        {shown.place.how === "register" && <StampRows state={state} intentions={intentions} />}
       </div>
       {items.length === 0 ? (
         <EmptyFilter

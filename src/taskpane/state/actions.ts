@@ -7,6 +7,7 @@ import { HOUSE_SHEET, TYPES_SHEET } from "../../excel/kit/sheets";
 import type { ListKind } from "../../excel/lists/plan-list";
 import { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LiftToWrite, WorkbookPort } from "../../excel/port";
+import { planStamp, type StampPlan } from "../../excel/stamp/plan-stamp";
 import { narrowed, narrowedTo } from "../shared/list/narrowed";
 import { createReading, type Held } from "./read-workbook";
 import { type Judged, type PaneEvent, type Retry, shownLog } from "./state";
@@ -48,12 +49,16 @@ export interface Intentions {
   readonly makeTypesSheet: () => Promise<void>;
   /** Writes a list to hand over, of what the pane is narrowed to. */
   readonly printList: (kind: ListKind) => Promise<void>;
+  /** Looks at the selected rows of the register: which may be stamped as inspected. */
+  readonly lookStamp: () => Promise<void>;
+  /** Stamps the rows that were confirmed, when nothing has changed since. */
+  readonly stamp: () => Promise<void>;
   readonly retry: (what: Retry) => Promise<unknown>;
   readonly tell: (event: PaneEvent) => void;
   readonly end: () => Promise<void>;
 }
 export function createIntentions(port: WorkbookPort, held: Held): Intentions {
-  const { get, tell } = held;
+  const { get, tell, today } = held;
   const reading = createReading(port, held);
   let stopper: AbortController | null = null;
   let lastRow = 0;
@@ -61,6 +66,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   let lastSheet = "";
   let lastLift: LiftToWrite | null = null;
   let lastList: ListKind = "out";
+  let lastStamp: readonly number[] = [];
   let lastFilter: readonly Decision[] = [];
 
   const find = (): Promise<boolean> => reading.read("auto", "find");
@@ -176,6 +182,42 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  /** The selected rows as the register's own cells judge them now. */
+  const planned = async (rows: readonly number[]): Promise<StampPlan> => {
+    const { basis, asOf } = get();
+    const found = await port.checkRegister(basis, asOf);
+    if (found === null) throw new WorkbookError("no log", "There is no register yet. Press Build register first.");
+    return planStamp(found.log.report.items, rows);
+  };
+  const lookStamp = async (): Promise<void> => {
+    if (get().work.kind !== "idle" || get().stamp.name.trim() === "") return;
+    tell({ kind: "stamp plan", plan: null, day: today() });
+    try {
+      lastStamp = await port.selectedRows();
+      tell({ kind: "stamp plan", plan: await planned(lastStamp), day: today() });
+      await reading.save();
+    } catch (error) {
+      reading.fail(error, "stamp look");
+    }
+  };
+  const stamp = async (): Promise<void> => {
+    const { plan, day, name } = get().stamp;
+    if (get().work.kind !== "idle" || plan === null || plan.rows.length === 0) return;
+    try {
+      // What was confirmed is what is written: a row that was tagged or emptied meanwhile is not stamped.
+      const now = await planned(lastStamp);
+      if (JSON.stringify(now.rows) !== JSON.stringify(plan.rows)) {
+        tell({ kind: "stamp plan", plan: now, day });
+        throw new WorkbookError("duplicate", "The register was changed since you looked. Look at the count again; nothing was written.");
+      }
+      const rows = await port.writeStamp({ rows: plan.rows, day, name: name.trim() });
+      tell({ kind: "stamped", rows });
+      await reading.registerAfter(() => Promise.resolve());
+    } catch (error) {
+      reading.fail(error, "stamp");
+    }
+  };
+
   const make = async (sheet: string, retry: Retry, work: () => Promise<void>): Promise<void> => {
     if (get().work.kind !== "idle") return;
     try {
@@ -226,6 +268,8 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     house: makeHouseSheet,
     types: makeTypesSheet,
     list: () => printList(lastList),
+    "stamp look": lookStamp,
+    stamp,
     sheet: () => readSheet(lastSheet),
     formulas: reading.rewriteFormulas,
     "name back": nameBack,
@@ -267,6 +311,8 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     makeHouseSheet,
     makeTypesSheet,
     printList,
+    lookStamp,
+    stamp,
     retry: (what) => {
       tell({ kind: "dismiss", what: "failure" });
       return retries[what]();

@@ -124,9 +124,10 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
   };
 
   const save = async (): Promise<void> => {
-    const { basis, choices, units, log, savedPlace } = get();
+    const { basis, choices, units, log, savedPlace, stamp } = get();
+    const inspector = stamp.name.trim();
     try {
-      await port.save({ basis, choices, units, place: log?.place ?? savedPlace });
+      await port.save({ basis, choices, units, place: log?.place ?? savedPlace, ...(inspector === "" ? {} : { inspector }) });
     } catch (error) {
       fail(error, "save");
     }

@@ -20,6 +20,7 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
         choices: event.saved.choices,
         units: event.saved.units ?? {},
         savedPlace: event.saved.place,
+        stamp: { ...state.stamp, name: event.saved.inspector ?? "" },
       };
     case "reading":
       return { ...state, work: { kind: "reading" }, failure: null, waiting: false };
@@ -55,6 +56,14 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
     case "listed": {
       const said = showListed(event.sheet, event.items);
       return { ...state, made: said, announcement: said };
+    }
+    case "stamp name":
+      return { ...state, stamp: { ...state.stamp, name: event.name } };
+    case "stamp plan":
+      return { ...state, stamp: { ...state.stamp, plan: event.plan, day: event.day } };
+    case "stamped": {
+      const said = `${count(event.rows, "row was", "rows were")} stamped as inspected by ${state.stamp.name.trim()}.`;
+      return { ...state, stamp: { ...state.stamp, plan: null }, made: said, announcement: said };
     }
     case "basis":
       return { ...state, basis: event.basis };

@@ -7,6 +7,7 @@ import { type BasisId, DEFAULT_BASIS } from "../../engine/rules/rule-sets";
 import type { WorkbookError } from "../../excel/kit/workbook-error";
 import type { LogPlace } from "../../excel/log-place";
 import type { BuildResult, HeadingChoices, Progress, ReadLog, RegisterCheck, SavedState, SheetUnits } from "../../excel/port";
+import type { StampPlan } from "../../excel/stamp/plan-stamp";
 import type { PlaceName } from "../places";
 import type { Grouping, ListName } from "../shared/list/entries";
 import { ALL, type Narrowing } from "../shared/list/narrowed";
@@ -27,6 +28,8 @@ export type Retry =
   | "house"
   | "types"
   | "list"
+  | "stamp look"
+  | "stamp"
   | "formulas"
   | "sheet"
   | "name back";
@@ -44,6 +47,14 @@ export type Judged = "log" | "register";
 export interface Card {
   readonly row: number;
   readonly from: ListName;
+}
+export interface StampState {
+  /** Name under which inspections are stamped; kept in the workbook. */
+  readonly name: string;
+  /** What the selection holds, to be confirmed; null where nothing is asked. */
+  readonly plan: StampPlan | null;
+  /** Serial day that is written. */
+  readonly day: number;
 }
 export interface PaneState {
   /** False until the workbook's saved choices are there. */
@@ -88,6 +99,8 @@ export interface PaneState {
   readonly filtered: readonly Decision[];
   /** The lift that is being put together. */
   readonly lift: LiftForm;
+  /** Rows that are about to be stamped as inspected. */
+  readonly stamp: StampState;
   /** Text for the live region. */
   readonly announcement: string;
 }
@@ -106,6 +119,9 @@ export type PaneEvent =
   | { readonly kind: "built"; readonly result: BuildResult }
   | { readonly kind: "made"; readonly sheet: string }
   | { readonly kind: "listed"; readonly sheet: string; readonly items: number }
+  | { readonly kind: "stamp name"; readonly name: string }
+  | { readonly kind: "stamp plan"; readonly plan: StampPlan | null; readonly day: number }
+  | { readonly kind: "stamped"; readonly rows: number }
   | { readonly kind: "basis"; readonly basis: readonly BasisId[] }
   | { readonly kind: "heading"; readonly heading: string; readonly field: FieldId | null | "as found" }
   | { readonly kind: "headings"; readonly answers: readonly { readonly heading: string; readonly field: FieldId | null }[] }
@@ -159,6 +175,7 @@ export function firstState(asOf: number): PaneState {
     grouping: "none",
     filtered: [],
     lift: NO_LIFT,
+    stamp: { name: "", plan: null, day: asOf },
     announcement: "",
   };
 }
