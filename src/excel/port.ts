@@ -8,6 +8,7 @@ import type { BasisId } from "../engine/rules/rule-sets";
 import type { ListToWrite } from "./lists/plan-list";
 import type { LogPlace } from "./log-place";
 import type { Stamp } from "./stamp/plan-stamp";
+import type { RoundsPort } from "./programme/rounds";
 
 /** The user's corrections of headings: heading text as it stands (lower case) to the field, or null for "not used". */
 export type HeadingChoices = Readonly<Record<string, FieldId | null>>;
@@ -108,6 +109,8 @@ export interface WorkbookPort {
   writeList(list: ListToWrite): Promise<{ readonly sheet: string; readonly items: number }>;
   /** Writes a lift on its own sheet, anew each time. */
   writeLift(lift: LiftToWrite): Promise<{ readonly sheet: string }>;
+  /** Rounds, their posting, and the history. */
+  readonly rounds: RoundsPort;
   load(): Promise<SavedState>;
   save(state: SavedState): Promise<void>;
   /** Calls back when cells change or the selection moves; the returned function ends it. */

@@ -31,6 +31,15 @@ const selectedRows: WorkbookPort["selectedRows"] = async () =>
   (await import(/* webpackChunkName: "stamp" */ "./stamp/stamp")).selectedRows();
 const writeStamp: WorkbookPort["writeStamp"] = async (stamp) =>
   (await import(/* webpackChunkName: "stamp" */ "./stamp/stamp")).writeStamp(stamp);
+/** Rounds as well. */
+const roundsPort = async (): Promise<WorkbookPort["rounds"]> =>
+  (await import(/* webpackChunkName: "rounds-sheet" */ "./programme/rounds-port")).roundsPort;
+const rounds: WorkbookPort["rounds"] = {
+  make: async (wanted) => (await roundsPort()).make(wanted),
+  post: async (sheet) => (await roundsPort()).post(sheet),
+  list: async () => (await roundsPort()).list(),
+  check: async () => (await roundsPort()).check(),
+};
 export const excelPort: WorkbookPort = {
   read: readLog,
   build,
@@ -43,6 +52,7 @@ export const excelPort: WorkbookPort = {
   writeList,
   selectedRows,
   writeStamp,
+  rounds,
   makeHouseSheet,
   makeTypesSheet,
   load,

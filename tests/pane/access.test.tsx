@@ -41,7 +41,7 @@ describe("the pane keeps the rules for accessible pages", () => {
     expect(await faults()).toEqual([]);
   });
 
-  it.each(["Items", "Due", "Lift", "Sources"])("in %s", async (place) => {
+  it.each(["Items", "Due", "Rounds", "Lift", "Sources"])("in %s", async (place) => {
     render(<Pane port={new FakeWorkbook().withRegister()} />);
     await user.click(await screen.findByRole("tab", { name: new RegExp(`^${place}`) }));
     expect(await faults()).toEqual([]);

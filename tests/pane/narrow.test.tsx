@@ -17,10 +17,10 @@ function windowOf(width: number): void {
 afterEach(() => vi.restoreAllMocks());
 
 describe("the places", () => {
-  it("are tabs from 400 px", async () => {
-    windowOf(400);
+  it("are tabs from 470 px", async () => {
+    windowOf(470);
     render(<Pane port={new FakeWorkbook()} />);
-    expect(await screen.findAllByRole("tab")).toHaveLength(5);
+    expect(await screen.findAllByRole("tab")).toHaveLength(6);
   });
 
   it("stand on the open place when the menu opens", async () => {
@@ -34,7 +34,7 @@ describe("the places", () => {
   });
 
   it("are a menu below", async () => {
-    windowOf(399);
+    windowOf(469);
     const user = userEvent.setup();
     render(<Pane port={new FakeWorkbook()} />);
     expect(screen.queryByRole("tab")).toBeNull();

@@ -19,6 +19,8 @@ import {
 import { itemsOf, LISTS, type ListToWrite } from "../../src/excel/lists/plan-list";
 import { type Stamp } from "../../src/excel/stamp/plan-stamp";
 import { type LogPlace } from "../../src/excel/log-place";
+import { type SealCheck } from "../../src/engine/programme/seals";
+import { type PostResult, type RoundsPort } from "../../src/excel/programme/rounds";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
 export const REGISTER_PLACE: LogPlace = { sheet: "Gear register", address: "A3:AT20", how: "register", table: "Gear" };
@@ -295,6 +297,23 @@ export class FakeWorkbook implements WorkbookPort {
     this.lists.push(list);
     return { sheet: LISTS[list.kind].sheet, items: itemsOf(list.kind, list.items).length };
   }
+  readonly asked: unknown[] = [];
+  roundSheets: { readonly round: string; readonly sheet: string }[] = [];
+  posted: PostResult | Error = new Error("not posted");
+  sealed: SealCheck = { rows: 0, rounds: 0, findings: [], last: [] };
+  readonly rounds: RoundsPort = {
+    make: (wanted) => {
+      this.asked.push(wanted);
+      this.roundSheets = [{ round: "R1.a", sheet: "Round 1" }, ...this.roundSheets];
+      return Promise.resolve({ sheet: "Round 1", round: "R1.a", items: 2, checks: 12, leftOut: [{ id: "TP-9", why: "tagged out" }] });
+    },
+    post: (sheet) => {
+      this.asked.push(sheet);
+      return this.posted instanceof Error ? Promise.reject(this.posted) : Promise.resolve(this.posted);
+    },
+    list: () => Promise.resolve(this.roundSheets),
+    check: () => Promise.resolve(this.sealed),
+  };
 
   typesSheets = 0;
   async makeTypesSheet(): Promise<void> {

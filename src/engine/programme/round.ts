@@ -51,7 +51,7 @@ export interface RoundItem {
   readonly place: string;
   /** Day of the last inspection, as text; "" where there is none. */
   readonly inspected: string;
-  /** What to know before measuring: "last 2025-12-30, 96 % of an allowance used: measure carefully". */
+  /** What to know before measuring: "last 2025-12-30, 96 % used: measure carefully". */
   readonly words: string;
   readonly lines: readonly RoundLine[];
 }
@@ -209,8 +209,7 @@ function wordsOf({ cells, verdict, tagged, dueState, nextDue }: ItemResult): str
   const parts = [last.kind === "value" ? `last ${last.text}` : "no date of the last inspection"];
   if (dueState === "OVERDUE" && nextDue !== null) parts.push(`overdue since ${showDate(nextDue)}`);
   if (tagged) parts.push("tagged out");
-  else if (verdict.share !== null && verdict.decision === "WATCH")
-    parts.push(`${percent(verdict.share)} of an allowance used: measure carefully`);
+  else if (verdict.share !== null && verdict.decision === "WATCH") parts.push(`${percent(verdict.share)} used: measure carefully`);
   else if (verdict.decision === "REMOVE" || verdict.decision === "EXAMINE") parts.push(verdict.short);
   return parts.join(", ");
 }

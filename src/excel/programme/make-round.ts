@@ -2,7 +2,6 @@
 import { itemsFor, type Round, type RoundKind, roundOf } from "../../engine/programme/round";
 import { showDate } from "../../engine/numbers/calendar";
 import { BASES } from "../../engine/rules/rule-sets";
-import type { BasisId } from "../../engine/rules/rule-sets";
 import { capital } from "../../engine/words";
 import { readHouseSheet } from "../house/house-sheet";
 import { withHouse } from "../house/with-house";
@@ -16,24 +15,9 @@ import { checkRegister } from "../register/check-register";
 import { houseRange } from "../register/workings";
 import { planRoundSheet } from "./plan-round";
 import { HELD } from "./round-layout";
+import type { RoundMade, RoundWanted } from "./rounds";
 import { writeRoundSheet } from "./write-round";
 
-export interface RoundWanted {
-  readonly kind: RoundKind;
-  readonly basis: readonly BasisId[];
-  readonly asOf: number;
-  /** Only these items, by id in small letters; all that the kind of round is about when left out. */
-  readonly ids?: readonly string[];
-  /** What narrows the round, such as "Slipway"; stands in its title. */
-  readonly where?: string;
-}
-export interface RoundMade {
-  readonly sheet: string;
-  readonly round: string;
-  readonly items: number;
-  readonly checks: number;
-  readonly leftOut: Round["leftOut"];
-}
 const TITLES: Readonly<Record<RoundKind, (day: string) => string>> = {
   due: (day) => `due on ${day}`,
   shared: () => "what shared an overloaded tackle",

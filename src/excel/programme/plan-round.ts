@@ -26,10 +26,10 @@ const ABSOLUTE_GAUGE = INPUTS.gaugeReads.replace(/^([A-Z]+)(\d+)$/, "$$$1$$$2");
 const LINE_HEIGHT = 15;
 /** Characters of nine points that surely fit into a column. */
 const FITS: Readonly<Partial<Record<RoundHeading, number>>> = {
-  Gear: 15,
-  Place: 13,
-  "Look at or measure": 25,
-  "Comes out at": 25,
+  Gear: 14,
+  Place: 14,
+  "Look at or measure": 24,
+  "Comes out at": 26,
   Last: 10,
   "As new": 10,
 };

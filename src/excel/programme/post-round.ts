@@ -5,7 +5,7 @@
  */
 import { field, type FieldId } from "../../engine/columns";
 import { byRound } from "../../engine/programme/history";
-import { planPosting, type Posting, type RegisterItem, type RegisterWrite } from "../../engine/programme/post";
+import { planPosting, type RegisterItem, type RegisterWrite } from "../../engine/programme/post";
 import { type KeptRound, sealOf } from "../../engine/programme/seals";
 import { readText } from "../../engine/reading/text";
 import { readHouseSheet } from "../house/house-sheet";
@@ -25,14 +25,8 @@ import { hashOf } from "./hash";
 import { addHistory, readHistory } from "./history-sheet";
 import { keepRounds, keptRounds } from "./kept-rounds";
 import { gaugeHasUnit, readRound } from "./read-round";
+import type { PostResult } from "./rounds";
 
-export interface PostResult extends Omit<Posting, "rows" | "writes"> {
-  readonly sheet: string;
-  /** Rows that the history took. */
-  readonly added: number;
-  /** Cells of the register that were written. */
-  readonly written: number;
-}
 /** The same cells that were misplaced are put right so often at most. */
 const TRIES = 4;
 export async function postRound(sheet: string, day: number = today()): Promise<PostResult> {

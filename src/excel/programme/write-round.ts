@@ -69,7 +69,7 @@ function writeTop(sheet: Excel.Worksheet, plan: RoundSheetPlan, held: RoundHeld)
     line.format.verticalAlignment = "Top";
     line.format.rowHeight = 28;
   }
-  const labels = { E: "Date", G: "Gauge reads to, such as 0.01 mm", I: "Gauge id" };
+  const labels = { E: "Date", G: "Gauge reads to (0.01 mm)", I: "Gauge id" };
   for (const [letter, label] of Object.entries(labels)) {
     const cell = sheet.getRange(`${letter}${String(INPUT_ROW)}`);
     cell.values = [[label]];
@@ -105,7 +105,7 @@ async function dressLines(sending: Sending, sheet: Excel.Worksheet, plan: RoundS
   for (const heading of ["Gear", "Place", "Look at or measure", "As new", "Last", "Comes out at", "Found"] as const)
     of(heading).format.wrapText = true;
   for (const heading of ["Id", "Gear", "Place"] as const) of(heading).format.font.color = GREY;
-  of("Comes out at").format.font.bold = true;
+  of("Now").format.horizontalAlignment = "Left";
   for (const heading of ["Now", "Found", "Gauge"] as const) of(heading).format.fill.color = FILL;
   for (const [height, rows] of grouped(plan.heights))
     for (const { from, count: many } of neighbours(rows)) {

@@ -16,7 +16,7 @@ import { PLACE_NAMES, type PlaceName, PLACES } from "../places";
 import { useNarrow } from "../shared/theme";
 
 /** Below this width, in pixels, the tabs become a menu. */
-export const TABS_FROM = 400;
+export const TABS_FROM = 470;
 const useStyles = makeStyles({
   tabs: { flexShrink: 0, borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },
   menu: { flexShrink: 0, padding: "6px 8px", borderBottom: `1px solid ${tokens.colorNeutralStroke2}` },

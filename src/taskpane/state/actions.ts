@@ -10,6 +10,7 @@ import type { LiftToWrite, WorkbookPort } from "../../excel/port";
 import { planStamp, type StampPlan } from "../../excel/stamp/plan-stamp";
 import { narrowed, narrowedTo } from "../shared/list/narrowed";
 import { createReading, type Held } from "./read-workbook";
+import type { RoundAsk } from "./rounds";
 import { type Judged, type PaneEvent, type Retry, shownLog } from "./state";
 import { whileHeard } from "./while-heard";
 
@@ -43,6 +44,8 @@ export interface Intentions {
   readonly show: (row: number, column?: number) => Promise<void>;
   /** Puts a lift on its own sheet, with live formulas. */
   readonly writeLift: (lift: LiftToWrite) => Promise<void>;
+  /** Makes, posts or lists rounds, or looks at the history's seals. */
+  readonly round: (ask: RoundAsk) => Promise<void>;
   /** Makes the sheet for the house's own limits, then reads the log again under them. */
   readonly makeHouseSheet: () => Promise<void>;
   /** Makes the sheet for as-new sizes by type. */
@@ -67,6 +70,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
   let lastLift: LiftToWrite | null = null;
   let lastList: ListKind = "out";
   let lastStamp: readonly number[] = [];
+  let lastRound: RoundAsk | null = null;
   let lastFilter: readonly Decision[] = [];
 
   const find = (): Promise<boolean> => reading.read("auto", "find");
@@ -218,6 +222,28 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  const round = async (ask: RoundAsk): Promise<void> => {
+    if (get().work.kind !== "idle" || get().rounds.working !== null) return;
+    lastRound = ask;
+    tell({ kind: "rounds", change: { working: ask.kind, ...(ask.kind !== "list" && { said: null }) } });
+    try {
+      const { basis, asOf } = get();
+      const { rounds } = port;
+      if (ask.kind === "make")
+        tell({ kind: "rounds", change: { said: { kind: "made", made: await rounds.make({ ...ask.wanted, basis, asOf }) } } });
+      if (ask.kind === "post") tell({ kind: "rounds", change: { said: { kind: "posted", posted: await rounds.post(ask.sheet) } } });
+      if (ask.kind === "check") tell({ kind: "rounds", change: { said: { kind: "checked", check: await rounds.check() } } });
+      tell({ kind: "rounds", change: { sheets: await rounds.list() } });
+    } catch (error) {
+      reading.fail(error, "rounds");
+      return;
+    } finally {
+      tell({ kind: "rounds", change: { working: null } });
+    }
+    // The register says something else now.
+    if (ask.kind === "post") await readAgain();
+  };
+
   const make = async (sheet: string, retry: Retry, work: () => Promise<void>): Promise<void> => {
     if (get().work.kind !== "idle") return;
     try {
@@ -273,6 +299,9 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     sheet: () => readSheet(lastSheet),
     formulas: reading.rewriteFormulas,
     "name back": nameBack,
+    rounds: async () => {
+      if (lastRound !== null) await round(lastRound);
+    },
     lift: async () => {
       if (lastLift !== null) await writeLift(lastLift);
     },
@@ -308,6 +337,7 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     },
     show,
     writeLift,
+    round,
     makeHouseSheet,
     makeTypesSheet,
     printList,

@@ -7,6 +7,7 @@ import { ALL } from "../shared/list/narrowed";
 import { showCounts, showListed, showMade } from "../shared/words";
 import { changed } from "./lift-form";
 import { newRows, tellNewRows } from "./new-rows";
+import { announced } from "./rounds";
 import { rowInside } from "./row-inside";
 import { type Judged, type PaneEvent, type PaneState, shownLog } from "./state";
 
@@ -116,6 +117,10 @@ export function reduce(state: PaneState, event: PaneEvent): PaneState {
       return event.change.kind === "written"
         ? { ...state, lift, announcement: `The lift is written on sheet ${event.change.sheet}.` }
         : { ...state, lift };
+    }
+    case "rounds": {
+      const { said } = event.change;
+      return { ...state, rounds: { ...state.rounds, ...event.change }, ...(said && { announcement: announced(said) }) };
     }
     case "changed elsewhere":
       return { ...state, remote: event.sheet };

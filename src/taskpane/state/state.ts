@@ -12,6 +12,7 @@ import type { PlaceName } from "../places";
 import type { Grouping, ListName } from "../shared/list/entries";
 import { ALL, type Narrowing } from "../shared/list/narrowed";
 import { type LiftChange, type LiftForm, NO_LIFT } from "./lift-form";
+import { NO_ROUNDS, type Rounds } from "./rounds";
 
 /** What can be tried again after a failure. */
 export type Retry =
@@ -25,6 +26,7 @@ export type Retry =
   | "watch"
   | "save"
   | "lift"
+  | "rounds"
   | "house"
   | "types"
   | "list"
@@ -101,6 +103,7 @@ export interface PaneState {
   readonly lift: LiftForm;
   /** Rows that are about to be stamped as inspected. */
   readonly stamp: StampState;
+  readonly rounds: Rounds;
   /** Text for the live region. */
   readonly announcement: string;
 }
@@ -141,6 +144,7 @@ export type PaneEvent =
   | { readonly kind: "grouping"; readonly grouping: Grouping }
   | { readonly kind: "filtered"; readonly decisions: readonly Decision[] }
   | { readonly kind: "lift"; readonly change: LiftChange }
+  | { readonly kind: "rounds"; readonly change: Partial<Rounds> }
   | { readonly kind: "changed elsewhere"; readonly sheet: string }
   | { readonly kind: "selected"; readonly sheet: string; readonly row: number }
   | { readonly kind: "dismiss"; readonly what: "failure" | "remote" | "result" | "made" };
@@ -176,6 +180,7 @@ export function firstState(asOf: number): PaneState {
     filtered: [],
     lift: NO_LIFT,
     stamp: { name: "", plan: null, day: asOf },
+    rounds: NO_ROUNDS,
     announcement: "",
   };
 }

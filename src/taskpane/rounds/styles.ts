@@ -1,0 +1,22 @@
+/** Looks that the parts of Rounds share. */
+import { makeStyles, tokens } from "@fluentui/react-components";
+
+export const useRoundStyles = makeStyles({
+  row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
+  hint: {
+    flex: "1 1 130px",
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+  },
+  text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300, overflowWrap: "anywhere" },
+  quiet: {
+    margin: 0,
+    fontSize: tokens.fontSizeBase200,
+    lineHeight: tokens.lineHeightBase200,
+    color: tokens.colorNeutralForeground2,
+    overflowWrap: "anywhere",
+  },
+  select: { flexGrow: 1, minWidth: 0 },
+  seal: { fontFamily: tokens.fontFamilyMonospace, overflowWrap: "anywhere" },
+});
