@@ -23,9 +23,10 @@ export const ACTIONS: Record<Decision, string> = {
 export function isDecision(text: unknown): text is Decision {
   return typeof text === "string" && (DECISIONS as readonly string[]).includes(text);
 }
+const RANKS = Object.fromEntries(DECISIONS.map((decision, at) => [decision, at])) as Readonly<Record<Decision, number>>;
 /** 0 is the worst. */
 export function rank(decision: Decision): number {
-  return DECISIONS.indexOf(decision);
+  return RANKS[decision];
 }
 export function worse(a: Decision, b: Decision): Decision {
   return rank(a) <= rank(b) ? a : b;

@@ -8,13 +8,13 @@ const KEPT = 10_000;
 /** By a cell that tells rows apart, the last row that had it, whole, and what came of it. */
 export class Lately<T> {
   private readonly kept = new Map<CellValue, { readonly line: Line; readonly made: T }>();
-  once(key: CellValue, line: Line, make: () => T): T {
+  get(key: CellValue, line: Line): T | null {
     const known = this.kept.get(key);
-    if (known !== undefined && sameLine(known.line, line)) return known.made;
-    const made = make();
+    return known !== undefined && sameLine(known.line, line) ? known.made : null;
+  }
+  keep(key: CellValue, line: Line, made: T): void {
     if (this.kept.size >= KEPT) this.kept.clear();
-    this.kept.set(key, { line: [...line], made });
-    return made;
+    this.kept.set(key, { line: line.slice(), made });
   }
 }
 /** Whether two rows hold the same cells. Dates that are objects of their own never do. */

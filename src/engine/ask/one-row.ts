@@ -121,7 +121,12 @@ class RowJudge {
     this.id = headings.columns.get("id") ?? 0;
   }
   judgeOnce(line: readonly CellValue[]): ItemVerdict {
-    return this.lately.once(line[this.id], line, () => this.lines.judge(line));
+    const key = line[this.id];
+    const known = this.lately.get(key, line);
+    if (known !== null) return known;
+    const verdict = this.lines.judge(line);
+    this.lately.keep(key, line, verdict);
+    return verdict;
   }
 }
 const judges = new WeakMap<Headings, WeakMap<HouseLimits | Headings, Map<string, RowJudge>>>();

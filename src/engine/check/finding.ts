@@ -79,7 +79,7 @@ export interface Finding {
   /** What the gauge reads to, and the reading that would settle it; null where none can. */
   readonly gauge?: { readonly reads: string; readonly settledBy: string | null } | undefined;
   /** Where the words that every reading under the same limit shares are kept once they are made. */
-  readonly shared?: { tail: string | null };
+  readonly shared?: { tail: string | null; from: string | null };
   readonly basis: BasisId | null;
   readonly source: string | null;
   /** True when the finding shows that the part was overloaded (stretched or opened up). */

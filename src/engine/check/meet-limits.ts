@@ -83,6 +83,7 @@ class PreparedLimit {
   readonly allowed: Allowance;
   readonly source: string;
   tail: string | null = null;
+  from: string | null = null;
   private readonly of: Figure;
   private words: string | null = null;
   constructor(criterion: Criterion, allowed: Allowance, of: Figure) {
@@ -107,18 +108,15 @@ class LimitFinding implements Finding {
   private readonly of: Check;
   private readonly figure: Figure;
   private readonly met: PreparedLimit;
-  private readonly judged: Judged;
+  /** The allowance is used up, for certain. */
+  private readonly isBeyond: boolean;
   constructor(check: Check, figure: Figure, limit: PreparedLimit) {
-    const { criterion, allowed } = limit;
-    const judged =
-      allowed.area === undefined || figure.base === null
-        ? judge(figure.used, allowed.allowance, allowed.word, figure.blur)
-        : judgeArea(figure.base, figure.used, allowed.area, allowed.word, figure.blur);
+    const judged = judgedBy(limit.allowed, figure);
     this.of = check;
     this.figure = figure;
     this.met = limit;
-    this.judged = judged;
-    this.decision = decide(judged, criterion);
+    this.isBeyond = judged.beyond;
+    this.decision = decide(judged, limit.criterion);
     this.why = judged.uncertain && this.decision === "EXAMINE" ? "gauge" : "limit";
     this.share = judged.share;
     this.overload = check.overload === true && (judged.beyond || judged.past);
@@ -158,17 +156,17 @@ class LimitFinding implements Finding {
     return this.met.criterion.beyond;
   }
   get watched(): boolean {
-    return this.beyond === "WATCH" && this.decision === "WATCH" && this.judged.beyond;
+    return this.beyond === "WATCH" && this.decision === "WATCH" && this.isBeyond;
   }
   get comesOut(): string {
     return this.met.comesOut;
   }
-  get shared(): { tail: string | null } {
+  get shared(): { tail: string | null; from: string | null } {
     return this.met;
   }
   get gauge(): Finding["gauge"] {
     if (this.why !== "gauge") return undefined;
-    const { settledBy } = this.judged;
+    const { settledBy } = judgedBy(this.met.allowed, this.figure);
     const { unit, gauge } = this.figure;
     return { reads: gauge, settledBy: settledBy === null || unit === null ? null : showFloor(settledBy, unit) };
   }
@@ -178,6 +176,9 @@ class LimitFinding implements Finding {
   get source(): string {
     return this.met.source;
   }
+}
+function judgedBy({ allowance, word, area }: Allowance, { base, used, blur }: Figure): Judged {
+  return area === undefined || base === null ? judge(used, allowance, word, blur) : judgeArea(base, used, area, word, blur);
 }
 function decide({ uncertain, beyond, nearly }: Judged, criterion: Criterion): Decision {
   if (uncertain) return criterion.beyond === "WATCH" ? "WATCH" : "EXAMINE";

@@ -8,8 +8,8 @@ export class Outcome {
   readonly notes: readonly string[];
   /** Where the part comes out, in words, as far as its as-new size is known. */
   readonly comesOut: string | null;
-  /** The worst of its findings; KEEP where there are none. */
-  readonly decision: Decision;
+  /** The worst of its findings; null where there are none. */
+  readonly decision: Decision | null;
   /** The finding that says most against the item, and the reading nearest to its limit. */
   readonly worst: Finding | null;
   readonly nearest: Finding | null;
@@ -18,13 +18,13 @@ export class Outcome {
   /** A finding shows that the part was overloaded; one that takes it out of use does. */
   readonly overload: boolean;
   constructor(findings: readonly Finding[], notes: readonly string[] = NO_NOTES, comesOut: string | null = null) {
-    let decision: Decision = "KEEP";
+    let decision: Decision | null = null;
     let worst: Finding | null = null;
     let nearest: Finding | null = null;
     let share: number | null = null;
     let overload = false;
     for (const found of findings) {
-      decision = worse(found.decision, decision);
+      decision = decision === null ? found.decision : worse(found.decision, decision);
       if (worst === null || inOrder(found, worst) < 0) worst = found;
       overload ||= found.overload;
       if (found.share === null) continue;

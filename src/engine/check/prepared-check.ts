@@ -12,19 +12,13 @@ import { NO_OUTCOME, Outcome } from "./outcome";
 import { evaluate } from "./run-check";
 
 /** A check of one kind, under one situation, for the columns of one log. */
-export class PreparedCheck {
-  private readonly remembered: Remembered<Outcome>;
-  constructor(check: Check, situation: Situation, row: Row) {
-    this.remembered = new Remembered(check, situation.kind, row, () => {
-      const { findings, notes, twoWays } = evaluate(check, row, situation);
-      const made = new Outcome(findings, notes, comesOutWords(check, row, situation, twoWays));
-      return made.isSilent ? NO_OUTCOME : made;
-    });
-  }
-  /** What the check says of the row at hand. */
-  judge(): Outcome {
-    return this.remembered.get();
-  }
+export type PreparedCheck = Remembered<Outcome>;
+export function prepareCheck(check: Check, situation: Situation, row: Row): PreparedCheck {
+  return new Remembered(check, situation.kind, row, () => {
+    const { findings, notes, twoWays } = evaluate(check, row, situation);
+    const made = new Outcome(findings, notes, comesOutWords(check, row, situation, twoWays));
+    return made.isSilent ? NO_OUTCOME : made;
+  });
 }
 /**
  * What follows from the cells that a check reads, remembered by these cells: where they are blank, or where the log has no such
@@ -67,6 +61,10 @@ export class Remembered<T> {
       return (this.last = this.lookUp(0));
     }
     return (this.blank[sized ? row.barePlace : 0] ??= this.make());
+  }
+  /** What holds in whatever row, since the log has no column that is read; null where there is one. */
+  get always(): T | null {
+    return this.slots.length === 0 && !this.sized ? this.get() : null;
   }
   private lookUp(place: number): T {
     const { values } = this.row;

@@ -56,10 +56,29 @@ const UNGAUGED = "No gauge resolution is recorded: the readings are taken as the
 
 /** A bare count is set off from its label: "Broken wires in a lay: 11". */
 const BARE = /^\d+$/;
-const named = (f: Finding): string => capital(f.label ?? f.check);
+const named = (f: Finding): string => nameOf(f.label ?? f.check);
+/** Names with a capital letter; there are as many as checks and parts. */
+const NAMES = new Map<string, string>();
+function nameOf(name: string): string {
+  let words = NAMES.get(name);
+  if (words === undefined) {
+    words = capital(name);
+    if (NAMES.size < NAMES_KEPT) NAMES.set(name, words);
+  }
+  return words;
+}
+const NAMES_KEPT = 1000;
 function reading(f: Finding): string {
   const measured = f.measured ?? "";
-  return `${named(f)}${BARE.test(measured) ? ":" : ""} ${measured}${f.countsFrom === undefined ? "" : `, ${f.countsFrom},`}`;
+  return `${named(f)}${isBare(measured) ? ":" : ""} ${measured}${from(f)}`;
+}
+/** A unit ends in a letter, which is told before the whole is looked at. */
+const isBare = (measured: string): boolean => !(measured.charCodeAt(measured.length - 1) > 57) && BARE.test(measured);
+/** ", as new 2 in,", made once for a limit of a size. */
+function from(f: Finding): string {
+  const { shared } = f;
+  if (shared === undefined) return f.countsFrom === undefined ? "" : `, ${f.countsFrom},`;
+  return (shared.from ??= f.countsFrom === undefined ? "" : `, ${f.countsFrom},`);
 }
 /** What happens at the limit. */
 const leadsTo = (f: Finding): string =>
@@ -71,7 +90,18 @@ function limit(f: Finding): string {
 }
 /** The rule set by its name, as people choose it. */
 const cited = (f: Finding): string => `[${f.basis === null ? "" : BASES[f.basis].name}: ${f.source ?? ""}]`;
-const used = (f: Finding): string => (f.share === null || f.share === 0 ? "" : `, ${percent(f.share)} of the allowance used`);
+const used = (f: Finding): string => (f.share === null || f.share === 0 ? "" : usedOf(percent(f.share)));
+const USED = new Map<string, string>();
+/** Nearly all items have used less than ten times their allowance. */
+const USED_KEPT = 1000;
+function usedOf(share: string): string {
+  let words = USED.get(share);
+  if (words === undefined) {
+    words = `, ${share} of the allowance used`;
+    if (USED.size < USED_KEPT) USED.set(share, words);
+  }
+  return words;
+}
 /** The reading that is nearest to its limit, where all others are in order as well. */
 const nearest = (f: Finding): string => (f.why === "limit" && f.decision === "KEEP" ? met(f, "is nearest to its limit") : sentenceOf(f));
 const met = (f: Finding, how: string): string => `${reading(f)} ${how}${used(f)}: ${tail(f)}`;
@@ -144,9 +174,7 @@ const cut = (text: string): string => (text.length > ROOM ? `${text.slice(0, ROO
 const shortName = (f: Finding): string => named(f).replace(/ opening$/, "");
 const shortReading = (f: Finding): string => {
   const measured = f.measured ?? "";
-  return measured === ""
-    ? shortName(f)
-    : `${shortName(f)}${BARE.test(measured) ? ":" : ""} ${f.why === "limit" ? measured : cut(measured)}`;
+  return measured === "" ? shortName(f) : `${shortName(f)}${isBare(measured) ? ":" : ""} ${f.why === "limit" ? measured : cut(measured)}`;
 };
 const shortLimit = (f: Finding): string =>
   `${shortReading(f)}, ${f.beyond === "WATCH" ? "watched" : f.beyond === "EXAMINE" ? "examined" : "out"} ${f.comesOut ?? ""}`;

@@ -2,7 +2,7 @@
 import { type Finding, ofItem } from "../check/finding";
 import { inUse, isFor, type Situation } from "../check/in-force";
 import { NO_OUTCOME, Outcome } from "../check/outcome";
-import { PreparedCheck } from "../check/prepared-check";
+import { prepareCheck, type PreparedCheck } from "../check/prepared-check";
 import { columnOf, refusedFinding } from "../check/read-sizes";
 import { field, type FieldId } from "../columns";
 import { neededFieldsOf } from "../gear/columns-of";
@@ -92,7 +92,7 @@ export class KindJudge {
     const variant = kind.variants === undefined ? null : this.variantOf();
     const ready = gauge === null && variant?.kind !== "known" ? this.plain : this.readyFor(gauge, variant);
     for (const check of ready.checks) {
-      const outcome = check.judge();
+      const outcome = check.get();
       if (outcome !== NO_OUTCOME) outcomes.push(outcome);
     }
     if (row.isFilledIn(ready.readByNone)) {
@@ -148,7 +148,7 @@ export class KindJudge {
     const unread = unreadColumns(situation, row);
     const none = new Set(unread.flatMap(({ slots }) => slots));
     return {
-      checks: kind.checks.map((check) => new PreparedCheck(check, situation, row)),
+      checks: kind.checks.map((check) => prepareCheck(check, situation, row)).filter((check) => check.always !== NO_OUTCOME),
       unread,
       readByNone: row.values.map((_, slot) => none.has(slot)),
       facts: { needed: [...new Set(needing.flatMap(neededFieldsOf))], gauged: gauge !== null, assumed: NOTHING_ASSUMED },

@@ -57,13 +57,10 @@ export class JudgedItem implements ItemVerdict {
   private sorted: readonly Finding[] | null = null;
   private madeParts: Parts | null = null;
   constructor(outcomes: readonly Outcome[], about: About) {
-    let worst: Decision = "KEEP";
-    let found = 0;
-    for (const { decision, findings } of outcomes) {
-      found += findings.length;
-      if (decision !== "KEEP") worst = worse(worst, decision);
-    }
-    this.decision = found === 0 ? "NO VERDICT" : worst;
+    let decision: Decision | null = null;
+    for (const { decision: next } of outcomes)
+      if (next !== decision && next !== null) decision = decision === null ? next : worse(decision, next);
+    this.decision = decision ?? "NO VERDICT";
     this.outcomes = outcomes;
     this.about = about;
   }
@@ -169,7 +166,8 @@ function worst(outcomes: readonly Outcome[]): Finding | null {
 function othersOf(outcomes: readonly Outcome[], lead: Finding | null): readonly Finding[] {
   const against: Finding[] = [];
   for (const { decision, findings } of outcomes)
-    if (decision !== "KEEP") for (const f of findings) if (f.decision !== "KEEP" && f.check !== lead?.check) against.push(f);
+    if (decision !== null && decision !== "KEEP")
+      for (const f of findings) if (f.decision !== "KEEP" && f.check !== lead?.check) against.push(f);
   if (against.length < 2) return against;
   const told = new Set<string>();
   return against.sort(inOrder).filter((f) => !told.has(f.check) && told.add(f.check));

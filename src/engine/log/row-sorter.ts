@@ -8,22 +8,26 @@ import { type Headings, unitOfHeading } from "./match-headings";
 import { withUnit } from "./merge-columns";
 
 type Line = readonly CellValue[];
+/** A text that begins with a plain sign, which is no blank. */
+const beginsPlainly = (cell: CellValue): boolean => typeof cell === "string" && cell.charCodeAt(0) > 32 && cell.charCodeAt(0) < 127;
 const TOTAL = /^(grand |sub)?-?totals?\b|^(sum|count|average|mean)\b/i;
 /** Tells items from blank rows, totals, titles and headings that stand again; to be asked row after row. */
 export class RowSorter {
   private readonly headings: Headings;
-  /** By heading row and column, the heading in small letters and the code of its first letter. */
-  private readonly lines: readonly (readonly { readonly text: string; readonly first: number }[])[];
+  /** By heading row and column, the heading in small letters. */
+  private readonly lines: readonly (readonly string[])[];
+  /** By column: the codes of the first letters of its headings, and whether one begins as a number does. */
+  private readonly letters: readonly (readonly number[])[];
+  private readonly numbers: readonly boolean[];
   /** Units that headings further down name, which hold for the rows under them. */
   private units: ReadonlyMap<number, Unit> = new Map();
   constructor(headings: Headings, headingLines: Grid) {
     this.headings = headings;
-    this.lines = headingLines.map((line) =>
-      line.map((cell) => {
-        const text = readText(cell).toLowerCase();
-        return { text, first: text.charCodeAt(0) };
-      }),
-    );
+    this.lines = headingLines.map((line) => line.map((cell) => readText(cell).toLowerCase()));
+    const width = Math.max(0, ...this.lines.map((line) => line.length));
+    const over = Array.from({ length: width }, (_, column) => this.lines.map((line) => line[column] ?? ""));
+    this.letters = over.map((texts) => texts.map((text) => text.charCodeAt(0)));
+    this.numbers = over.map((texts) => texts.some((text) => /^[-\d.]/.test(text)));
   }
   /** Why a row is not an item; "" for a blank row, null for an item. */
   passedOver(line: Line): string | null {
@@ -32,7 +36,7 @@ export class RowSorter {
     let maybe = 0;
     for (let column = 0; column < line.length; column += 1) {
       const cell = line[column];
-      if (cell === "" || isBlank(cell)) continue;
+      if (cell === "" || (!beginsPlainly(cell) && isBlank(cell))) continue;
       filled += 1;
       if (filled === 1) first = cell;
       if (this.mayRepeat(cell, column)) maybe += 1;
@@ -55,15 +59,15 @@ export class RowSorter {
       const code = cell.charCodeAt(0);
       if (code <= 32 || code > 126) return true;
       const small = code >= 65 && code <= 90 ? code + 32 : code;
-      return this.lines.some((line) => line[column]?.first === small);
+      return this.letters[column]?.includes(small) === true;
     }
-    return typeof cell !== "number" || this.lines.some((line) => /^[-\d.]/.test(line[column]?.text ?? ""));
+    return typeof cell !== "number" || this.numbers[column] === true;
   }
   /** A heading row that stands again further down, such as at the top of a printed page. */
   private repeats(line: Line, filled: number): boolean {
     return this.lines.some((heading) => {
       const same = line.filter((cell, column) => {
-        const text = heading[column]?.text ?? "";
+        const text = heading[column] ?? "";
         return text !== "" && !isBlank(cell) && readText(cell).toLowerCase() === text;
       }).length;
       return same >= 2 && same * 2 >= filled;
