@@ -16,8 +16,20 @@ module.exports = Object.assign(
     context: root,
     target: ["web", "es2020"],
     devtool: argv.mode === "production" ? false : "source-map",
-    entry: { taskpane: "./src/taskpane/index.tsx", functions: "./src/functions/functions.ts" },
-    output: { clean: true, path: path.join(root, "dist"), filename: "[name].js", chunkFilename: "[name].js" },
+    // functions.js stands alone: it also runs where there is no page. The pane takes the engine from it.
+    entry: {
+      functions: "./src/functions/functions.ts",
+      taskpane: { import: "./src/taskpane/index.tsx", dependOn: "functions" },
+    },
+    output: {
+      clean: true,
+      path: path.join(root, "dist"),
+      filename: "[name].js",
+      chunkFilename: "[name].js",
+      // A runtime for functions alone has no page, so neither its window nor its address may be asked for.
+      globalObject: "globalThis",
+      publicPath: "",
+    },
     resolve: { extensions: [".ts", ".tsx", ".js"] },
     module: {
       rules: [
@@ -30,7 +42,6 @@ module.exports = Object.assign(
       ],
     },
     performance: { hints: false },
-    // functions.js stands alone: it also runs where there is no page.
     // What the pane fetches after its first load are dynamic imports.
     optimization: { splitChunks: false, runtimeChunk: false },
     cache: { type: "filesystem", cacheDirectory: path.join(root, "build", "webpack-cache"), buildDependencies: { config: [__filename] } },

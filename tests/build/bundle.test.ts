@@ -19,20 +19,27 @@ describe("the built functions", () => {
     expect(functions.get("CHAINMIN")?.("1/2", "in", "law")).toBe(25 / 64);
   });
 
-  // The aim is 80 kB: ten more kinds, their columns and the vocabulary of headings brought it over, and the list and the trend by 2 kB.
-  it("take at most 92 kB gzip, without React", () => {
-    expect(gzipped("functions.js")).toBeLessThanOrEqual(92_000);
+  // The aim is 80 kB: the words that make a remark good and the kinds of gear brought it over; 109 kB of it serve the functions alone.
+  it("take at most 118 kB gzip, without React", () => {
+    expect(gzipped("functions.js")).toBeLessThanOrEqual(118_000);
     expect(built("functions.js")).not.toMatch(/react|createElement/i);
   });
 });
 
 describe("the built pane", () => {
-  // The aim is 350 kB: the engine is loaded twice, with the functions and with the pane, and has grown by ten kinds.
-  it("loads with at most 430 kB gzip", () => {
+  // The aim is 350 kB.
+  it("loads with at most 372 kB gzip", () => {
     const scripts = [...built("taskpane.html").matchAll(/src="?([^":>\s]+\.js)"?/g)].map((m) => m[1] ?? "");
     expect(scripts).toContain("functions.js");
     expect(scripts).toContain("taskpane.js");
-    expect(scripts.reduce((sum, file) => sum + gzipped(file), 0)).toBeLessThanOrEqual(430_000);
+    expect(scripts.reduce((sum, file) => sum + gzipped(file), 0)).toBeLessThanOrEqual(372_000);
+  });
+
+  it("takes the engine from the functions' file", () => {
+    for (const own of ["WAC 33900", "hoist ring", "lifting beam"]) {
+      expect(built("functions.js")).toContain(own);
+      expect(built("taskpane.js")).not.toContain(`"${own}"`);
+    }
   });
 
   it("takes the client library from its vendor's address, never from these files", () => {

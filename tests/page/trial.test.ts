@@ -100,6 +100,44 @@ async function seriousFaults(target: Page | Awaited<ReturnType<Page["frames"]>>[
 }
 
 describe("the trial page", () => {
+  it("asks before a changed workbook gives way to another, by keyboard and for a screen reader", { timeout: 120_000 }, async () => {
+    const { page } = await open();
+    const sample = page.locator("#sample");
+    const asked = page.getByRole("dialog", { name: "Replace this workbook?" });
+    const title = (): Promise<string | undefined> => page.evaluate(() => window.trial?.book.fileName);
+    // Nothing was changed: nothing is asked.
+    await sample.selectOption({ label: "Other yard" });
+    await page.waitForFunction(() => window.trial?.book.fileName === "other-yard.xlsx");
+    await page.evaluate(() => window.trial?.ready);
+    expect(await asked.isVisible()).toBe(false);
+    const log = await page.evaluate(() => window.trial!.book.sheets[0]!.name);
+    await page.evaluate((sheet) => window.trial!.host.type(sheet, "Z99", "noted"), log);
+
+    await sample.selectOption({ label: "Tidy register" });
+    await asked.waitFor();
+    expect(await asked.getByText("other-yard.xlsx was changed and is not saved.").isVisible()).toBe(true);
+    // The choice that changes nothing has the focus, and Esc is that choice.
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Stay here");
+    expect(await seriousFaults(page)).toEqual([]);
+    await page.keyboard.press("Escape");
+    await asked.waitFor({ state: "hidden" });
+    expect([await title(), await sample.evaluate((list: HTMLSelectElement) => list.value)]).toEqual(["other-yard.xlsx", "other-yard.xlsx"]);
+    expect(await page.evaluate((sheet) => window.trial!.book.sheet(sheet)!.cell(98, 25)?.value, log)).toBe("noted");
+
+    await sample.selectOption({ label: "Tidy register" });
+    await asked.waitFor();
+    const saved = page.waitForEvent("download");
+    await asked.getByRole("button", { name: "Save it, then open" }).press("Enter");
+    expect((await saved).suggestedFilename()).toBe("other-yard.xlsx");
+    await page.waitForFunction(() => window.trial?.book.fileName === "tidy-register.xlsx");
+    await page.evaluate(() => window.trial?.ready);
+    // What was opened is unchanged again.
+    await sample.selectOption({ label: "Other yard" });
+    await page.waitForFunction(() => window.trial?.book.fileName === "other-yard.xlsx");
+    expect(await asked.isVisible()).toBe(false);
+    await page.context().close();
+  });
+
   it("turns the tidy log into a register, follows a typed reading, filters to removals", { timeout: 180_000 }, async () => {
     const { page, pane } = await open();
     await page.locator("#sample").selectOption({ label: "Tidy register" });

@@ -11,6 +11,7 @@ import { clearMessages, say, sentenceOf } from "./messages";
 import { PaneFrame } from "./pane";
 import { followShade } from "./shade";
 import { movableEdge } from "./splitter";
+import { Unsaved } from "./unsaved";
 import { listSamples, openFile, openSample, saveBook, titleOf } from "./workbooks";
 import "./style.css";
 
@@ -77,6 +78,7 @@ async function start(): Promise<void> {
   );
   shown.view = view;
 
+  const unsaved = new Unsaved();
   const show = async (opened: Book): Promise<void> => {
     clearMessages();
     host.close();
@@ -86,6 +88,7 @@ async function start(): Promise<void> {
     view.open(book);
     await reporting.recalculate(book);
     await view.settled();
+    unsaved.follow(book);
     if (book.notKept.length > 0) say(`Not shown and not saved here: ${book.notKept.join(", ")}.`);
     if (!(await pane.load(host)))
       say("The pane did not come up within 20 seconds; look at the browser's console, or run npm run build and reload.");
@@ -111,6 +114,7 @@ async function start(): Promise<void> {
     pane,
     view,
     current: () => book,
+    unsaved,
     open: (opening) => {
       if (window.trial) window.trial.ready = begin(opening);
     },
@@ -125,16 +129,41 @@ interface Controls {
   readonly pane: PaneFrame;
   readonly view: BookView;
   readonly current: () => Book;
+  readonly unsaved: Unsaved;
   readonly open: (opening: Promise<Book>) => void;
 }
-function connectControls({ samples, first, calculator, reporting, pane, view, current, open }: Controls): void {
+function connectControls({ samples, first, calculator, reporting, pane, view, current, unsaved, open }: Controls): void {
   const sample = element("sample", HTMLSelectElement);
   const ownFile = new Option("A file of yours", "");
   ownFile.hidden = true;
   sample.append(...samples.map((name) => new Option(titleOf(name), name)), ownFile);
   sample.value = first ?? "";
+  const told = (failure: unknown): void => {
+    say(sentenceOf(failure));
+  };
+  const save = async (): Promise<void> => {
+    await saveBook(current());
+    unsaved.saved();
+  };
+  /** Opens another workbook, unless the one that is open was changed and is to stay. */
+  const replace = async (name: string, opening: () => Promise<Book>): Promise<boolean> => {
+    const choice = await unsaved.before(name);
+    if (choice === "stay") return false;
+    if (choice === "save") await save();
+    open(opening());
+    return true;
+  };
+  let shown = sample.value;
   sample.addEventListener("change", () => {
-    open(openSample(sample.value));
+    const wanted = sample.value;
+    // The list names what is open until something else is.
+    sample.value = shown;
+    replace(titleOf(wanted), () => openSample(wanted))
+      .then((done) => {
+        if (done) sample.value = shown = wanted;
+        sample.focus();
+      })
+      .catch(told);
   });
 
   const file = element("file", HTMLInputElement);
@@ -145,19 +174,17 @@ function connectControls({ samples, first, calculator, reporting, pane, view, cu
     const chosen = file.files?.[0];
     file.value = "";
     if (!chosen) return;
-    open(
+    const opening = (): Promise<Book> =>
       openFile(chosen).then((book) => {
         ownFile.hidden = false;
         ownFile.text = chosen.name;
-        sample.value = "";
+        sample.value = shown = "";
         return book;
-      }),
-    );
+      });
+    replace(chosen.name, opening).catch(told);
   });
   element("save", HTMLButtonElement).addEventListener("click", () => {
-    saveBook(current()).catch((failure: unknown) => {
-      say(sentenceOf(failure));
-    });
+    save().catch(told);
   });
 
   const blank = element("blank", HTMLSelectElement);
