@@ -98,22 +98,6 @@ describe("what is left out", () => {
   });
 });
 
-describe("what nobody read", () => {
-  it("is listed row by row: chain of 1 3/4 in by the old table, six sizes by the newer", () => {
-    const rows = unconfirmed().filter((line) => line.document.includes("N-184-1") || line.document.includes("9-1.9.5-1"));
-    expect(rows.map((line) => line.what)).toEqual([
-      "chain sling, link thickness: 1 3/4 in, below 1 13/32 in",
-      "chain sling, link thickness: 7/32 in (5.5 mm), below 0.189 in",
-      "chain sling, link thickness: 9/32 in (7 mm), below 0.239 in",
-      "chain sling, link thickness: 3/4 in (20 mm), below 0.687 in",
-      "chain sling, link thickness: 7/8 in (22 mm), below 0.750 in",
-      "chain sling, link thickness: 1 in (26 mm), below 0.887 in",
-      "chain sling, link thickness: 1 1/4 in (32 mm), below 1.091 in",
-    ]);
-    for (const line of unconfirmed()) expect(line.why).toMatch(/not used for a verdict$/);
-  });
-});
-
 describe("one item under each rule set", () => {
   const headings = [
     "Id",

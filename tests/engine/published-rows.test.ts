@@ -1,12 +1,12 @@
 /** Every row of the public texts that was read, against its record: document, clause, figure, word, status; or the reason why it is not judged. */
 import { describe, expect, it } from "vitest";
 import { listSources } from "../../src/engine/pages/figures";
-import { LEFT_OUT } from "../../src/engine/pages/not-judged";
+import { LEFT_OUT, unconfirmed } from "../../src/engine/pages/not-judged";
 import { PUBLISHED_ROWS } from "../fixtures/published-rows";
 
 /** The words of the fixture for what the list of sources prints. */
 const inWords = (says: string): string => {
-  if (says === "any" || says.startsWith("every ")) return says;
+  if (says === "any" || says.startsWith("every ") || says.startsWith("less than ")) return says;
   const [word = "", figure = "", ...rest] = says.replace("1/3", "33.33 %").split(" ");
   const [share, cap] = [figure, ...rest].join(" ").split(", ");
   const of = word === "above" ? `more than ${share ?? ""}` : `${share ?? ""} or more`;
@@ -40,4 +40,20 @@ describe("every row of a public text that was read or restated", () => {
       ).not.toEqual([]);
     },
   );
+});
+
+describe("what nobody read", () => {
+  it("is listed row by row: chain of 1 3/4 in by the old table, six sizes by the newer", () => {
+    const rows = unconfirmed().filter((line) => line.document.includes("N-184-1") || line.document.includes("9-1.9.5-1"));
+    expect(rows.map((line) => line.what)).toEqual([
+      "chain sling, link thickness: 1 3/4 in, below 1 13/32 in",
+      "chain sling, link thickness: 7/32 in (5.5 mm), below 0.189 in",
+      "chain sling, link thickness: 9/32 in (7 mm), below 0.239 in",
+      "chain sling, link thickness: 3/4 in (20 mm), below 0.687 in",
+      "chain sling, link thickness: 7/8 in (22 mm), below 0.750 in",
+      "chain sling, link thickness: 1 in (26 mm), below 0.887 in",
+      "chain sling, link thickness: 1 1/4 in (32 mm), below 1.091 in",
+    ]);
+    for (const line of unconfirmed()) expect(line.why).toMatch(/not used for a verdict$/);
+  });
 });
