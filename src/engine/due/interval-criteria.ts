@@ -54,6 +54,7 @@ const HARDWARE = [
 ];
 const DEVICES = ["lifting beam", "plate clamp"];
 const OTHER_DEVICES = ["beam clamp", "vacuum lifter", "lifting magnet"];
+const OTHER_DEVICES_AS = ["DOE 1090", "14.2.5.3 a, applied to other lifting devices"] as const;
 const SLINGS = ["chain sling", ...ROPE_SLINGS, "mesh sling", ...WEB_AND_ROUND];
 /** Loose gear between machine and load. */
 const ACCESSORIES = ["hook", "end connection", ...HARDWARE, ...SLINGS, ...DEVICES, ...OTHER_DEVICES];
@@ -81,14 +82,9 @@ const RULES: readonly Rule[] = [
   { kinds: DEVICES, basis: "standard", months: 12, source: ["DOE 1090", "14.2.5.3 a"] },
   { kinds: DEVICES, service: "heavy", basis: "standard", months: 6, source: ["DOE 1090", "14.2.5.3 a"] },
   { kinds: DEVICES, service: "severe", basis: "standard", months: 3, source: ["DOE 1090", "14.2.5.3 a"] },
-  ...(["normal", "heavy", "severe"] as const).map((service, at): Rule => ({
-    kinds: OTHER_DEVICES,
-    ...(service === "normal" ? {} : { service }),
-    basis: "standard",
-    months: [12, 6, 3][at] ?? 3,
-    source: ["DOE 1090", "14.2.5.3 a, applied to other lifting devices"],
-    status: "restated",
-  })),
+  { kinds: OTHER_DEVICES, basis: "standard", months: 12, source: OTHER_DEVICES_AS, status: "restated" },
+  { kinds: OTHER_DEVICES, service: "heavy", basis: "standard", months: 6, source: OTHER_DEVICES_AS, status: "restated" },
+  { kinds: OTHER_DEVICES, service: "severe", basis: "standard", months: 3, source: OTHER_DEVICES_AS, status: "restated" },
   // Northern Ireland's text, the twin of LOLER 1998. What lifts people is not told by the kind: the service says it.
   { kinds: ACCESSORIES, usedOn: LOOSE, basis: "uk", months: 6, source: ["NI 1999/304", "reg 9(3)(a)"] },
   { kinds: ACCESSORIES, basis: "uk", months: 12, source: ["NI 1999/304", "reg 9(3)(a)(ii)"] },
