@@ -22,7 +22,8 @@ describe("the built functions", () => {
   // The aim is 80 kB: the words that make a remark good and the kinds of gear brought it over; 109 kB of it serve the functions alone.
   it("take at most 118 kB gzip, without React", () => {
     expect(gzipped("functions.js")).toBeLessThanOrEqual(118_000);
-    expect(built("functions.js")).not.toMatch(/react|createElement/i);
+    // The one element that its loader makes is a script, for what the pane fetches later.
+    expect(built("functions.js")).not.toMatch(/react|jsx|useState|createRoot/i);
   });
 });
 
@@ -36,10 +37,8 @@ describe("the built pane", () => {
   });
 
   it("takes the engine from the functions' file", () => {
-    for (const own of ["WAC 33900", "hoist ring", "lifting beam"]) {
-      expect(built("functions.js")).toContain(own);
-      expect(built("taskpane.js")).not.toContain(`"${own}"`);
-    }
+    for (const own of ["hoist ring", "lifting beam", "galvanised"])
+      expect([own, built("functions.js").includes(own), built("taskpane.js").includes(own)]).toEqual([own, true, false]);
   });
 
   it("takes the client library from its vendor's address, never from these files", () => {
