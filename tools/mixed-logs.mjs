@@ -106,10 +106,11 @@ function headingsFor(catalogued, fields, chance, rough) {
   return [...columns, ...extra];
 }
 const pick = (list, chance) => list[Math.floor(chance() * list.length)];
-const cut = (value) => Math.round(value * 1e4) / 1e4;
+/** As gauges read: a thousandth of an inch, a hundredth of a millimetre. */
+const cut = (value, unit) => (unit === "in" ? Math.round(value * 1e3) / 1e3 : Math.round(value * 1e2) / 1e2);
 
 /** A row's cells by field, as somebody who reads everything would fill them; one in twenty readings is past a usual limit. */
-function plainRow(catalogued, kind, at, chance) {
+function plainRow(catalogued, kind, at, chance, words) {
   const unit = chance() < 0.5 ? "in" : "mm";
   const row = {
     id: `${kind.id.slice(0, 2).toUpperCase()}-${at}`,
@@ -125,11 +126,11 @@ function plainRow(catalogued, kind, at, chance) {
     switch (check.kind) {
       case "loss":
         length(check.original);
-        row[check.measured] ??= cut(row[check.original] * (1 - chance() * (bad() ? 0.2 : 0.045)));
+        row[check.measured] ??= cut(row[check.original] * (1 - chance() * (bad() ? 0.2 : 0.045)), unit);
         break;
       case "growth":
         length(check.original);
-        row[check.measured] ??= cut(row[check.original] * (1 + chance() * (bad() ? 0.2 : 0.045)));
+        row[check.measured] ??= cut(row[check.original] * (1 + chance() * (bad() ? 0.2 : 0.045)), unit);
         break;
       case "least":
         row[check.size] ??= pick(NOMINAL, chance);
@@ -139,7 +140,7 @@ function plainRow(catalogued, kind, at, chance) {
         for (const id of catalogued.fieldsOf(check)) {
           const { type } = catalogued.FIELDS[id];
           if (row[id] !== undefined) continue;
-          if (type === "fault" || type === "sound") row[id] = pick((bad() ? BAD : GOOD)[type], chance);
+          if (type === "fault" || type === "sound") row[id] = bad() ? pick(BAD[type], chance) : words(type);
           else if (type === "count") row[id] = bad() ? Math.floor(chance() * 14) : id === "clips" ? 4 : 0;
           else if (type === "angle") row[id] = bad() ? 11 : 0;
           else if (type === "torque") row[id] = 65;
@@ -171,9 +172,12 @@ export function mixedLog({ catalogued, seed, count, rough = false, kinds }) {
   const fields = catalogued.FIELD_IDS.filter((id) => wanted.has(id) && (!rough || id === "gear" || chance() < 0.92));
   const columns = headingsFor(catalogued, fields, chance, rough);
   const blank = rough ? pick([null, "", "", 0], chance) : "";
+  // A clerk has a word of his own for what is in order; several clerks have several.
+  const own = { fault: pick(GOOD.fault, chance), sound: pick(GOOD.sound, chance) };
+  const words = (type) => (rough || chance() < 0.1 ? pick(GOOD[type], chance) : own[type]);
   const noise = rough ? pick([0, 0.01, 0.03, 0.1], chance) : 0;
   const rows = Array.from({ length: count }, (_, at) => {
-    const plain = plainRow(catalogued, taken[at % taken.length], at, chance);
+    const plain = plainRow(catalogued, taken[at % taken.length], at, chance, words);
     return columns.map(({ id }, place) => {
       if (id !== null && chance() < noise) return pick(ROUGH, chance);
       // A column that says the same again is mostly empty.

@@ -4,7 +4,7 @@ import type { CellValue } from "../reading/cell-value";
 
 type Line = readonly CellValue[];
 /** Rows remembered; beyond it they are judged again. */
-const KEPT = 10_000;
+const KEPT = 5000;
 /** By a cell that tells rows apart, the last row that had it, whole, and what came of it. */
 export class Lately<T> {
   private readonly kept = new Map<CellValue, { readonly line: Line; readonly made: T }>();

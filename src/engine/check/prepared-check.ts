@@ -72,7 +72,9 @@ export class Remembered<T> {
     const known = kept.get(values);
     if (known !== undefined) return known;
     const made = this.make();
-    kept.set(values, made);
+    // Words and counts are few; sizes may never come again.
+    if (this.sized) kept.set(values, made);
+    else kept.keep(values, made);
     return made;
   }
 }

@@ -40,6 +40,7 @@ export class LogJudge {
   private readonly byGear = new Memory<KindJudge | null>();
   private readonly words: RowMemory<Outcome>;
   private readonly at: Readonly<Record<"gear" | "tagged" | "inspected" | "overload" | "result" | "remarks", number | undefined>>;
+  private readonly outcomes: Outcome[] = [];
   private unknown: readonly UnreadColumn[] | null = null;
   constructor(columns: LogColumns, judging: Judging) {
     this.fields = withFilled(columns.fields);
@@ -71,9 +72,11 @@ export class LogJudge {
     const { asOf } = judging;
     const tag = this.isBlankAt(at.tagged) ? NO_TAG : tagState(row, asOf);
     const kind = this.kindOf(at.gear === undefined ? undefined : row.values[at.gear]);
-    const outcomes: Outcome[] = [];
+    // One list for all rows, from which each takes a copy that is no longer than it has to be.
+    const { outcomes } = this;
+    outcomes.length = 0;
     if (kind === null) return this.judgeUnknown(outcomes, tag);
-    const facts = kind.judge(outcomes, tag.out ? tagOutcome(tag) : null);
+    const about = kind.judge(outcomes, tag.out ? tagOutcome(tag) : null);
     if (overload !== null || !this.isBlankAt(at.overload)) add(outcomes, overloadFinding(row, asOf, overload));
     const dateNote = this.isBlankAt(at.inspected) ? null : this.dateNote(outcomes);
     if (kind.rules !== null) outcomes.push(kind.rules);
@@ -83,8 +86,9 @@ export class LogJudge {
     }
     if (kind.house !== null) outcomes.push(kind.house);
     const tagNote = tag.out ? null : tag.note;
-    const more = dateNote === null && tagNote === null ? NOTHING_MORE : [dateNote, tagNote].filter((note) => note !== null);
-    return new JudgedItem(outcomes, { kind: kind.kind, tagged: tag.out, facts, more });
+    if (!tag.out && dateNote === null && tagNote === null) return new JudgedItem(outcomes.slice(), about);
+    const more = [dateNote, tagNote].filter((note) => note !== null);
+    return new JudgedItem(outcomes.slice(), { ...about, tagged: tag.out, more });
   }
   private isBlankAt(slot: number | undefined): boolean {
     return slot === undefined || isBlank(this.row.values[slot]);
@@ -111,7 +115,7 @@ export class LogJudge {
     const shown: Finding[] = [];
     unreadDamage((this.unknown ??= unreadColumns(situation, row)), shown);
     for (const found of shown) add(outcomes, { ...found, decision: "NO VERDICT" });
-    return new JudgedItem(outcomes, { kind: null, tagged: tag.out, facts: UNKNOWN_FACTS, more: NOTHING_MORE });
+    return new JudgedItem(outcomes.slice(), { kind: null, tagged: tag.out, facts: UNKNOWN_FACTS, more: NOTHING_MORE });
   }
   /** Adds what is wrong with the date of the inspection; a date that cannot be read is a note. */
   private dateNote(outcomes: Outcome[]): string | null {

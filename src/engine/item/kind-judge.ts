@@ -6,8 +6,10 @@ import { prepareCheck, type PreparedCheck } from "../check/prepared-check";
 import { columnOf, refusedFinding } from "../check/read-sizes";
 import { field, type FieldId } from "../columns";
 import { neededFieldsOf } from "../gear/columns-of";
-import type { GearKind } from "../gear/kind";
+import type { GearKind, Variants } from "../gear/kind";
 import type { Row } from "../log/cells";
+import { RowMemory } from "../memory";
+import type { Unit } from "../numbers/lengths";
 import type { CellValue } from "../reading/cell-value";
 import { type Length, readLength } from "../reading/length";
 import { readText } from "../reading/text";
@@ -35,22 +37,38 @@ export interface KindFacts {
   /** What was taken from a table, or for granted: clauses without a full stop. */
   readonly assumed: readonly string[];
 }
+/** What is known of an item beside its findings. */
+export interface About {
+  /** Null where the gear is not in the catalogue. */
+  readonly kind: GearKind | null;
+  readonly tagged: boolean;
+  readonly facts: KindFacts;
+  /** What its date and its tag say: clauses without a full stop. */
+  readonly more: readonly string[];
+}
 /** Checks and columns of a kind, ready for one gauge and one construction. */
 interface Ready {
   readonly checks: readonly PreparedCheck[];
   readonly unread: readonly UnreadColumn[];
   /** By slot, whether one of these columns stands there; while all are blank they say nothing. */
   readonly readByNone: readonly boolean[];
-  /** What holds where nothing is assumed. */
-  readonly facts: KindFacts;
+  /** What holds where nothing is assumed and nothing else is said. */
+  readonly about: About;
   readonly rules: Outcome | null;
 }
 interface GaugeRead {
   readonly gauge: Length | null;
   readonly finding: Outcome | null;
+  /** The kind made ready for this gauge, by variant. */
+  readonly ready: Map<string | null, Ready>;
 }
-const NO_GAUGE: GaugeRead = { gauge: null, finding: null };
+/** A gauge that was read, with the cell and the unit that it was read from. */
+interface LastGauge extends GaugeRead {
+  readonly cell: CellValue;
+  readonly unit: Unit | null;
+}
 const NOTHING_ASSUMED: readonly string[] = [];
+const NOTHING_MORE: readonly string[] = [];
 /** Gauges and constructions that are kept ready; beyond it they are made again. */
 const KEPT = 200;
 const isBlank = (cell: CellValue): boolean => cell === undefined || cell === null || cell === "";
@@ -62,9 +80,11 @@ export class KindJudge {
   private readonly row: Row;
   private readonly judging: Judging;
   private readonly gauges = new Map<string, GaugeRead>();
-  private readonly variants = new Map<string, VariantRead>();
-  private readonly ready = new Map<string, Ready>();
+  private readonly variants: RowMemory<VariantRead>;
+  private readonly ungauged: GaugeRead = { gauge: null, finding: null, ready: new Map() };
   private readonly plain: Ready;
+  private readonly slots: Readonly<Record<"asNewFrom" | "gauge", number>>;
+  private lastGauge: LastGauge | null = null;
   constructor(kind: GearKind, row: Row, judging: Judging) {
     this.kind = kind;
     this.row = row;
@@ -72,13 +92,18 @@ export class KindJudge {
     const house = houseFindings(kind, judging.basis, judging.house);
     this.house = house.length === 0 ? null : new Outcome(house);
     this.plain = this.makeReady(null, null);
+    this.slots = { asNewFrom: row.slot("asNewFrom") ?? -1, gauge: row.slot("gauge") ?? -1 };
+    // What the gear is called tells its variant as well.
+    const deciding = kind.variants === undefined ? [] : [row.slot(kind.variants.field), row.slot("gear")];
+    this.variants = new RowMemory(deciding.filter((slot) => slot !== undefined));
   }
   /** Adds what the checks say of the row at hand, its tag after them. */
-  judge(outcomes: Outcome[], tag: Outcome | null): KindFacts {
-    const { kind, row } = this;
+  judge(outcomes: Outcome[], tag: Outcome | null): About {
+    const { kind, row, slots } = this;
+    const { values } = row;
     let sizeNote: string | null = null;
     let sizeFinding: Outcome | null = null;
-    const from = row.value("asNewFrom");
+    const from = slots.asNewFrom < 0 ? undefined : values[slots.asNewFrom];
     if (typeof from === "string" && isLent(from)) sizeNote = `As-new from ${from}`;
     else if (kind.asNew !== undefined && !isBlank(from)) {
       const published = publishedSizes(kind, row);
@@ -88,9 +113,9 @@ export class KindJudge {
         sizeNote = published.note;
       }
     }
-    const { gauge, finding: gaugeFinding } = isBlank(row.value("gauge")) ? NO_GAUGE : this.gaugeOf();
-    const variant = kind.variants === undefined ? null : this.variantOf();
-    const ready = gauge === null && variant?.kind !== "known" ? this.plain : this.readyFor(gauge, variant);
+    const gauge = slots.gauge < 0 || isBlank(values[slots.gauge]) ? this.ungauged : this.gaugeOf();
+    const variant = kind.variants === undefined ? null : this.variantOf(kind.variants);
+    const ready = gauge === this.ungauged && variant?.kind !== "known" ? this.plain : this.readyFor(gauge, variant);
     for (const check of ready.checks) {
       const outcome = check.get();
       if (outcome !== NO_OUTCOME) outcomes.push(outcome);
@@ -102,41 +127,42 @@ export class KindJudge {
     }
     if (tag !== null) outcomes.push(tag);
     if (sizeFinding !== null) outcomes.push(sizeFinding);
-    if (gaugeFinding !== null) outcomes.push(gaugeFinding);
+    if (gauge.finding !== null) outcomes.push(gauge.finding);
     if (variant?.kind === "refused") outcomes.push(outcomeOf(variantFinding(variant, row)));
-    return this.factsWith(ready.facts, sizeNote, variant);
+    return aboutWith(ready.about, sizeNote, variant);
   }
   /** A finding that follows from the rules alone, in whatever row. */
   get rules(): Outcome | null {
     return this.plain.rules;
   }
-  private factsWith(facts: KindFacts, size: string | null, variant: VariantRead | null): KindFacts {
-    const taken = variant?.kind === "known" ? variant.assumed : null;
-    return size === null && taken === null ? facts : { ...facts, assumed: [size, taken].filter((note) => note !== null) };
-  }
   private gaugeOf(): GaugeRead {
-    const { row } = this;
+    const { row, ungauged } = this;
     const cell = row.value("gauge");
     const unit = row.unit("gauge");
-    return keptBy(this.gauges, `${unit ?? ""}|${keyOf(cell)}`, () => {
+    const last = this.lastGauge;
+    if (last !== null && last.cell === cell && last.unit === unit) return last;
+    const made = keptBy(this.gauges, `${unit ?? ""}|${keyOf(cell)}`, () => {
       const read = readLength(cell, { assume: unit });
-      if (read.kind === "value") return { gauge: read.value, finding: null };
-      return read.kind === "missing"
-        ? NO_GAUGE
-        : { gauge: null, finding: outcomeOf(refusedFinding({ name: "gauge", part: "" }, row, "gauge", read)) };
+      if (read.kind === "value") return { gauge: read.value, finding: null, ready: new Map() };
+      if (read.kind === "missing") return ungauged;
+      return { ...ungauged, finding: outcomeOf(refusedFinding({ name: "gauge", part: "" }, row, "gauge", read)) };
     });
+    if (made.gauge !== null) this.lastGauge = { ...made, cell, unit };
+    return made;
   }
-  private variantOf(): VariantRead | null {
-    const { variants } = this.kind;
-    if (variants === undefined) return null;
-    const gear = readText(this.row.value("gear"));
-    // No cell holds the sign between the two, so that no typed text can stand for another row's.
-    return keptBy(this.variants, `${gear}\u0000${keyOf(this.row.value(variants.field))}`, () => readVariant(variants, this.row, gear));
+  private variantOf(variants: Variants): VariantRead {
+    const { row } = this;
+    const known = this.variants.get(row.values);
+    if (known !== undefined) return known;
+    const made = readVariant(variants, row, readText(row.value("gear")));
+    this.variants.set(row.values, made);
+    return made;
   }
-  private readyFor(gauge: Length | null, read: VariantRead | null): Ready {
+  private readyFor({ gauge, ready }: GaugeRead, read: VariantRead | null): Ready {
     const variant = read?.kind === "known" ? read.variant : null;
-    const key = `${gauge === null ? "" : `${gauge.size.toFraction()} ${gauge.unit}`}|${variant ?? ""}`;
-    return keptBy(this.ready, key, () => this.makeReady(gauge, variant));
+    let made = ready.get(variant);
+    if (made === undefined) ready.set(variant, (made = this.makeReady(gauge, variant)));
+    return made;
   }
   private makeReady(gauge: Length | null, variant: string | null): Ready {
     const { kind, row } = this;
@@ -151,10 +177,20 @@ export class KindJudge {
       checks: kind.checks.map((check) => prepareCheck(check, situation, row)).filter((check) => check.always !== NO_OUTCOME),
       unread,
       readByNone: row.values.map((_, slot) => none.has(slot)),
-      facts: { needed: [...new Set(needing.flatMap(neededFieldsOf))], gauged: gauge !== null, assumed: NOTHING_ASSUMED },
+      about: {
+        kind,
+        tagged: false,
+        facts: { needed: [...new Set(needing.flatMap(neededFieldsOf))], gauged: gauge !== null, assumed: NOTHING_ASSUMED },
+        more: NOTHING_MORE,
+      },
       rules: rules === null ? null : outcomeOf(rules),
     };
   }
+}
+function aboutWith(about: About, size: string | null, variant: VariantRead | null): About {
+  const taken = variant?.kind === "known" ? variant.assumed : null;
+  if (size === null && taken === null) return about;
+  return { ...about, facts: { ...about.facts, assumed: [size, taken].filter((note) => note !== null) } };
 }
 const outcomeOf = (found: Finding): Outcome => new Outcome([found]);
 function variantFinding({ why, field: id, facts }: VariantRead & { kind: "refused" }, row: Row): Finding {

@@ -6,7 +6,7 @@ import type { FieldId } from "../columns";
 import { type Decision, outOfUse, worse } from "../decision";
 import { fieldsOf } from "../gear/columns-of";
 import type { GearKind } from "../gear/kind";
-import type { KindFacts } from "./kind-judge";
+import type { About } from "./kind-judge";
 
 /** The judgement of one item. */
 export interface ItemVerdict {
@@ -39,15 +39,6 @@ export interface ItemVerdict {
   /** What has to be typed before the item can be kept, in words. */
   readonly missing: readonly string[];
   readonly notes: readonly string[];
-}
-/** What is known of an item beside its findings. */
-export interface About {
-  /** Null where the gear is not in the catalogue. */
-  readonly kind: GearKind | null;
-  readonly tagged: boolean;
-  readonly facts: KindFacts;
-  /** What its date and its tag say: clauses without a full stop. */
-  readonly more: readonly string[];
 }
 /** A verdict whose decision is known at once; its order, its parts and its words are made when they are asked for. */
 export class JudgedItem implements ItemVerdict {
