@@ -37,11 +37,17 @@ const OTHERS = {
   "src/engine/tables/rope.ts": ["tests/engine/tables.test.ts", `${KINDS}/running-rope.test.ts`],
   "src/engine/tables/shackle.ts": [`${KINDS}/shackle.test.ts`],
   "src/engine/due/interval-criteria.ts": ["tests/engine/intervals.test.ts"],
-  "src/engine/lift/tables.ts": ["tests/engine/tables.test.ts", "tests/engine/judge-lift.test.ts"],
+  "src/engine/lift/tables.ts": ["tests/engine/tables.test.ts"],
   "src/engine/lift/service-temperature.ts": ["tests/engine/judge-lift.test.ts"],
 };
 const NO_RECORDS = /\/(index|kind|columns-of)\.ts$/;
-const WIDER = [KINDS, "tests/engine/tables.test.ts", "tests/engine/published-rows.test.ts", "tests/functions/functions.test.ts"];
+const WIDER = [
+  KINDS,
+  "tests/engine/tables.test.ts",
+  "tests/engine/judge-lift.test.ts",
+  "tests/engine/published-rows.test.ts",
+  "tests/functions/functions.test.ts",
+];
 
 function testsOf(file) {
   if (file in SHARED) return SHARED[file].map((kind) => `${KINDS}/${kind}.test.ts`);

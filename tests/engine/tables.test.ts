@@ -1,11 +1,23 @@
 /** Published tables against an independent typing of the same tables, and what holds between their columns. */
 import { describe, expect, it } from "vitest";
 import { exact, toNumber } from "../../src/engine/numbers/exact";
-import { CHOKE, EYEBOLT_SIDE, HEAT, ROPE_CHOKE, SHACKLE_SIDE } from "../../src/engine/lift/tables";
+import {
+  type Band,
+  CHAIN_CHOKE,
+  CHAIN_CHOKE_LEAST,
+  CHOKE,
+  CHOKER_SHARE,
+  EYEBOLT_IN_LINE,
+  EYEBOLT_SHIPYARD,
+  EYEBOLT_SIDE,
+  HEAT,
+  ROPE_CHOKE,
+  SHACKLE_SIDE,
+} from "../../src/engine/lift/tables";
 import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
 import { leastNumber, leastOf } from "../../src/engine/tables/look-up";
 import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
-import { EYEBOLT_TABLE, HEAT_ROWS } from "../fixtures/capacity";
+import { CHAIN_CHOKE_ROWS, CHOKE_ROWS, EYEBOLT_TABLE, HEAT_ROWS, ROPE_CHOKE_ROWS, SHACKLE_SIDE_ROWS } from "../fixtures/capacity";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";
 import { GROOVES } from "../fixtures/grooves";
 import { CATEGORIES, STEPPED } from "../fixtures/ropes";
@@ -97,6 +109,24 @@ describe("capacity", () => {
   });
   it("its Celsius column is its Fahrenheit column, to the degree", () => {
     for (const [fahrenheit, celsius] of HEAT_ROWS) expect(Math.round(((fahrenheit - 32) * 5) / 9)).toBe(celsius);
+  });
+  /** The first band that an angle falls into, in percent. */
+  const percentAt = (bands: readonly Band[], angle: number): number | undefined => {
+    const band = bands.find(({ end, closed }) => angle < toNumber(end) || (closed && angle === toNumber(end)));
+    return band && Math.round(band.share * 100);
+  };
+  it.each([
+    ["choke angle, share of the choker rating", CHOKE, CHOKE_ROWS, 180],
+    ["choke angle of chain, share of the vertical rating", CHAIN_CHOKE, CHAIN_CHOKE_ROWS, 180],
+    ["choke angle of wire rope, share of the vertical rating", ROPE_CHOKE, ROPE_CHOKE_ROWS, 180],
+    ["side load of a shackle", SHACKLE_SIDE, SHACKLE_SIDE_ROWS, 90],
+  ] as const)("%s: every printed row, and nothing beyond the last angle", (_, bands, rows, last) => {
+    for (const [angle, percent] of rows) expect([angle, percentAt(bands, angle)]).toEqual([angle, percent]);
+    expect(percentAt(bands, last)).toBeDefined();
+    expect(percentAt(bands, last + 0.01)).toBeUndefined();
+  });
+  it("a choker is rated 75 % of a vertical sling, chain not below 30 degrees; an eyebolt is in line to 5 degrees, in shipyards pulled to 20", () => {
+    expect([CHOKER_SHARE, ...[CHAIN_CHOKE_LEAST, EYEBOLT_IN_LINE, EYEBOLT_SHIPYARD].map(toNumber)]).toEqual([0.75, 30, 5, 20]);
   });
   it("bands rise to their ends and shares only fall with a worse angle", () => {
     for (const bands of [CHOKE, ROPE_CHOKE, SHACKLE_SIDE]) {
