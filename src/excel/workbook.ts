@@ -39,6 +39,8 @@ const rounds: WorkbookPort["rounds"] = {
   post: async (sheet) => (await roundsPort()).post(sheet),
   list: async () => (await roundsPort()).list(),
   check: async () => (await roundsPort()).check(),
+  item: async (id, basis, asOf) => (await roundsPort()).item(id, basis, asOf),
+  tag: async (wanted, basis) => (await roundsPort()).tag(wanted, basis),
 };
 export const excelPort: WorkbookPort = {
   read: readLog,

@@ -2,6 +2,7 @@
 import { render, screen, within } from "@testing-library/react";
 import userEvent from "@testing-library/user-event";
 import { beforeEach, describe, expect, it } from "vitest";
+import { historyRow, type HistoryRow } from "../../src/engine/programme/history";
 import { WorkbookError } from "../../src/excel/kit/workbook-error";
 import { Pane } from "../../src/taskpane/shell/Pane";
 import "./still";
@@ -105,5 +106,61 @@ describe("Rounds", () => {
     await user.click(screen.getByRole("button", { name: "Check history" }));
     expect(await screen.findByText(/were changed since they were sealed: 7/)).toBeVisible();
     expect(screen.queryByText(/Every seal fits/)).toBeNull();
+  });
+});
+
+describe("the history on an item's card", () => {
+  const row = (more: Partial<HistoryRow>): HistoryRow =>
+    historyRow({ Id: "H-1", By: "Inspector two", Round: "R1.a", "Rule sets": "standard", ...more });
+  async function openCard(): Promise<void> {
+    render(<Pane port={book} />);
+    await user.click(await screen.findByRole("tab", { name: /^Items/ }));
+    await user.click(within(screen.getByRole("listbox")).getByRole("option", { name: /H-1/ }));
+    await screen.findByRole("article");
+  }
+  it("tells the verdict of a past day and where the wear leads", async () => {
+    book.itemHistory = {
+      id: "H-1",
+      rows: [
+        row({ Check: "Throat opening", Date: "2025-03-01", Reading: "2.2", Limit: "above 2.1 in", Document: "A text", Clause: "7" }),
+        row({ Check: "verdict", Date: "2025-03-01", Reading: "Throat 2.2 in", Decision: "REMOVE", Document: "A text", Clause: "7" }),
+      ],
+      trends: [
+        {
+          check: "Throat opening",
+          unit: "in",
+          readings: [
+            { day: TODAY - 730, value: 2 },
+            { day: TODAY, value: 2.05 },
+          ],
+          perYear: 0.025,
+          limit: "above 2.1 in",
+          reaches: TODAY + 60,
+          band: false,
+          beforeDue: true,
+          months: 1,
+        },
+      ],
+    };
+    await openCard();
+    await user.click(screen.getByRole("button", { name: "Look it up" }));
+    expect(await screen.findByText(/Recorded for 2025-03-01 by Inspector two, under standard \[A text, 7\]/)).toBeVisible();
+    expect(screen.getByText("Throat opening: 2.2, out above 2.1 in [A text, 7]")).toBeVisible();
+    expect(screen.getByText(/\+0.025 in a year, from 2 readings over 2.0 years/)).toBeVisible();
+    expect(screen.getByText(/two readings.*tell no band.*before the next inspection.*within 1 month/)).toBeVisible();
+    const dayInput = screen.getByLabelText("Verdict on");
+    await user.clear(dayInput);
+    await user.type(dayInput, "2025-02-28");
+    expect(screen.getByText("No verdict was recorded up to then.")).toBeVisible();
+  });
+  it("tags out with name and reason, and tells why a release is refused", async () => {
+    await openCard();
+    await user.click(screen.getByRole("heading", { name: "Tag out" }));
+    await user.type(screen.getByLabelText("Tagged out by"), "Clerk three");
+    await user.type(screen.getByLabelText("Reason"), "dropped");
+    book.tagFails = new WorkbookError("other shape", "Name the qualified person who releases it. Nothing was written.");
+    await user.click(screen.getByRole("button", { name: "Tag out" }));
+    expect(book.asked).toEqual([{ act: "tag out", id: "H-1", by: "Clerk three", words: "dropped" }]);
+    expect(await screen.findByText(/Name the qualified person/)).toBeVisible();
   });
 });

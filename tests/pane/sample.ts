@@ -20,7 +20,7 @@ import { itemsOf, LISTS, type ListToWrite } from "../../src/excel/lists/plan-lis
 import { type Stamp } from "../../src/excel/stamp/plan-stamp";
 import { type LogPlace } from "../../src/excel/log-place";
 import { type SealCheck } from "../../src/engine/programme/seals";
-import { type PostResult, type RoundsPort } from "../../src/excel/programme/rounds";
+import { type ItemHistory, type PostResult, type RoundsPort } from "../../src/excel/programme/rounds";
 
 export const LOG_PLACE: LogPlace = { sheet: "Hook log", address: "A4:R20", how: "found", table: "" };
 export const REGISTER_PLACE: LogPlace = { sheet: "Gear register", address: "A3:AT20", how: "register", table: "Gear" };
@@ -301,6 +301,8 @@ export class FakeWorkbook implements WorkbookPort {
   roundSheets: { readonly round: string; readonly sheet: string }[] = [];
   posted: PostResult | Error = new Error("not posted");
   sealed: SealCheck = { rows: 0, rounds: 0, findings: [], last: [] };
+  itemHistory: ItemHistory = { id: "", rows: [], trends: [] };
+  tagFails: Error | null = null;
   readonly rounds: RoundsPort = {
     make: (wanted) => {
       this.asked.push(wanted);
@@ -313,6 +315,11 @@ export class FakeWorkbook implements WorkbookPort {
     },
     list: () => Promise.resolve(this.roundSheets),
     check: () => Promise.resolve(this.sealed),
+    item: (id) => Promise.resolve({ ...this.itemHistory, id }),
+    tag: (wanted) => {
+      this.asked.push(wanted);
+      return this.tagFails === null ? Promise.resolve() : Promise.reject(this.tagFails);
+    },
   };
 
   typesSheets = 0;

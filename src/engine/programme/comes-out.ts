@@ -32,8 +32,10 @@ export function lineComesOut(line: CheckLine, cells: Cells, situation: Situation
     const figure = readText(cells.value(check.figure));
     return figure === "" ? "" : `${check.comesOut === "larger" ? "above" : "below"} ${figure}`;
   }
-  if (check.kind === "loss" || check.kind === "growth" || check.kind === "least" || check.kind === "gap")
-    return sizeComesOut(line, check, cells, situation, gauge, twoWays);
+  if (check.kind === "loss" || check.kind === "growth" || check.kind === "least" || check.kind === "gap") {
+    const limit = lineLimit(line, cells, situation, twoWays);
+    return limit === null ? "" : worded(figures(limit.at, limit.unit, gauge, limit.larger), limit.larger, limit.from);
+  }
   const words = comesOutWords(check, cells, situation);
   if (check.kind === "angle" && words === `${check.name} above 0 degrees`) return "any that is visible";
   return words?.startsWith(`${check.name} `) === true ? words.slice(check.name.length + 1) : (words ?? "");
@@ -42,35 +44,37 @@ function seenComesOut(check: Check & { kind: "seen" }, situation: Situation): st
   if (criteriaFor(check, situation, "high", false).length === 0) return "";
   return field(check.measured).type === "sound" ? "no" : "any";
 }
-function sizeComesOut(
-  { now, asNew }: CheckLine,
-  check: Check & { kind: "loss" | "growth" | "least" | "gap" },
-  cells: Cells,
-  situation: Situation,
-  gauge: Length | null,
-  twoWays: boolean,
-): string {
+/** A size at which a line comes out. */
+export interface LineLimit {
+  readonly at: Exact;
+  readonly unit: Unit;
+  /** The part comes out when it is larger; else when it is smaller. */
+  readonly larger: boolean;
+  /** At the limit itself as well. */
+  readonly from: boolean;
+}
+/** The strictest size in force at which a line comes out; null where none can be told. */
+export function lineLimit({ now, asNew, check }: CheckLine, cells: Cells, situation: Situation, twoWays: boolean): LineLimit | null {
+  if (check.kind !== "loss" && check.kind !== "growth" && check.kind !== "least" && check.kind !== "gap") return null;
   const read =
     check.kind === "gap" || asNew === null
       ? null
       : check.kind === "least"
         ? readChainSize(cells.value(asNew), cells.unit(asNew), cells.times)
         : readLength(cells.value(asNew), { assume: cells.unit(asNew) });
-  if (read !== null && read.kind !== "value") return "";
+  if (read !== null && read.kind !== "value") return null;
   const base = read === null ? null : read.value;
   const unit = base?.unit ?? cells.unit(now) ?? "in";
   const stress = check.kind === "loss" ? (situation.kind.parts[check.part] ?? "high") : "high";
   const result = comesOutOf(check, base, unit, situation, stress, twoWays);
-  if (!result.ok) return "";
+  if (!result.ok) return null;
   const larger = check.kind === "growth" || check.kind === "gap";
   const [strictest] = [...result.limits].sort(
     (a, b) =>
       (larger ? a.at.compare(b.at) : b.at.compare(a.at)) ||
       Number(b.criterion.limit.word === "from") - Number(a.criterion.limit.word === "from"),
   );
-  if (strictest === undefined) return "";
-  const from = strictest.criterion.limit.word === "from";
-  return worded(figures(strictest.at, unit, gauge, larger), larger, from);
+  return strictest === undefined ? null : { at: strictest.at, unit, larger, from: strictest.criterion.limit.word === "from" };
 }
 const worded = (size: string, larger: boolean, from: boolean): string =>
   larger ? (from ? `${size} or more` : `above ${size}`) : from ? `${size} or less` : `below ${size}`;

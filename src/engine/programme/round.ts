@@ -95,9 +95,12 @@ export function roundOf(request: RoundRequest): Round {
     leftOut,
   };
 }
-/** Columns beside those of checks on which a verdict depends. */
-const ALSO: readonly FieldId[] = ["tagged", "releasedBy", "releasedOn"];
-function itemOf(item: ItemResult, kind: GearKind, request: RoundRequest): RoundItem {
+/** The cells of an item as its log's headings read them, and what is in force for it. */
+export function situated(
+  item: ItemResult,
+  kind: GearKind,
+  request: Pick<RoundRequest, "headings" | "basis" | "house">,
+): { readonly cells: Cells; readonly situation: Situation } {
   const read = request.headings.filter((h): h is HeadingMatch & { field: FieldId } => h.field !== null);
   const units = new Map(read.flatMap(({ field: id, unit }) => (unit === null ? [] : [[id, unit] as const])));
   const cells = cellsOf(item.cells, { units, names: new Map() });
@@ -109,6 +112,12 @@ function itemOf(item: ItemResult, kind: GearKind, request: RoundRequest): RoundI
     variant: variant?.kind === "known" ? variant.variant : null,
     house: request.house,
   };
+  return { cells, situation };
+}
+/** Columns beside those of checks on which a verdict depends. */
+const ALSO: readonly FieldId[] = ["tagged", "releasedBy", "releasedOn"];
+function itemOf(item: ItemResult, kind: GearKind, request: RoundRequest): RoundItem {
+  const { cells, situation } = situated(item, kind, request);
   const asked = linesOf(kind).filter(
     (line) =>
       inUse(line.check, situation.bases) &&

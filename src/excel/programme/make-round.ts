@@ -13,6 +13,7 @@ import { WorkbookError } from "../kit/workbook-error";
 import { HOUSE_LAST } from "../register/columns";
 import { checkRegister } from "../register/check-register";
 import { houseRange } from "../register/workings";
+import { code } from "./code";
 import { planRoundSheet } from "./plan-round";
 import { HELD } from "./round-layout";
 import type { RoundMade, RoundWanted } from "./rounds";
@@ -78,8 +79,4 @@ function freeName(sheets: Sheets, wanted: string): string {
   let name = wanted;
   for (let n = 2; sheets.named(name) !== null; n += 1) name = `${wanted} (${String(n)})`;
   return name;
-}
-/** Two people who make a round at once give it the same number, and not the same name. */
-function code(): string {
-  return [...crypto.getRandomValues(new Uint8Array(3))].map((byte) => byte.toString(16).padStart(2, "0")).join("");
 }

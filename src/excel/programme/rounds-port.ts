@@ -2,6 +2,7 @@
 import { readSheets } from "../kit/marks";
 import { inWorkbook } from "../kit/run";
 import { checkHistory } from "./check-history";
+import { itemHistory, tagItem } from "./item-programme";
 import { makeRound } from "./make-round";
 import { postRound } from "./post-round";
 import { roundSheets } from "./read-round";
@@ -12,4 +13,6 @@ export const roundsPort: RoundsPort = {
   post: (sheet) => postRound(sheet),
   list: () => inWorkbook(async (context) => roundSheets(await readSheets(context))),
   check: checkHistory,
+  item: itemHistory,
+  tag: (wanted, basis) => tagItem(wanted, basis),
 };

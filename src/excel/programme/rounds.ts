@@ -1,7 +1,10 @@
 /** What the pane can ask about rounds, and what it is told. */
+import type { HistoryRow } from "../../engine/programme/history";
+import type { CheckTrend } from "../../engine/programme/item-history";
 import type { Posting } from "../../engine/programme/post";
 import type { Round, RoundKind } from "../../engine/programme/round";
 import type { SealCheck } from "../../engine/programme/seals";
+import type { TagWanted } from "../../engine/programme/tag";
 import type { BasisId } from "../../engine/rules/rule-sets";
 
 export interface RoundWanted {
@@ -31,7 +34,16 @@ export interface RoundSheet {
   readonly round: string;
   readonly sheet: string;
 }
+export interface ItemHistory {
+  readonly id: string;
+  readonly rows: readonly HistoryRow[];
+  readonly trends: readonly CheckTrend[];
+}
 export interface RoundsPort {
+  /** Rows of one item, and where its wear leads. */
+  item(id: string, basis: readonly BasisId[], asOf: number): Promise<ItemHistory>;
+  /** Tags an item out, releases it, or records its disposal. */
+  tag(wanted: TagWanted, basis: readonly BasisId[]): Promise<void>;
   /** Makes a new sheet; nothing else is touched. */
   make(wanted: RoundWanted): Promise<RoundMade>;
   /** Posts the round on a sheet: history first, then the register. */

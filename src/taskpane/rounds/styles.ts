@@ -2,6 +2,7 @@
 import { makeStyles, tokens } from "@fluentui/react-components";
 
 export const useRoundStyles = makeStyles({
+  card: { display: "flex", flexDirection: "column", gap: "14px", padding: "0 12px 12px" },
   row: { display: "flex", flexWrap: "wrap", gap: "8px", alignItems: "center" },
   hint: {
     flex: "1 1 130px",

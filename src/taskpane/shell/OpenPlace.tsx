@@ -10,10 +10,11 @@ import { type PaneState, shownLog } from "../state/state";
 const card = later(async () => (await import(/* webpackChunkName: "card" */ "../card/ItemCard")).ItemCard);
 const lift = later(async () => (await import(/* webpackChunkName: "lift" */ "../lift/LiftView")).LiftView);
 const rounds = later(async () => (await import(/* webpackChunkName: "rounds" */ "../rounds/RoundsView")).RoundsView);
+const history = later(async () => (await import(/* webpackChunkName: "rounds" */ "../rounds/ItemHistoryPart")).ItemHistoryPart);
 const sources = later(async () => (await import(/* webpackChunkName: "sources" */ "../sources/SourcesView")).SourcesView);
 /** Fetches what the first load leaves out, so that every place opens at once. */
 export async function fetchPlaces(): Promise<void> {
-  await Promise.all([card.fetch(), lift.fetch(), rounds.fetch(), sources.fetch()]);
+  await Promise.all([card.fetch(), lift.fetch(), rounds.fetch(), history.fetch(), sources.fetch()]);
 }
 export function OpenPlace({ state, intentions }: { state: PaneState; intentions: Intentions }) {
   const shown = shownLog(state);
@@ -26,14 +27,19 @@ export function OpenPlace({ state, intentions }: { state: PaneState; intentions:
   const item = opened === null ? undefined : shown.report.items.find((one) => one.row === opened.row);
   if (opened !== null && item !== undefined) {
     return (
-      <card.View
-        item={item}
-        report={shown.report}
-        onBack={() => {
-          intentions.tell({ kind: "back" });
-        }}
-        onShow={(column) => void intentions.show(item.row, column)}
-      />
+      <>
+        <card.View
+          item={item}
+          report={shown.report}
+          onBack={() => {
+            intentions.tell({ kind: "back" });
+          }}
+          onShow={(column) => void intentions.show(item.row, column)}
+        />
+        {state.register !== null && item.id !== "" && (
+          <history.View key={item.id} item={item} asOf={shown.report.asOf} free={state.work.kind === "idle"} intentions={intentions} />
+        )}
+      </>
     );
   }
   return state.place === "items" ? (

@@ -2,10 +2,12 @@
 import type { FieldId } from "../../engine/columns";
 import { type Decision, DECISIONS } from "../../engine/decision";
 import type { Unit } from "../../engine/numbers/lengths";
+import type { TagWanted } from "../../engine/programme/tag";
 import type { BasisId } from "../../engine/rules/rule-sets";
 import { HOUSE_SHEET, TYPES_SHEET } from "../../excel/kit/sheets";
 import type { ListKind } from "../../excel/lists/plan-list";
 import { WorkbookError } from "../../excel/kit/workbook-error";
+import type { ItemHistory } from "../../excel/programme/rounds";
 import type { LiftToWrite, WorkbookPort } from "../../excel/port";
 import { planStamp, type StampPlan } from "../../excel/stamp/plan-stamp";
 import { narrowed, narrowedTo } from "../shared/list/narrowed";
@@ -44,6 +46,10 @@ export interface Intentions {
   readonly show: (row: number, column?: number) => Promise<void>;
   /** Puts a lift on its own sheet, with live formulas. */
   readonly writeLift: (lift: LiftToWrite) => Promise<void>;
+  /** What the history says of an item; null where that failed, which is told. */
+  readonly history: (id: string) => Promise<ItemHistory | null>;
+  /** Tags an item out, releases it, or records its disposal. */
+  readonly tag: (wanted: TagWanted) => Promise<void>;
   /** Makes, posts or lists rounds, or looks at the history's seals. */
   readonly round: (ask: RoundAsk) => Promise<void>;
   /** Makes the sheet for the house's own limits, then reads the log again under them. */
@@ -222,6 +228,26 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     }
   };
 
+  const history = async (id: string): Promise<ItemHistory | null> => {
+    if (get().work.kind !== "idle") return null;
+    try {
+      return await port.rounds.item(id, get().basis, get().asOf);
+    } catch (error) {
+      reading.fail(error, null);
+      return null;
+    }
+  };
+  const tag = async (wanted: TagWanted): Promise<void> => {
+    if (get().work.kind !== "idle") return;
+    try {
+      await port.rounds.tag(wanted, get().basis);
+    } catch (error) {
+      reading.fail(error, null);
+      return;
+    }
+    await readAgain();
+  };
+
   const round = async (ask: RoundAsk): Promise<void> => {
     if (get().work.kind !== "idle" || get().rounds.working !== null) return;
     lastRound = ask;
@@ -337,6 +363,8 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     },
     show,
     writeLift,
+    history,
+    tag,
     round,
     makeHouseSheet,
     makeTypesSheet,

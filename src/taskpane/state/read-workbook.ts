@@ -32,7 +32,7 @@ export interface Reading {
   readonly logNow: (place: LogPlace) => Promise<ReadLog>;
   readonly save: () => Promise<void>;
   readonly watch: () => Promise<void>;
-  readonly fail: (error: unknown, retry: Retry) => false;
+  readonly fail: (error: unknown, retry: Retry | null) => false;
   /** Writes the register's formulas again, which puts #NAME? right when the functions came late. */
   readonly rewriteFormulas: () => Promise<void>;
   /** While the pane is closed nothing is judged; what changed meanwhile is read when it opens. */
@@ -62,7 +62,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     settle(0);
   });
 
-  const fail = (error: unknown, retry: Retry): false => {
+  const fail = (error: unknown, retry: Retry | null): false => {
     tell({ kind: "failed", failure: failureOf(error, retry) });
     return false;
   };
@@ -265,7 +265,7 @@ export function createReading(port: WorkbookPort, { get, tell, today }: Held): R
     },
   };
 }
-function failureOf(error: unknown, retry: Retry): Failure {
+function failureOf(error: unknown, retry: Retry | null): Failure {
   if (error instanceof WorkbookError) return { kind: error.kind, message: error.message, retry };
   return { kind: "unknown", message: error instanceof Error ? error.message : String(error), retry };
 }
