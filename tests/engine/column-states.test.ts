@@ -165,6 +165,18 @@ describe("the cells of a column that is not understood", () => {
   });
 });
 
+describe("one row alone", () => {
+  it("has never a better verdict than the same row of a log: a code may stand in a column that asks", () => {
+    for (const cell of ["PO-4471", "2026-03-31", { serial: 46000 }, "worn", 12] as CellValue[])
+      expect([cell, judged("Foo", cell).decision]).toEqual([cell, "NO VERDICT"]);
+    expect(log("Foo", "PO-4471", "worn")).toEqual(["NO VERDICT", "NO VERDICT"]);
+  });
+  it("is kept where nothing stands under that heading", () => {
+    for (const cell of [null, "", " ", "-", "—"]) expect([cell, judged("Foo", cell).decision]).toEqual([cell, "KEEP"]);
+    expect(log("Foo", "-", "worn")).toEqual(["KEEP", "NO VERDICT"]);
+  });
+});
+
 describe("then and now", () => {
   const HOOK = ["Id", "Gear", "Throat new (mm)", "Section new (mm)", "Section now (mm)", "Twist", "Cracks", "Latch", "Tag"];
   const hook = (headings: string[], ...cells: CellValue[]) =>

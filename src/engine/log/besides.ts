@@ -80,7 +80,8 @@ const TELLS = new Memory<boolean>();
 export const openColumns = (headings: Headings): readonly HeadingMatch[] => columnsOf(headings).open;
 /**
  * The cells of a row that ask. `asked` are the columns of a log in which any cell tells something: all their filled cells
- * ask. Without it, as for a single row, each cell speaks for itself.
+ * ask. Without it, as for a single row, every filled cell asks: the row cannot tell whether its column holds
+ * nothing but codes or dates, and the verdict of a row must never be better than that of its log.
  */
 export function openCells(line: readonly CellValue[], headings: Headings, asked?: ReadonlySet<number>): readonly OpenCell[] {
   const { open, aside, named } = columnsOf(headings);
@@ -89,9 +90,9 @@ export function openCells(line: readonly CellValue[], headings: Headings, asked?
   for (const { column, heading, proposal } of open) {
     const cell = line[column];
     if (cell === null || cell === undefined || cell === "") continue;
-    if (asked === undefined ? !tells(cell) : !asked.has(column)) continue;
+    if (asked !== undefined && !asked.has(column)) continue;
     const text = readText(cell);
-    if (text !== "") cells.push({ column, heading: nameOf(heading, column), text, proposal });
+    if (text !== "" && !DASH.test(text)) cells.push({ column, heading: nameOf(heading, column), text, proposal });
   }
   for (const { column, heading } of aside) {
     const cell = line[column];
@@ -116,6 +117,8 @@ export function nameOf(heading: string, column: number): string {
   for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
   return `(no heading, column ${letters} of the log)`;
 }
+/** Nothing is recorded. */
+const DASH = /^[-–—.]+$/;
 const MONEY = /^(?:[$€£¥]|usd|eur|gbp|cad|aud|chf|nzd)\s?-?\d[\d.,' ]*$|^-?\d[\d.,' ]*\s?(?:[$€£¥]|usd|eur|gbp|cad|aud|chf|nzd)$/i;
 const LINK = /^(https?:\/\/|www\.|mailto:|file:|\\\\)\S+$|^\S+@\S+\.\w+$|^[\w.:/\\ -]+\.(pdf|jpe?g|png|docx?|xlsx?|tiff?|dwg|msg|heic)$/i;
 /** Letters and at least three figures in one run, as of an order or a drawing: PO-4471, C1234/7. A word is none. */
@@ -130,7 +133,7 @@ export function tells(cell: CellValue): boolean {
   return typeof cell !== "string" || TELLS.once(cell, () => textTells(readText(cell)));
 }
 function textTells(text: string): boolean {
-  if (text === "" || /^[-–—.]+$/.test(text) || MONEY.test(text) || LINK.test(text)) return false;
+  if (text === "" || DASH.test(text) || MONEY.test(text) || LINK.test(text)) return false;
   if (CODE.test(text) && !MEASURE.test(text) && !NO_CODE.test(text)) return false;
   return !(/\d{1,4}[-/. ]/.test(text) && readDate(text).kind === "value");
 }
