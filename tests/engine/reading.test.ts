@@ -689,6 +689,7 @@ describe("an observation", () => {
         "free from defects",
         "NO DEFECTS NOTED.",
         "no broken wires",
+        "all clear",
       ];
       for (const text of words) expect(look(text, "sound") === "sound", text).toBe(ofTheThing.includes(text));
     });

@@ -1,26 +1,18 @@
 /** What a person typed of what the eye found, in a column of faults or of what is in order. */
 import { showDate } from "../numbers/calendar";
 import type { CellValue } from "./cell-value";
+import { isBeside, isInOrder } from "./in-order";
 import { missing, type Read, refused } from "./read";
 import { DENIED, DOUBT, ERROR_TEXT, isDateCell, partsOf, tidy } from "./text";
 
 /** "sound" when what was looked at is in order, "fault" when it is not. */
 export type Seen = "sound" | "fault";
-const ALWAYS_SOUND =
-  /^(ok|okay|o\.k|good|fine|sound|pass|passed|sat|satisfactory|serviceable|in order|clear|clean|intact|undamaged|acceptable)$/i;
 const ALWAYS_FAULT =
   /^(fail|failed|fails|bad|poor|defect|defective|damaged|broken|unsat|unsatisfactory|unserviceable|reject|rejected|not ok|not good|worn out)\b/i;
-/** What is looked for in columns of faults, with the words that say that it was not there. */
-const HARM =
-  "(?:cracks?|damages?|defects?|faults?|indications?|corrosion|rust|pitting|kinks?|crushing|wear|deformations?|distortions?|bends?|bending|stretch(?:ing)?|elongation|twist(?:ing)?|burns?|cuts?|tears?|holes?|snags?|abrasion|welds?|modifications?|nicks?|gouges?|(?:heat|chemical) (?:damage|marks?)|broken (?:wires?|welds?)|broken strands?|stains?|acid burns?|chemical burns?|attack|powder|birdcag(?:e|ing)|abnormal wear|arc strikes?|(?:weld )?spatter|discolou?ration|wobble|play)";
 const SAW = "(?:found|seen|noted|observed|detected|present|visible|evident)";
 /** Damage as a word of its own: "ferrule cracked". */
 const HARMED =
   "cracked|bent|stretched|kinked|crushed|torn|burnt|burned|corroded|pitted|deformed|distorted|elongated|melted|frayed|damaged|broken|parted|attacked";
-const NOT_FOUND = new RegExp(
-  `^(?:(?:no|none|n|nil|nothing)(?: ${SAW})?|(?:all )?(?:shape|form|surface|condition|edges|welds|strands|wires|links|cover) (?:good|ok|intact|sound)|all (?:intact|good|sound|ok)|lays straight|seats? true|(?:good|in good) (?:shape|condition)|no (?:visible )?${HARM}(?:(?: or | and | nor |/)${HARM})*(?: ${SAW})?|not (?:${SAW}|${HARMED}|twisted|worn|cut|welded|modified|altered|repaired|changed)|none (?:${SAW}|${HARMED})|${HARM}[- ]free|un(?:modified|altered|damaged|worn)|absent|free(?: (?:of|from) ${HARM})?|all clear)$`,
-  "i",
-);
 const FOUND = new RegExp(
   `^(${HARMED}|yes|y|found|present|seen|visible|twisted|cut|worn|welded|heavy|severe|slight|minor|some|light|hairline|modified)\\b`,
   "i",
@@ -30,16 +22,8 @@ const NAMED = new RegExp(
   `^(?:a |an |one |two |several |small |fine |hairline |deep |long )*(?:cracks?|kinks?|cuts?|tears?|holes?|burns?|pitting|snags?|gouges?|deformations?|distortions?|elongation|broken (?:wires?|welds?)|arc strikes?)(?: ${SAW})?(?: (?:at|in|on|near|across|by) .*)?$`,
   "i",
 );
-/** What a sound thing does or is; "tight" is in order for nuts and not for a swivel, so it stands with its columns. */
-const IS_WELL =
-  "(?:yes|y|fitted|present|there|works?|working|operates|functions|legible|readable|marked|stamped|full|fully seated|seated|engaged|home|true|correct|matches|matched|easy to read|snaps shut|shuts|fits|seats|screws in|full|in good (?:order|condition)|new (?:one|latch|tag|label|pin) fitted|on (?:the )?live end|closes|closed|in (?:place|order)|secured?|intact|undamaged|unbroken|complete|functional|ok|okay|good|sound|fine|whole)";
-const SUBJECT =
-  "(?:all|both|the|tag|label|plate|id|shape|ferrules?|saddles?|wedge|thread|seam|welds?|edges?|hinge|spring|lettering|marks?|markings?|swl|wll|latch|catch|pin|nuts?|bolts?|cotters?|stitching|stitches|fittings?|threads?|sheaves?|swivel|fasteners|keepers?|in|is|are|still|clearly|fully|well|properly|correctly)";
-const OF_SUBJECT = new RegExp(`^(?:${SUBJECT} )+`, "i");
-const IN_ORDER = new RegExp(
-  `^(?:${SUBJECT} )*${IS_WELL}(?: (?:ok|well|properly|correctly|freely|smoothly|true|fully|condition))?(?: and ${IS_WELL}(?: (?:ok|well|properly|freely|smoothly))?)?$|^(?:none|nothing|not) (?:broken|missing|loose|damaged|torn|cut|frayed|faded|lost)$|^no (?:visible )?(?:damages?|defects?|faults?|issues|problems|loose \\w+|broken \\w+|missing \\w+)(?: ${SAW})?$|^free (?:of|from) (?:damage|defects)$`,
-  "i",
-);
+const OF_SUBJECT =
+  /^(?:(?:all|both|the|tag|label|plate|id|shape|ferrules?|saddles?|wedge|thread|seam|welds?|edges?|hinge|spring|lettering|marks?|markings?|swl|wll|latch|catch|pin|nuts?|bolts?|cotters?|stitching|stitches|fittings?|threads?|sheaves?|swivel|fasteners|keepers?|in|is|are|still|clearly|fully|well|properly|correctly) )+/i;
 const NOT_IN_ORDER =
   /^(no|n|none|none fitted|no (latch|tag|label|plate|markings?|identification|pin|cotters?|nuts?|fasteners|fittings|stitching))$|^(missing|gone|lost|absent|illegible|not (legible|readable|fitted|working|seated|free|true|tight)|loose|seized|stiff|stuck|worn|faded|bent|sprung|cracked|torn|cut)\b/i;
 /** Damage, wherever in the cell it is named. */
@@ -47,15 +31,13 @@ const DAMAGE = new RegExp(`\\b(${HARMED}|broken|frayed|birdcaged)\\b`, "i");
 /** Words beside damage that lessen it, doubt it or say that it was or may be: a person has to say what is there now. */
 const NOT_PLAIN =
   /\b(slight(ly)?|little|bit|minor|some|few|light(ly)?|hardly|barely|possib(le|ly)|perhaps|may|might|could|can|would|looks?|seems?|appears?|suspect(ed)?|signs? of|check(ed)?|if|when|unless|was|were|been|had|previous(ly)?|formerly|earlier|last|old|before|replaced?|renewed|repair(ed)?|fixed|straightened|corrected|mended|dressed|removed|free (of|from)|only)\b/i;
+/** "Cracks: none" is one answer. */
+const ANSWERED =
+  /\s*(?::|=|\s[-–—])\s*((?:none|nil|nothing)(?: found| seen| noted| visible| present| observed)?|n\/d)(?=\s*(?:$|[;,.)]))/gi;
 /** Nothing is fitted and nothing has to be: a latch on a hook without one, fittings on a plain sling. */
 const NOT_REQUIRED = /^((none|not|no latch) required|none fitted[,;]? none required|n\/?r)$/i;
 /** A part that is not there, which says nothing of whether it has to be. */
 const NOT_FITTED = /^(none|not|no (end )?fittings?) fitted$|^no (end )?fittings?$/i;
-/** What may stand beside a good word without taking it back. */
-const HARMLESS = /^(checked|inspected|cleaned|new|as new|today)$/i;
-/** How it was looked for takes nothing back: "none found on MT". */
-const BY_METHOD =
-  / (?:on|by|with|after|in|under) (?:mt|mpi|pt|ndt|ut|dye(?: pen\w*)?|magnetic particle|visual(?: inspection| check)?|inspection)$/i;
 export interface SeenOptions {
   /** True where "none required" is in order. */
   readonly mayBeAbsent?: boolean;
@@ -83,20 +65,36 @@ export function readSeen(cell: CellValue, column: "fault" | "sound", also: SeenO
   if (also.mayBeAbsent === true && needless) return seen("sound", text);
   if (also.mayBeAbsent === true && NOT_FITTED.test(text))
     return refused(text, "it does not say whether one has to be there; type none required where there rightly is none, else no");
-  const parts = partsOf(text.replace(BY_METHOD, ""));
+  const parts = partsOf(text.replace(ANSWERED, " $1"));
   const [first = text] = parts;
   if (parts.some((part) => also.fault?.includes(part.toLowerCase()) === true)) return seen("fault", text);
   const isOwn = (part: string): boolean =>
     also.sound?.includes(part.toLowerCase()) === true || also.sound?.includes(part.toLowerCase().replace(OF_SUBJECT, "")) === true;
-  if (isOwn(first) && parts.every((part) => isOwn(part) || HARMLESS.test(part))) return seen("sound", text);
+  if (isOwn(first) && parts.every((part) => isOwn(part) || isBeside(part))) return seen("sound", text);
   const faults = column === "fault" ? [ALWAYS_FAULT, FOUND, NAMED] : [ALWAYS_FAULT, NOT_IN_ORDER];
   if (faults.some((pattern) => pattern.test(text) || pattern.test(first))) return seen("fault", text);
   // A good word counts only when nothing beside it could take it back.
-  const good = column === "fault" ? [ALWAYS_SOUND, NOT_FOUND] : [ALWAYS_SOUND, IN_ORDER];
-  const isGood = (part: string): boolean => good.some((pattern) => pattern.test(part)) || isOwn(part);
-  if (isGood(first) && parts.every((part) => isGood(part) || HARMLESS.test(part))) return seen("sound", text);
+  const isOne = (part: string): boolean => isInOrder(part, column) || isOwn(part);
+  const isGood = (part: string): boolean => isOne(part) || isSeveral(part, isOne);
+  if (isGood(first) && parts.every((part) => isGood(part) || isBeside(part))) return seen("sound", text);
   if (DAMAGE.test(text) && !DENIED.test(text) && !/\b(none|nil|nothing)\b/i.test(text) && !NOT_PLAIN.test(text)) return seen("fault", text);
   if (needless && column === "sound") return refused(text, "this gear is never without it; type yes or no");
   return refused(text, `it is not clear whether that is good or bad; type ${column === "fault" ? "none or found" : "yes or no"}`);
 }
 const seen = (value: Seen, text: string): Read<Seen> => ({ kind: "value", value, text });
+/** A bare denial beside another word may take that word back: "no good". */
+const BARE = /^(no|n|none|nil|not any|nothing|never|neg|negative|-ve|0|zero|absent|free|y|yes)$/i;
+/** "OK, works" without its comma: good words one behind the other, of which each is whole. */
+function isSeveral(part: string, isOne: (part: string) => boolean): boolean {
+  const words = part.split(/\s+(?:(?:and|&|\+)\s+)?/);
+  if (words.length > 8) return false;
+  for (let at = 1; at < words.length; at += 1) {
+    const one = words.slice(0, at).join(" "),
+      rest = words.slice(at).join(" ");
+    // What stands behind "not seen" may be what was not seen.
+    if (/^(not|none|nothing|nil|never)\b/i.test(one)) continue;
+    if ((BARE.test(one) && !/^y(es)?$/i.test(one)) || BARE.test(rest) || !isOne(one)) continue;
+    if (isOne(rest) || isSeveral(rest, isOne)) return true;
+  }
+  return false;
+}
