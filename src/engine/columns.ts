@@ -97,7 +97,11 @@ export const FIELDS = {
     type: "text",
     words: ["assembly", "set", "assy", "part of", "belongs", "tackle", "assembly set", "used in"],
   },
-  place: { heading: "Place", type: "text", words: ["place", "location", "where", "area", "store", "bay", "site", "department", "kept"] },
+  place: {
+    heading: "Place",
+    type: "text",
+    words: ["place", "location", "where", "area", "storage", "store", "bay", "site", "department", "kept"],
+  },
   service: {
     heading: "Service",
     type: "choice",
@@ -470,7 +474,7 @@ export const FIELDS = {
     ],
   },
   pinSeated: {
-    ...sound("Pin fully seated", ["pin seated|seats|engaged|engagement|home|fit", "pin fully seated|engaged|home", "seated"]),
+    ...sound("Pin fully seated", ["pin seated|seats|seating|engaged|engagement|home|fit|fits", "pin fully seated|engaged|home", "seated"]),
     soundWords: [
       "flush",
       "shouldered",
@@ -650,6 +654,9 @@ export const FIELDS = {
       "fittings",
       "fittings sound|ok|condition",
       "fitting",
+      "ferrule|thimble|swage|sockets|eyes",
+      "ferrule thimble|swage",
+      "end ferrule",
       "terminations",
       "hardware fittings",
     ]),

@@ -16,9 +16,11 @@ import {
   type Language,
   LIMITS,
   MEASURING,
+  ON_PART,
   PLACES,
   RESULTS,
   STATES,
+  WORKING,
 } from "./vocabulary";
 
 /** How one heading of a log was read. */
@@ -128,10 +130,11 @@ const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
   service: "class level type duty conditions",
   inspected: [...DATE_WORDS].join(" "),
   inspector: "name initials person competent qualified inspector inspection signed examiner checker",
-  tagged: "red tag out date service yard lock",
+  tagged: "red tag out date service yard lock from use",
   releasedBy: "name person qualified competent service returned use role",
   releasedOn: "date service returned use",
-  remarks: "inspector inspectors general additional rigger inspection examiner further any",
+  remarks:
+    "inspector inspectors general additional rigger inspection examiner further any action actions defects defect findings faults observations notes comments details",
   clipTorque: "lb lbft ft nm n m last",
   nickPart: "nick gouge",
   brokenLay: "one any each worst single over rope length braid",
@@ -163,12 +166,12 @@ const FAULTS_TOGETHER = [
 /** A load of one hitch is told from the straight one; breaking and proof loads are no working load limit. */
 const HITCH_WORDS = ["basket", "choker", "choke", "choked", "bridle", "original", "old", "derated", "reduced", "legs", "leg"];
 const besideByType = {
-  sound: wordSet(FILLER, PLACES, STATES.good, STATES.bad, STATES.deny, STATES.unclear, STATES.affirm, STATES.look),
+  sound: wordSet(FILLER, PLACES, WORKING, STATES.good, STATES.bad, STATES.deny, STATES.unclear, STATES.affirm, STATES.look),
   fault: wordSet(FILLER, PLACES, STATES.good, STATES.deny, STATES.denyFault, STATES.unclear, STATES.affirm, STATES.look, {
     why: "",
     words: FAULTS_TOGETHER,
   }),
-  measured: wordSet(FILLER, MEASURING, { why: "", words: GEAR_WORDS }),
+  measured: wordSet(FILLER, MEASURING, ON_PART, { why: "", words: GEAR_WORDS }),
   text: wordSet(FILLER),
 } as const;
 const isMeasured = (id: FieldId): boolean => ["length", "count", "angle", "torque"].includes(field(id).type);
@@ -193,7 +196,8 @@ function known(word: string, id: FieldId, words: readonly string[]): boolean {
   if (id === "result") return isResultWord(word) || MARKER.test(word) || word === "last" || word === "latest";
   if (isMeasured(id)) {
     const measured = words.some((w) => NOW.includes(w) && !EXTREME.has(w)) || words.includes("thinnest");
-    if (EXTREME.has(word)) return measured;
+    // The most broken wires of several places are the reading; the most of a size may be its limit.
+    if (EXTREME.has(word)) return measured || type === "count";
     if (NOW.includes(word)) return !id.endsWith("New");
     if (NEW.includes(word)) return id.endsWith("New");
     return MARKER.test(word) || besideByType.measured.has(word) || ownWords.get(id)?.has(word) === true;
@@ -257,12 +261,12 @@ function lessFor(words: readonly string[], id: FieldId): number | null {
   if (id === "service") return words.includes("date") || said(new Set(["next", "due"])) ? null : 0;
   if (id === "ratedLoad") return said(ANOTHER_LOAD) ? null : words.some((w) => HITCH_WORDS.includes(w)) ? 3 : 0;
   if (!isMeasured(id) || id === "gauge") return 0;
-  // "Worn?" asks whether it is; it measures nothing.
-  if (words.every((w) => w === "worn")) return null;
+  // "Worn?" asks whether it is and measures nothing; "Ref" alone is a number of the item, not its size when new.
+  if (words.every((w) => w === "worn") || words.every((w) => w === "reference" || w === "number")) return null;
   const own = ownWords.get(id);
   const measured = words.some((w) => NOW.includes(w) && !LEAST.has(w));
   if (measured) return 0;
-  if (words.some((w) => LIMIT_WORDS.has(w) && own?.has(w) !== true)) return null;
+  if (words.some((w) => LIMIT_WORDS.has(w) && own?.has(w) !== true && !(field(id).type === "count" && EXTREME.has(w)))) return null;
   if (said(CHANGE_WORDS) && !words.some((w) => NEW.includes(w))) return null;
   return words.some((w) => LEAST.has(w)) && own?.has("maker") !== true ? UNSURE : 0;
 }
@@ -387,7 +391,12 @@ function isLimit(words: readonly string[]): boolean {
   const rest = words.filter((w) => !LIMIT_WORDS.has(w) && !EXTREME.has(w) && !CHANGE_WORDS.has(w));
   return rest.length === 0
     ? words.some((w) => CHANGE_WORDS.has(w))
-    : PATTERNS.some((pattern) => isMeasured(pattern.field) && fit(rest, pattern)?.whole === true);
+    : PATTERNS.some(
+        (pattern) =>
+          isMeasured(pattern.field) &&
+          (field(pattern.field).type !== "count" || limits.some((w) => !EXTREME.has(w))) &&
+          fit(rest, pattern)?.whole === true,
+      );
 }
 /** "Twist when new": a reading that has no as-new column of its own, as it was when new. */
 function isAsNewOnly(words: readonly string[]): boolean {

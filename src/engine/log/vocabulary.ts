@@ -232,6 +232,29 @@ export const PLACES: Group = {
     "yoke",
   ],
 };
+/** Words of how a part works, in the heading of what is in order. */
+export const WORKING: Group = {
+  why: "it asks whether the part does what it is for",
+  words: [
+    "action",
+    "closing",
+    "closure",
+    "fitting",
+    "function",
+    "legibility",
+    "mechanism",
+    "movement",
+    "operation",
+    "readability",
+    "security",
+    "tightness",
+  ],
+};
+/** Where on a part a size or an angle is taken, without being another size. */
+export const ON_PART: Group = {
+  why: "it is said of the part as a whole, or of the place where it is always taken",
+  words: ["point", "tip"],
+};
 /** Words that carry nothing of their own. */
 export const FILLER: Group = {
   why: "the heading says the same without it",
@@ -410,6 +433,7 @@ export const RESULTS = {
       "judgement",
       "judgment",
       "outcome",
+      "overall",
       "rating",
       "result",
       "results",
@@ -822,6 +846,7 @@ export const BESIDE_ASIDE: Group = {
     "time",
     "total",
     "type",
+    "test",
     "until",
     "unit",
     "valid",

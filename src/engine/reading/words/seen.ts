@@ -21,7 +21,7 @@ export const GOOD: Group = {
 export const NONE: Group = {
   why: "there is none of what the column asks for",
   words: list(`
-    -ve, 0, absent, all clear, all intact, dye clean, dye clear, dye good, dye neg, dye negative, dye ok, dye passed, dye pen clean
+    0, absent, all clear, all intact, dye clean, dye clear, dye good, dye neg, dye negative, dye ok, dye passed, dye pen clean
     dye pen clear, dye pen good, dye pen neg, dye pen negative, dye pen ok, dye pen passed, dye penetrant clean, dye penetrant clear
     dye penetrant good, dye penetrant neg, dye penetrant negative, dye penetrant ok, dye penetrant passed, free, mpi clean, mpi clear
     mpi good, mpi neg, mpi negative, mpi ok, mpi passed, mt clean, mt clear, mt good, mt neg, mt negative, mt ok, mt passed, n, n/d, nad
