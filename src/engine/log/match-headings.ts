@@ -196,8 +196,7 @@ function known(word: string, id: FieldId, words: readonly string[]): boolean {
   if (id === "result") return isResultWord(word) || MARKER.test(word) || word === "last" || word === "latest";
   if (isMeasured(id)) {
     const measured = words.some((w) => NOW.includes(w) && !EXTREME.has(w)) || words.includes("thinnest");
-    // The most broken wires of several places are the reading; the most of a size may be its limit.
-    if (EXTREME.has(word)) return measured || type === "count";
+    if (EXTREME.has(word)) return measured;
     if (NOW.includes(word)) return !id.endsWith("New");
     if (NEW.includes(word)) return id.endsWith("New");
     return MARKER.test(word) || besideByType.measured.has(word) || ownWords.get(id)?.has(word) === true;
@@ -266,7 +265,7 @@ function lessFor(words: readonly string[], id: FieldId): number | null {
   const own = ownWords.get(id);
   const measured = words.some((w) => NOW.includes(w) && !LEAST.has(w));
   if (measured) return 0;
-  if (words.some((w) => LIMIT_WORDS.has(w) && own?.has(w) !== true && !(field(id).type === "count" && EXTREME.has(w)))) return null;
+  if (words.some((w) => LIMIT_WORDS.has(w) && own?.has(w) !== true)) return null;
   if (said(CHANGE_WORDS) && !words.some((w) => NEW.includes(w))) return null;
   return words.some((w) => LEAST.has(w)) && own?.has("maker") !== true ? UNSURE : 0;
 }
@@ -384,7 +383,7 @@ function isAside(words: readonly string[]): boolean {
   });
   return office || isLimit(words) || isAsNewOnly(words);
 }
-/** "Max throat", "Wear limit (mm)": what is allowed of a size, a count or an angle. */
+/** "Max throat", "Wear limit (mm)": what is allowed of a size, a count or an angle. The most broken wires may be what was counted, so they are asked about. */
 function isLimit(words: readonly string[]): boolean {
   const limits = words.filter((w) => LIMIT_WORDS.has(w));
   if (limits.length === 0 || words.some((w) => NOW.includes(w) && !LEAST.has(w))) return false;

@@ -22,7 +22,7 @@ import type { AlsoColumn, Headings } from "./match-headings";
 import { offeredAnswers } from "./answers";
 import { polarityOf, resultHeading } from "./polarity";
 import { spoken } from "./spoken";
-import { asksTheSame } from "./which-one";
+import { asksForMore, asksTheSame } from "./which-one";
 import type { Language } from "./vocabulary";
 
 type Line = readonly CellValue[];
@@ -46,13 +46,13 @@ interface Plan {
 }
 interface Also extends AlsoColumn {
   readonly read: Reader;
-  /** Of an observation: it asks for the same as the field's first column, so that it may stand in for its blank. */
-  readonly standsIn: boolean;
 }
 /** Columns that say the same in words, and what came of their cells together. */
 interface Merged {
   readonly id: FieldId;
   readonly more: readonly Also[];
+  /** For each column of observations, the first one at 0, those whose blank it cannot fill: it asks for less, or for something else. */
+  readonly leaves: readonly (readonly number[])[];
   readonly lately: RowMemory<{ readonly cell: CellValue }>;
 }
 /** Cells by field, to be read and to be changed: a map, or the row of a judge. */
@@ -95,10 +95,8 @@ export function mergeColumns(line: Line, headings: Headings, cells: FieldCells):
   const plan = planOf(headings);
   // The user's answer for the whole log stands in each row that names no unit, as if it had been typed there.
   if (headings.bareUnit !== null && readText(cells.get("unit")) === "") cells.set("unit", headings.bareUnit);
-  for (const merged of plan.seen)
-    mergeWords(merged, line, cells, (first, further) => worstSeen(merged.id, [{ cell: first, standsIn: true }, ...further]));
-  for (const merged of plan.texts)
-    mergeWords(merged, line, cells, (first, further) => allSaid([first, ...further.map(({ cell }) => cell)]));
+  for (const merged of plan.seen) mergeWords(merged, line, cells, (said) => worstSeen(merged.id, said, merged.leaves));
+  for (const merged of plan.texts) mergeWords(merged, line, cells, allSaid);
   let unread = NONE_UNREAD;
   if (plan.families.length > 0) {
     const found: UnreadCell[] = [];
@@ -110,20 +108,10 @@ export function mergeColumns(line: Line, headings: Headings, cells: FieldCells):
   if (plan.renames) underOtherNames(cells, headings);
   return unread;
 }
-interface Further {
-  readonly cell: CellValue;
-  readonly standsIn: boolean;
-}
-function mergeWords(
-  { id, more, lately }: Merged,
-  line: Line,
-  cells: FieldCells,
-  merge: (first: CellValue, further: readonly Further[]) => CellValue,
-): void {
+function mergeWords({ id, more, lately }: Merged, line: Line, cells: FieldCells, merge: (said: readonly CellValue[]) => CellValue): void {
   let made = lately.get(line);
   if (made === undefined) {
-    const further = more.map(({ read, column, standsIn }) => ({ cell: read(line[column]), standsIn }));
-    made = { cell: merge(cells.get(id), further) };
+    made = { cell: merge([cells.get(id), ...more.map(({ read, column }) => read(line[column]))]) };
     lately.set(line, made);
   }
   cells.set(id, made.cell);
@@ -144,8 +132,9 @@ type Renamed = readonly [to: FieldId, from: FieldId];
 const OTHER_NAMES: ReadonlyMap<GearKind, readonly Renamed[]> = new Map(
   GEAR.map((kind) => {
     const reads = (id: FieldId): boolean => kind.checks.some(({ measured }) => measured === id);
+    const ofEye = kind.checks.some((check) => check.kind === "loss" && check.measured === "sectionNow" && check.part === "eye");
     const eye: readonly Renamed[] =
-      Object.keys(kind.parts)[0] === "eye" && !reads("eyeNow")
+      (ofEye || Object.keys(kind.parts)[0] === "eye") && !reads("eyeNow")
         ? [
             ["sectionNew", "eyeNew"],
             ["sectionNow", "eyeNow"],
@@ -161,14 +150,7 @@ const RESULTS = new Memory<Said | null>();
 function passOn(result: string, cells: FieldCells): void {
   const said = RESULTS.once(result, () => readResult(result)?.said ?? null);
   if (said === "tagged") cells.set("tagged", allSaid([cells.get("tagged"), result]));
-  if (said === "cracked")
-    cells.set(
-      "cracks",
-      worstSeen(
-        "cracks",
-        [cells.get("cracks"), result].map((cell) => ({ cell, standsIn: false })),
-      ),
-    );
+  if (said === "cracked") cells.set("cracks", worstSeen("cracks", [cells.get("cracks"), result], [[], [0]]));
 }
 /**
  * What stands in a row beside its cells: columns that nobody understands (`asked` as in `openCells`), older readings, and the
@@ -206,7 +188,7 @@ function planFor(headings: Headings): Plan {
         const words = readerOf(id, one.heading, headings.units.get(id) ?? null, language);
         // What is also read as a load or a number says something here only in words.
         const read = numbers.has(one.column) ? (cell: CellValue) => (/\d/.test(readText(cell)) ? null : words(cell)) : words;
-        return { ...one, read, standsIn: asksTheSame(name(id), one.heading, language) };
+        return { ...one, read };
       }),
     ]),
   );
@@ -215,7 +197,8 @@ function planFor(headings: Headings): Plan {
       .filter(([id]) => types.includes(field(id).type))
       .map(([id, more]) => {
         const first = headings.columns.get(id);
-        return { id, more, lately: new RowMemory([...(first === undefined ? [] : [first]), ...more.map(({ column }) => column)]) };
+        const leaves = leftBy([name(id), ...more.map(({ heading }) => heading)], language);
+        return { id, more, leaves, lately: new RowMemory([...(first === undefined ? [] : [first]), ...more.map(({ column }) => column)]) };
       });
   return {
     mains: [...headings.columns].map(([id, column]) => {
@@ -357,11 +340,11 @@ function resultReader(heading: string, language: Language | undefined): Reader {
   };
 }
 /** The worst of what several columns of observations say: a fault, then what cannot be told, then nothing. */
-function worstSeen(id: FieldId, cells: readonly Further[]): CellValue {
+function worstSeen(id: FieldId, cells: readonly CellValue[], leaves: Merged["leaves"]): CellValue {
   const { type, soundWords = [], faultWords = [] } = field(id);
-  const read = cells.map((one) => ({
-    ...one,
-    read: readSeen(one.cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
+  const read = cells.map((cell) => ({
+    cell,
+    read: readSeen(cell, type === "sound" ? "sound" : "fault", { mayBeAbsent: true, sound: soundWords, fault: faultWords }),
   }));
   const fault = read.find((one) => one.read.kind === "value" && one.read.value === "fault");
   // "Not checked" in one column leaves it open as much as a word that nobody can read.
@@ -369,9 +352,16 @@ function worstSeen(id: FieldId, cells: readonly Further[]): CellValue {
   const unclear =
     read.find((one) => one.read.kind === "refused") ??
     (undone === undefined ? undefined : { ...undone, cell: `${readText(undone.cell)}?` });
-  const blank = read[0]?.read.kind === "missing";
-  return (fault ?? unclear ?? read.find((one) => one.read.kind === "value" && (!blank || one.standsIn)) ?? read[0])?.cell;
+  const isBlank = (at: number): boolean => read[at]?.read.kind === "missing";
+  const sound = read.find((one, at) => one.read.kind === "value" && leaves[at]?.some(isBlank) !== true);
+  return (fault ?? unclear ?? sound ?? read.find((one) => one.read.kind === "missing") ?? read[0])?.cell;
 }
+const leftBy = (headings: readonly string[], language: Language | undefined): Merged["leaves"] =>
+  headings.map((own, at) =>
+    headings.flatMap((other, i) =>
+      i !== at && ((i === 0 && !asksTheSame(other, own, language)) || asksForMore(other, own, language)) ? [i] : [],
+    ),
+  );
 const isUndone = (text: string): boolean =>
   /^(not (measured|taken|done|checked|looked at|inspected|recorded|counted)|tb[acd])$/i.test(text);
 /** All that is said, once; a lone date stays one. */
