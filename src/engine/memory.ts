@@ -168,3 +168,17 @@ export class RowMemory<V> extends Halves<Branch> {
     this.room.take();
   }
 }
+export type Line = readonly unknown[];
+/** Whether two rows hold the same cells. Dates that are objects of their own never do. */
+export function sameLine(a: Line, b: Line): boolean {
+  if (a.length !== b.length) return false;
+  for (let at = 0; at < a.length; at += 1) if (a[at] !== b[at]) return false;
+  return true;
+}
+export function sameLines(a: readonly Line[], b: readonly Line[]): boolean {
+  if (a.length !== b.length) return false;
+  for (let at = 0; at < a.length; at += 1) if (!sameLine(a[at] ?? [], b[at] ?? [])) return false;
+  return true;
+}
+/** A copy that stays as it is whatever the host does with its own. */
+export const copyOf = <T>(lines: readonly (readonly T[])[]): readonly (readonly T[])[] => lines.map((line) => line.slice());

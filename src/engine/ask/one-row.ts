@@ -1,5 +1,5 @@
 /** Rows handed over by a worksheet function: headings once, then one item or many, all through the log's judge. */
-import { readBasis } from "../house/rules-in-force";
+import { type BasisChoice, readBasis } from "../house/rules-in-force";
 import { LineJudge } from "../item/line-judge";
 import { type ItemVerdict, unjudged } from "../item/verdict";
 import { askingColumns, openColumns } from "../log/besides";
@@ -7,10 +7,11 @@ import { findLog } from "../log/find-log";
 import type { Grid } from "../log/grid";
 import { type Headings, matchHeadings } from "../log/match-headings";
 import { RowSorter } from "../log/row-sorter";
+import { copyOf, sameLines } from "../memory";
 import type { CellValue } from "../reading/cell-value";
 import { Assemblies } from "../report/assemblies";
 import type { HouseLimits } from "../rules/house-limits";
-import { copyOf, Lately, sameGrid } from "./lately";
+import { Lately } from "./lately";
 
 /** Last day the workbook can hold: without a day of judging, a found overload holds until an inspection is dated. */
 const NO_DAY = 2958465;
@@ -18,7 +19,7 @@ const widths = (headings: Headings, row: readonly CellValue[]): string =>
   `The headings are ${String(headings.matches.length)} cells wide and the row ${String(row.length)}; give both over the same columns.`;
 /** Verdict of one row read by its headings. What was judged lately for the same headings, row and rules is not judged again. */
 export function judgeRowOf(headers: Grid, row: Grid, basis: unknown): ItemVerdict {
-  const choice = choiceOf(basis);
+  const choice = readBasis(basis);
   if (!choice.ok) return unjudged(choice.why);
   const [line] = row;
   if (line === undefined || row.length !== 1) return unjudged("Give one row; GEAR.JUDGE takes many.");
@@ -37,7 +38,7 @@ export function judgeRowsOf<T>(
   as: (verdict: ItemVerdict) => T | ItemVerdict = (verdict) => verdict,
 ): readonly (T | ItemVerdict)[] {
   const none = (why: string): readonly (T | ItemVerdict)[] => rows.map(() => as(unjudged(why)));
-  const choice = choiceOf(basis);
+  const choice = readBasis(basis);
   if (!choice.ok) return none(choice.why);
   const headings = headingsOf(headers);
   if (headings.problems.length > 0) return none(headings.problems.join(" "));
@@ -77,7 +78,7 @@ const byWords = new Map<string, Headings>();
 let lastHeaders: Grid = [];
 let lastHeadings: Headings | null = null;
 export function headingsOf(headers: Grid): Headings {
-  if (lastHeadings !== null && sameGrid(headers, lastHeaders)) return lastHeadings;
+  if (lastHeadings !== null && sameLines(headers, lastHeaders)) return lastHeadings;
   const line = headers.length === 1 ? headers[0] : undefined;
   const words = line ? line.map((cell) => (typeof cell === "string" ? cell : "")) : pairOf(headers);
   const id = words.join("\u0001");
@@ -96,21 +97,7 @@ function pairOf(headers: Grid): string[] {
   const last = headers[headers.length - 1] ?? [];
   return last.map((cell) => (typeof cell === "string" ? cell : ""));
 }
-type Choice = ReturnType<typeof readBasis>;
-type Chosen = Extract<Choice, { ok: true }>;
-/** The sheet of house limits is read once for what stands on it, though a host hands over a new range for each call. */
-const houses: { readonly grid: Grid; readonly choice: Choice }[] = [];
-const HOUSES = 4;
-function choiceOf(basis: unknown): Choice {
-  if (!isGrid(basis)) return readBasis(basis);
-  const known = houses.find(({ grid }) => sameGrid(grid, basis));
-  if (known) return known.choice;
-  const choice = readBasis(basis);
-  houses.unshift({ grid: copyOf(basis), choice });
-  houses.length = Math.min(houses.length, HOUSES);
-  return choice;
-}
-const isGrid = (basis: unknown): basis is Grid => Array.isArray(basis) && basis.every((line) => Array.isArray(line));
+type Chosen = Extract<BasisChoice, { ok: true }>;
 /** A judge with the rows that it has judged lately. */
 class RowJudge {
   readonly lines: LineJudge;

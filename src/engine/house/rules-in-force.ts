@@ -1,5 +1,6 @@
 /** Rule sets. Sources disagree, so the sets in force are chosen, shown and printed. */
 import type { Check } from "../gear/kind";
+import { copyOf, Memory, sameLines } from "../memory";
 import { matchKind } from "../names/gear-name";
 import type { CellValue } from "../reading/cell-value";
 import { readText } from "../reading/text";
@@ -9,7 +10,7 @@ import { readHouse } from "./read-limits";
 
 export type BasisChoice =
   { readonly ok: true; readonly ids: readonly BasisId[]; readonly house?: HouseLimits } | { readonly ok: false; readonly why: string };
-const cache = new Map<string, BasisChoice>();
+const cache = new Memory<BasisChoice>();
 /**
  * Reads a basis argument: one id or several separated by commas; blank is the default.
  * Returns the ids as chosen, in the order of `BASIS_IDS`, or the reason why the text names no rule set.
@@ -35,12 +36,23 @@ export function readBasis(value: unknown): BasisChoice {
   cache.set(value, choice);
   return choice;
 }
-/** A range in place of text is the sheet of house limits, with the rule sets it names or the default. */
+/** Sheets of house limits that were read lately: a host hands over a new range for each call, and what stands on it is the same. */
+const lately: { readonly lines: readonly (readonly CellValue[])[]; readonly choice: BasisChoice }[] = [];
+const SHEETS = 4;
+/** A range in place of text is the sheet of house limits, with the rule sets it names or the default; read once for what stands on it. */
 function withHouse(value: readonly unknown[]): BasisChoice {
   if (!value.every((line): line is CellValue[] => Array.isArray(line)))
     return { ok: false, why: "The basis must be text or the range of the house limits." };
   // One cell handed over as a range is that cell.
   if (value.length === 1 && value[0]?.length === 1) return readBasis(value[0][0]);
+  const known = lately.find(({ lines }) => sameLines(lines, value));
+  if (known) return known.choice;
+  const choice = houseChoice(value);
+  lately.unshift({ lines: copyOf(value), choice });
+  lately.length = Math.min(lately.length, SHEETS);
+  return choice;
+}
+function houseChoice(value: readonly (readonly CellValue[])[]): BasisChoice {
   const house = houseOn(value);
   const chosen = readBasis(house.rules);
   if (!chosen.ok) return { ok: false, why: house.refused.find((row) => row.kind === null)?.sentence ?? chosen.why };

@@ -2,6 +2,7 @@
 import { GEAR } from "../gear/index";
 import type { GearKind } from "../gear/kind";
 import { ROTATION_RESISTANT } from "../gear/shared/ropes";
+import { Memory } from "../memory";
 import type { StressClass } from "../rules/criterion";
 
 /** Words of four letters and more lose the s of the plural; "ss" is none. */
@@ -96,16 +97,10 @@ function unknown(said: readonly string[], text: string): string {
 /** "Not a hook", "no hook"; a "no" before a figure, as in "hook no 4", is its number. */
 const DENIES = /\bnot\b|n['’]t\b|^no\b(?!\.? *\d)/i;
 export type KindMatch = { readonly ok: true; readonly kind: GearKind } | { readonly ok: false; readonly why: string };
-const cache = new Map<string, KindMatch>();
-const CACHED = 5000;
+const cache = new Memory<KindMatch>();
 /** The gear kind a text names, or why not, with the nearest kinds. */
 export function matchKind(text: string): KindMatch {
-  const known = cache.get(text);
-  if (known) return known;
-  const match = find(text);
-  if (cache.size === CACHED) cache.clear();
-  cache.set(text, match);
-  return match;
+  return cache.once(text, () => find(text));
 }
 /** Whether the words of a name stand in what was said, a doubled word twice. */
 const fits = (name: readonly string[], said: readonly string[]): boolean =>
