@@ -40,6 +40,7 @@ const rounds: WorkbookPort["rounds"] = {
   list: async () => (await roundsPort()).list(),
   check: async () => (await roundsPort()).check(),
   item: async (id, basis, asOf) => (await roundsPort()).item(id, basis, asOf),
+  report: async (sheet, basis, asOf) => (await roundsPort()).report(sheet, basis, asOf),
   tag: async (wanted, basis) => (await roundsPort()).tag(wanted, basis),
 };
 export const excelPort: WorkbookPort = {

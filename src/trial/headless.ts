@@ -2,6 +2,7 @@
 import { readFile } from "node:fs/promises";
 import { key } from "../engine/log/match-headings";
 import { readBasis } from "../engine/house/rules-in-force";
+import { count } from "../engine/words";
 import { HOUSE_SHEET } from "../excel/kit/sheets";
 import { WorkbookError } from "../excel/kit/workbook-error";
 import type { ReadLog, WorkbookPort } from "../excel/port";
@@ -11,7 +12,7 @@ import { connect, loadClientLibrary } from "./carriers/node";
 import { type Options, readOptions } from "./command/arguments";
 import { faultWords, outFile, writeOut } from "./command/out-file";
 import { Output } from "./command/output";
-import { printJson, printLines } from "./command/print";
+import { printDue, printJson, printLines } from "./command/print";
 import { Refusal } from "./command/refusal";
 import { readXlsx, writeXlsx } from "./file/xlsx";
 import { Host } from "./host/host";
@@ -56,14 +57,41 @@ async function judge(options: Options, dist: string, { out, besides }: Printed):
   connect(host);
   const { excelPort } = await import("../excel/workbook");
   const log = await readLog(options, host, excelPort, basis.ids);
-  if (options.json) printJson(out, log);
+  if (options.json) printJson(out, log, options.due);
+  else if (options.due) printDue(out, log);
   else printLines(out, log);
   if (target === null) return;
+  if (options.writes !== "register") {
+    const told = await programme(options, excelPort, log, basis.ids);
+    await writeOut(target, await writeXlsx(book));
+    if (!options.json) out.line(`${told} It is written to ${options.out ?? ""}; ${options.input} is unchanged.`);
+    return;
+  }
   const result = await excelPort.build(log, () => undefined, new AbortController().signal);
   await writeOut(target, await writeXlsx(book));
   if (options.json) return;
   for (const sentence of result.sentences) out.line(sentence);
   out.line(`Register of ${String(result.items)} items written to ${options.out ?? ""}; ${options.input} is unchanged.`);
+}
+/** A round of what is due, from a register that is built for it; or the report of the round that was posted last. */
+async function programme({ writes, asOf }: Options, port: WorkbookPort, log: ReadLog, basis: ReadLog["report"]["basis"]): Promise<string> {
+  try {
+    if (writes === "round") {
+      if (log.place.how !== "register") await port.build(log, () => undefined, new AbortController().signal);
+      const made = await port.rounds.make({ kind: "due", basis, asOf });
+      return `${made.sheet}: ${count(made.items, "item")}, ${count(made.checks, "check")}.`;
+    }
+    for (const { sheet } of await port.rounds.list()) {
+      const report = await port.rounds.report(sheet, basis, asOf).catch((fault: unknown) => {
+        if (fault instanceof WorkbookError && fault.kind === "no log") return null;
+        throw fault;
+      });
+      if (report !== null) return `Report of ${sheet}: ${count(report.items, "item")}.`;
+    }
+  } catch (fault) {
+    throw fault instanceof WorkbookError ? new Refusal(1, fault.message) : fault;
+  }
+  throw new Refusal(1, "No round of this workbook was posted; post one with the pane first.");
 }
 /** Works the register's formulas out. The verdicts do not wait for it, so it is loaded only where a register is written. */
 async function calculatorFor(dist: string, today: number): Promise<Calculator> {

@@ -83,6 +83,9 @@ describe("Rounds", () => {
     expect(screen.getByText("H-2: not entered: Cracks.")).toBeVisible();
     // The register says something else now.
     expect(book.reads.length).toBeGreaterThan(before);
+    await user.click(screen.getByRole("button", { name: "Write report" }));
+    expect(book.asked).toEqual(["Round 1", "report of Round 1"]);
+    expect(await screen.findByText(/Written on sheet Gear report: 2 items/)).toBeVisible();
   });
   it("tells a posting that failed with the next step, and tries it again", async () => {
     book.roundSheets = [{ round: "R1.a", sheet: "Round 1" }];

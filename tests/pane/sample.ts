@@ -315,6 +315,10 @@ export class FakeWorkbook implements WorkbookPort {
     },
     list: () => Promise.resolve(this.roundSheets),
     check: () => Promise.resolve(this.sealed),
+    report: (sheet) => {
+      this.asked.push(`report of ${sheet}`);
+      return Promise.resolve({ sheet: "Gear report", items: 2 });
+    },
     item: (id) => Promise.resolve({ ...this.itemHistory, id }),
     tag: (wanted) => {
       this.asked.push(wanted);

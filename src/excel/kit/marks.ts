@@ -11,6 +11,7 @@ export const MARKS = {
   copied: "GearVerdicts.Copied",
   workings: "GearVerdicts.Workings",
   history: "GearVerdicts.History",
+  report: "GearVerdicts.Report",
   listOut: "GearVerdicts.ListOut",
   listExamine: "GearVerdicts.ListExamine",
   listLate: "GearVerdicts.ListLate",

@@ -28,3 +28,5 @@ export const LIFT_SHEET = "Gear lift";
 /** Every reading that was posted, sealed; rows are added and never changed. */
 export const HISTORY_SHEET = "Gear history";
 export const HISTORY_TABLE = "GearHistory";
+/** Report of thorough examination of a round; written anew each time. */
+export const REPORT_SHEET = "Gear report";

@@ -7,6 +7,7 @@ import { makeRound } from "./make-round";
 import { postRound } from "./post-round";
 import { roundSheets } from "./read-round";
 import type { RoundsPort } from "./rounds";
+import { writeReport } from "./write-report";
 
 export const roundsPort: RoundsPort = {
   make: makeRound,
@@ -14,5 +15,6 @@ export const roundsPort: RoundsPort = {
   list: () => inWorkbook(async (context) => roundSheets(await readSheets(context))),
   check: checkHistory,
   item: itemHistory,
+  report: writeReport,
   tag: (wanted, basis) => tagItem(wanted, basis),
 };

@@ -42,6 +42,8 @@ export interface ItemHistory {
 export interface RoundsPort {
   /** Rows of one item, and where its wear leads. */
   item(id: string, basis: readonly BasisId[], asOf: number): Promise<ItemHistory>;
+  /** Writes the report of what was posted from a round sheet, on a sheet of its own. */
+  report(sheet: string, basis: readonly BasisId[], asOf: number): Promise<{ readonly sheet: string; readonly items: number }>;
   /** Tags an item out, releases it, or records its disposal. */
   tag(wanted: TagWanted, basis: readonly BasisId[]): Promise<void>;
   /** Makes a new sheet; nothing else is touched. */

@@ -56,6 +56,18 @@ export function PostRound({ rounds, free, intentions }: Props) {
           </div>
         </>
       )}
+      {sheets.length > 0 && (
+        <div className={styles.row}>
+          <Button disabledFocusable={!free} aria-describedby="report-hint" onClick={() => void intentions.round({ kind: "report", sheet })}>
+            {rounds.working === "report" ? "Writing" : "Write report"}
+          </Button>
+          <span id="report-hint" className={styles.hint}>
+            {rounds.said?.kind === "reported"
+              ? `Written on sheet ${rounds.said.sheet}: ${count(rounds.said.items, "item")}, to be completed, signed and printed.`
+              : "A report of thorough examination of what was posted from this sheet, with lines to sign."}
+          </span>
+        </div>
+      )}
       {posted !== null && <Posted posted={posted} />}
     </Section>
   );

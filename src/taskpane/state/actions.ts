@@ -258,6 +258,8 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
       if (ask.kind === "make")
         tell({ kind: "rounds", change: { said: { kind: "made", made: await rounds.make({ ...ask.wanted, basis, asOf }) } } });
       if (ask.kind === "post") tell({ kind: "rounds", change: { said: { kind: "posted", posted: await rounds.post(ask.sheet) } } });
+      if (ask.kind === "report")
+        tell({ kind: "rounds", change: { said: { kind: "reported", ...(await rounds.report(ask.sheet, basis, asOf)) } } });
       if (ask.kind === "check") tell({ kind: "rounds", change: { said: { kind: "checked", check: await rounds.check() } } });
       tell({ kind: "rounds", change: { sheets: await rounds.list() } });
     } catch (error) {

@@ -6,11 +6,13 @@ import type { PostResult, RoundMade, RoundSheet, RoundWanted } from "../../excel
 export type RoundAsk =
   | { readonly kind: "make"; readonly wanted: Omit<RoundWanted, "basis" | "asOf"> }
   | { readonly kind: "post"; readonly sheet: string }
+  | { readonly kind: "report"; readonly sheet: string }
   | { readonly kind: "check" }
   | { readonly kind: "list" };
 export type RoundSaid =
   | { readonly kind: "made"; readonly made: RoundMade }
   | { readonly kind: "posted"; readonly posted: PostResult }
+  | { readonly kind: "reported"; readonly sheet: string; readonly items: number }
   | { readonly kind: "checked"; readonly check: SealCheck };
 export interface Rounds {
   /** Null until the workbook was asked. */
@@ -26,6 +28,8 @@ export function announced(said: RoundSaid): string {
       return `${said.made.sheet} is made: ${count(said.made.items, "item")}, ${count(said.made.checks, "check")}.`;
     case "posted":
       return `${said.posted.sheet} is posted: ${count(said.posted.posted, "reading")} added.`;
+    case "reported":
+      return `The report is written on sheet ${said.sheet}.`;
     case "checked":
       return said.check.findings.length === 0
         ? "Every seal of the history fits."

@@ -9,7 +9,7 @@ import type { HeadingChoices } from "../../excel/port";
 import { Refusal } from "./refusal";
 
 const USAGE =
-  'Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--force] [--drop] [--sheet NAME] [--unit in|mm] [--column "HEADING=COLUMN|aside"] [--basis ids] [--as-of YYYY-MM-DD] [--json]';
+  'Use: npm run judge -- IN.xlsx [--out OUT.xlsx] [--force] [--drop] [--sheet NAME] [--unit in|mm] [--column "HEADING=COLUMN|aside"] [--basis ids] [--as-of YYYY-MM-DD] [--json] [--due] [--round OUT.xlsx | --report OUT.xlsx]';
 export interface Options {
   /** As it was typed, for sentences. */
   readonly input: string;
@@ -25,6 +25,10 @@ export interface Options {
   readonly basis: string | undefined;
   readonly asOf: number;
   readonly json: boolean;
+  /** Only what is late, due within 30 days or undated, earliest first. */
+  readonly due: boolean;
+  /** What the copy holds beside the register: a round of what is due, or the report of the round that was posted last. */
+  readonly writes: "register" | "round" | "report";
   readonly choices: HeadingChoices;
 }
 /** `today` is a serial day; `folder` is where the caller stands, from which paths count. */
@@ -32,7 +36,11 @@ export function readOptions(args: string[], today: number, folder: string): Opti
   const { values, positionals } = parsed(args);
   const [input, more] = positionals;
   if (input === undefined || more !== undefined || input === "") throw new Refusal(2, `Name one workbook. ${USAGE}`);
-  if (values.out === "") throw new Refusal(2, `--out takes the name of a file. ${USAGE}`);
+  const outs = (["out", "round", "report"] as const).filter((name) => values[name] !== undefined);
+  const [named = "out", other] = outs;
+  const out = values[named];
+  if (other !== undefined) throw new Refusal(2, `--${named} and --${other} each name the file to write; give one of them. ${USAGE}`);
+  if (out === "") throw new Refusal(2, `--${named} takes the name of a file. ${USAGE}`);
   const day = values["as-of"];
   const asOf = day === undefined ? today : readDateText(day);
   if (typeof asOf !== "number" || (day !== undefined && !/^\d{4}-\d{2}-\d{2}$/.test(day)))
@@ -40,8 +48,10 @@ export function readOptions(args: string[], today: number, folder: string): Opti
   return {
     input,
     inputPath: resolve(folder, input),
-    out: values.out ?? null,
-    outPath: resolve(folder, values.out ?? ""),
+    out: out ?? null,
+    outPath: resolve(folder, out ?? ""),
+    due: values.due,
+    writes: named === "out" ? "register" : named,
     force: values.force,
     drop: values.drop,
     sheet: values.sheet ?? null,
@@ -59,6 +69,9 @@ function parsed(args: string[]) {
       allowPositionals: true,
       options: {
         out: { type: "string" },
+        round: { type: "string" },
+        report: { type: "string" },
+        due: { type: "boolean", default: false },
         force: { type: "boolean", default: false },
         drop: { type: "boolean", default: false },
         sheet: { type: "string" },

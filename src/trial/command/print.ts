@@ -10,9 +10,25 @@ import { type Output, shownJson } from "./output";
 
 /** One-based sheet row of the first row of a place such as A4:R96. */
 const rowOf = (address: string): number => Number(/\d+/.exec(address)?.[0] ?? 1);
-export function printJson(output: Output, { place, report }: ReadLog): void {
+/** What is late, due soon or undated, earliest first. */
+const dueOnly = (items: readonly ItemResult[]): readonly ItemResult[] =>
+  items.filter(({ dueState }) => dueState !== "CURRENT").sort((a, b) => (a.nextDue ?? 0) - (b.nextDue ?? 0) || a.row - b.row);
+export function printDue(output: Output, { report }: ReadLog): void {
+  const due = dueOnly(report.items);
+  for (const item of due) {
+    const day = item.nextDue === null ? "no date   " : showDate(item.nextDue);
+    output.line(
+      `${day}  ${item.dueState.padEnd(8)}  ${item.id.padEnd(12)}  ${item.verdict.decision.padEnd(10)}  ${item.gearText}${item.place === "" ? "" : `, ${item.place}`}`,
+    );
+  }
+  output.line(
+    `${String(due.length)} of ${String(report.items.length)} items are late, due within 30 days or undated, as of ${showDate(report.asOf)}.`,
+  );
+  output.line(CAUTION);
+}
+export function printJson(output: Output, { place, report }: ReadLog, due: boolean): void {
   const first = rowOf(place.address);
-  const items = report.items.map((item) => ({
+  const items = (due ? dueOnly(report.items) : report.items).map((item) => ({
     row: first + item.row,
     id: item.id,
     gear: item.gear ?? item.gearText,

@@ -5,6 +5,7 @@ import { checkHistory } from "../../../src/excel/programme/check-history";
 import { itemHistory, tagItem } from "../../../src/excel/programme/item-programme";
 import { postRound } from "../../../src/excel/programme/post-round";
 import { DISPOSAL, RELEASE, TAG } from "../../../src/engine/programme/tag";
+import { writeReport } from "../../../src/excel/programme/write-report";
 import { fillRound, GOOD_HOOK, historyRows, registerCells, round, TODAY, yard } from "./rounds";
 
 describe("an item's tag", () => {
@@ -44,5 +45,29 @@ describe("an item's tag", () => {
     // 0.03 in in 300 days; 0.04 in are left: 400 days.
     expect(trends[0]!.reaches).toBe(TODAY + 400);
     expect(await itemHistory("H-2", DEFAULT_BASIS, TODAY)).toMatchObject({ rows: [], trends: [] });
+  });
+});
+
+describe("the report of a round", () => {
+  it("holds what Schedule 1 asks for of each item, as it was posted, with lines to fill and to sign", async () => {
+    const { made } = await yard();
+    const { sheet } = await round();
+    await expect(writeReport(sheet, DEFAULT_BASIS, TODAY)).rejects.toThrow(/Nothing was posted/);
+    fillRound(made.sheet(sheet)!, { "H-1": GOOD_HOOK, "H-2": { ...GOOD_HOOK, "Throat opening": "2.2" } });
+    await postRound(sheet, TODAY);
+    expect(await writeReport(sheet, DEFAULT_BASIS, TODAY)).toEqual({ sheet: "Gear report", items: 2 });
+    const report = made.sheet("Gear report")!;
+    const text = (row: number, column = 0): string => String(report.cell(row, column)?.value ?? "");
+    const lines = Array.from({ length: report.used()!.rows }, (_, row) => text(row));
+    expect(lines.join("\n")).toMatch(/Employer.*Premises.*First examination.*Tests made.*Authenticated.*Date of this report/s);
+    const [first, second] = [lines.indexOf("H-1"), lines.indexOf("H-2")];
+    expect(text(first, 6)).toBe("yes");
+    expect(text(first, 8)).toBe("2027-11-25");
+    expect(text(second, 6)).toBe("no");
+    expect(text(second, 7)).toContain("Throat opening: 2.2, out above 2.1 in\nTake out of service");
+    expect(text(second, 8)).toBe("");
+    // Written anew, on the same sheet.
+    await writeReport(sheet, DEFAULT_BASIS, TODAY);
+    expect(made.sheets.filter(({ name }) => name.startsWith("Gear report"))).toHaveLength(1);
   });
 });
