@@ -9,7 +9,7 @@ import { Archive } from "./zip";
 const AFTER_VALIDATIONS =
   /<(?:hyperlinks|printOptions|pageMargins|pageSetup|headerFooter|rowBreaks|colBreaks|customProperties|cellWatches|ignoredErrors|smartTags|drawing|legacyDrawing|legacyDrawingHF|picture|oleObjects|controls|webPublishItems|tableParts|extLst)\b|<\/worksheet>/;
 export async function finish(bytes: Uint8Array, book: Book, functions: readonly string[]): Promise<Uint8Array> {
-  const archive = Archive.read(bytes);
+  const archive = Archive.read(bytes, true);
   let arrays = false;
   for (const [at, sheet] of book.sheets.entries())
     arrays = (await finishSheet(archive, `xl/worksheets/sheet${String(at + 1)}.xml`, sheet)) || arrays;
@@ -25,17 +25,36 @@ export async function finish(bytes: Uint8Array, book: Book, functions: readonly 
 }
 /** Returns whether the sheet has array formulas. Each is marked as a dynamic one, by the first entry of the metadata part. */
 async function finishSheet(archive: Archive, part: string, sheet: Sheet): Promise<boolean> {
-  let xml = await archive.text(part);
-  if (xml === null) throw new Error(`The sheet ${sheet.name} is not where it is expected in the file.`);
-  const arrays = xml.includes('<f t="array"');
+  if (!archive.names().includes(part)) throw new Error(`The sheet ${sheet.name} is not where it is expected in the file.`);
+  const found = { arrays: false };
+  await archive.rewrite(part, (pieces) => finished(pieces, sheet, found));
+  return found.arrays;
+}
+const CELLS_END = "</sheetData>";
+/** The cells go by piece by piece, cut in front of a cell; what follows them is short and changed as a whole. */
+async function* finished(pieces: AsyncIterable<string>, sheet: Sheet, found: { arrays: boolean }): AsyncGenerator<string> {
+  const marked = (xml: string): string =>
+    xml.replace(/<c (?=[^>]*><f t="array")/g, () => {
+      found.arrays = true;
+      return '<c cm="1" ';
+    });
+  let held = "";
+  let after = false;
+  for await (const piece of pieces) {
+    held += piece;
+    if (after) continue;
+    const end = held.indexOf(CELLS_END);
+    after = end >= 0;
+    const cell = held.lastIndexOf("<c ");
+    const cut = after ? end : cell >= 0 ? cell : Math.max(0, held.length - CELLS_END.length);
+    yield marked(held.slice(0, cut));
+    held = held.slice(cut);
+  }
   const stopping = sheet.rules.map((rule, at) => (rule.stopIfTrue ? at + 1 : 0)).filter((priority) => priority > 0);
+  for (const priority of stopping)
+    held = held.replace(new RegExp(`(<cfRule\\b[^>]*\\spriority="${String(priority)}")`), '$1 stopIfTrue="1"');
   const validations = validationsXml(sheet.validations);
-  if (!arrays && stopping.length === 0 && validations === "") return false;
-  for (const priority of stopping) xml = xml.replace(new RegExp(`(<cfRule\\b[^>]*\\spriority="${String(priority)}")`), '$1 stopIfTrue="1"');
-  if (validations !== "") xml = xml.replace(AFTER_VALIDATIONS, (next) => validations + next);
-  if (arrays) xml = xml.replace(/<c (?=[^>]*><f t="array")/g, '<c cm="1" ');
-  await archive.replace(part, xml);
-  return arrays;
+  yield validations === "" ? held : held.replace(AFTER_VALIDATIONS, (next) => validations + next);
 }
 /** The metadata part that says what `cm="1"` of a cell means, as the file format has it for dynamic arrays (Office Open XML extensions, MS-XLSX 2.3.1 and 2.6.208). */
 const METADATA =

@@ -5,11 +5,11 @@ export const NOT_A_WORKBOOK =
 export const LOCKED_WORKBOOK =
   "This file is protected by a password or is in the old .xls format: save it as an unprotected .xlsx workbook.";
 /** No part may come to more than this when it is unpacked, and no workbook's parts together to more than that. */
-export const LARGEST_PART = 200_000_000;
-const LARGEST_WHOLE = 400_000_000;
+export const LARGEST_PART = 260_000_000;
+const LARGEST_WHOLE = 520_000_000;
 const MOST_PARTS = 20_000;
 export const TOO_LARGE =
-  "This workbook is too large to be read here: a part of it unpacks to more than 200 MB. Copy the sheet with the log into a workbook of its own, without what stands far from it, and take that one.";
+  "This workbook is too large to be read here: a part of it unpacks to more than 260 MB. Copy the sheet with the log into a workbook of its own, without what stands far from it, and take that one.";
 interface Part {
   name: string;
   /** 0 stored, 8 deflated. */
@@ -27,13 +27,16 @@ export class Archive {
   private readonly parts: Map<string, Part>;
   /** What was unpacked so far. */
   private unpacked = 0;
+  /** True for a file that was written here, which may be of any size. */
+  private readonly own: boolean;
 
-  private constructor(parts: Part[]) {
+  private constructor(parts: Part[], own: boolean) {
     this.parts = new Map(parts.map((part) => [part.name, part]));
+    this.own = own;
   }
 
   /** Throws one sentence when the bytes are no whole archive. */
-  static read(bytes: Uint8Array): Archive {
+  static read(bytes: Uint8Array, own = false): Archive {
     if (COMPOUND_FILE.every((byte, at) => bytes[at] === byte)) throw new Error(LOCKED_WORKBOOK);
     const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const end = endOfDirectory(view);
@@ -58,7 +61,7 @@ export class Archive {
       });
       at += 46 + nameLength + view.getUint16(at + 30, true) + view.getUint16(at + 32, true);
     }
-    return new Archive(parts);
+    return new Archive(parts, own);
   }
 
   names(): string[] {
@@ -67,7 +70,10 @@ export class Archive {
 
   /** An archive of these parts alone, packed as they are. */
   only(wanted: (name: string) => boolean): Archive {
-    return new Archive([...this.parts.values()].filter(({ name }) => wanted(name)));
+    return new Archive(
+      [...this.parts.values()].filter(({ name }) => wanted(name)),
+      this.own,
+    );
   }
 
   /** The text of a part; null when there is none of that name. */
@@ -87,7 +93,7 @@ export class Archive {
 
   private async *unpack(part: Part): AsyncGenerator<string> {
     // What a part says of its size may be untrue: it is counted again while it unpacks.
-    if (part.size > LARGEST_PART) throw new Error(TOO_LARGE);
+    if (part.size > LARGEST_PART && !this.own) throw new Error(TOO_LARGE);
     const decoder = new TextDecoder();
     let size = 0;
     let crc = CRC_START;
@@ -95,7 +101,7 @@ export class Archive {
       for await (const bytes of part.method === 0 ? [part.packed] : chunks(part.packed)) {
         size += bytes.length;
         this.unpacked += bytes.length;
-        if (size > LARGEST_PART || this.unpacked > LARGEST_WHOLE) throw new Error(TOO_LARGE);
+        if (!this.own && (size > LARGEST_PART || this.unpacked > LARGEST_WHOLE)) throw new Error(TOO_LARGE);
         crc = crcOver(crc, bytes);
         yield decoder.decode(bytes, { stream: true });
       }
@@ -116,6 +122,33 @@ export class Archive {
       size: plain.length,
       packed: await pumped(plain, new CompressionStream("deflate-raw")),
     });
+  }
+
+  /** Changes a part while it goes by: it is never held as a whole. */
+  async rewrite(name: string, change: (pieces: AsyncIterable<string>) => AsyncIterable<string>): Promise<void> {
+    const pieces = this.pieces(name);
+    if (!pieces) throw new Error(`The file has no part ${name}.`);
+    const encoder = new TextEncoder();
+    const packing = new CompressionStream("deflate-raw");
+    const packed = new Response(packing.readable).arrayBuffer();
+    const writer = packing.writable.getWriter();
+    let crc = CRC_START;
+    let size = 0;
+    try {
+      for await (const piece of change(pieces)) {
+        const bytes = encoder.encode(piece);
+        crc = crcOver(crc, bytes);
+        size += bytes.length;
+        await writer.write(bytes);
+      }
+      await writer.close();
+    } catch (fault) {
+      // The failure is told once; what was packed so far is given up.
+      packed.catch(() => undefined);
+      await writer.abort(fault).catch(() => undefined);
+      throw fault;
+    }
+    this.parts.set(name, { name, method: 8, crc: crcEnd(crc), size, packed: new Uint8Array(await packed) });
   }
 
   write(): Uint8Array {
