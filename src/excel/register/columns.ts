@@ -65,11 +65,13 @@ function worstOfAll(): string {
   const unread = `ISERROR(FIND("|"&${LOG_WORD}&"|","||REMOVE|EXAMINE|DRESS|WATCH|KEEP|"))`;
   return `=IF(${either("REMOVE")},"REMOVE",IF(OR(${cell(OWN)}="EXAMINE",${LOG_WORD}="EXAMINE",${cell(name("overload"))}<>""),"EXAMINE",IF(OR(${cell(OWN)}="NO VERDICT",${unread}),"NO VERDICT",IF(${either("DRESS")},"DRESS",IF(${either("WATCH")},"WATCH",${cell(OWN)})))))`;
 }
-/** One column of the list of assemblies, as far as it is used: a row looks at no more lines than there are assemblies with a sign. */
-function list(letter: string, { assemblies }: FormulaPlace): string {
-  const last = `${WORKINGS}$${letter}$${String(LIST_TOP + Math.max(1, assemblies) - 1)}`;
-  const top = `${WORKINGS}$${letter}$${String(LIST_TOP)}`;
-  return `${top}:INDEX(${top}:${last.slice(WORKINGS.length)},MAX(1,${LISTED}))`;
+const lastLine = ({ assemblies }: FormulaPlace): string => String(LIST_TOP + Math.max(1, assemblies) - 1);
+/** A line of the list of assemblies. A row looks at no more lines than there are assemblies with a sign. */
+function listed(letter: string, at: FormulaPlace): string {
+  const top = `$${String(LIST_TOP)}`;
+  const last = `$${lastLine(at)}`;
+  const used = `${WORKINGS}$E${top}:INDEX(${WORKINGS}$E${top}:$E${last},MAX(1,${LISTED}))`;
+  return `INDEX(${WORKINGS}$${letter}${top}:$${letter}${last},MATCH(${cell(KEY)},${used},0))`;
 }
 /** The day on which another part of the assembly was found stretched. Only rows with a sign of their own look at all rows. */
 function stretchedOn(at: FormulaPlace): string {
@@ -77,16 +79,15 @@ function stretchedOn(at: FormulaPlace): string {
   const of = `${column(KEY)},${cell(KEY)}`;
   const other = `${column(SIGN_ROW)},"<>"&${cell(SIGN_ROW)}`;
   const anew = `IF(COUNTIFS(${of},${column(SIGN)},"undated",${other})>0,"undated",IF(COUNTIFS(${of},${column(SIGN)},">0",${other})=0,"",MAXIFS(${column(SIGN)},${of},${other})))`;
-  const listed = `MATCH(${cell(KEY)},${list("E", at)},0)`;
-  return `=IF(OR(${cell(KEY)}="",${SIGN_COUNT}=0),"",IF(OR(${SIGN_COUNT}>${String(assemblies)},${cell(SIGN_ROW)}<>""),${anew},IFERROR(INDEX(${list("F", at)},${listed}),"")))`;
+  return `=IF(OR(${cell(KEY)}="",${SIGN_COUNT}=0),"",IF(OR(${SIGN_COUNT}>${String(assemblies)},${cell(SIGN_ROW)}<>""),${anew},IFERROR(${listed("F", at)},"")))`;
 }
 /** Still counts while this part has not been looked at after that day. */
 function overload(): string {
   return `=IF(${cell(OTHERS)}="","",IF(ISNUMBER(${cell(OTHERS)}),IF(${day("inspected")}="",${cell(OTHERS)},IF(${day("inspected")}>${cell(OTHERS)},"",${cell(OTHERS)})),${cell(OTHERS)}))`;
 }
 function shortReason(at: FormulaPlace): string {
-  const found = `IFERROR(INDEX(${list("G", at)},MATCH(${cell(KEY)},${list("E", at)},0))&"","")`;
-  return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),IF(OR(${found}="",${found}=${cell(name("id"))}),"Another part",${found})&" in this assembly was stretched: look at it","The log says "&${cell("Verdict")}&", and the register does not"))`;
+  const other = `IFERROR(IF(OR(${listed("G", at)}="",${listed("G", at)}=${cell(name("id"))}),"Another part",${listed("G", at)}),"Another part")`;
+  return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),${other}&" in this assembly was stretched: look at it","The log says "&${cell("Verdict")}&", and the register does not"))`;
 }
 const OVERLOADED =
   "Another part of this assembly was found stretched or opened up: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.";

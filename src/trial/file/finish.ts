@@ -30,11 +30,17 @@ async function finishSheet(archive: Archive, part: string, sheet: Sheet): Promis
   await archive.rewrite(part, (pieces) => finished(pieces, sheet, found));
   return found.arrays;
 }
+/** Quotes need no escape between the marks of a formula, and formulas are full of them. */
+const plainQuotes = (xml: string): string =>
+  xml.replace(
+    /(<f[^>]*>)([^<]*)(?=<\/f>)/g,
+    (_, mark: string, text: string) => mark + text.replace(/&quot;/g, '"').replace(/&apos;/g, "'"),
+  );
 const CELLS_END = "</sheetData>";
 /** The cells go by piece by piece, cut in front of a cell; what follows them is short and changed as a whole. */
 async function* finished(pieces: AsyncIterable<string>, sheet: Sheet, found: { arrays: boolean }): AsyncGenerator<string> {
   const marked = (xml: string): string =>
-    xml.replace(/<c (?=[^>]*><f t="array")/g, () => {
+    plainQuotes(xml).replace(/<c (?=[^>]*><f t="array")/g, () => {
       found.arrays = true;
       return '<c cm="1" ';
     });

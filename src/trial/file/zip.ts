@@ -5,11 +5,11 @@ export const NOT_A_WORKBOOK =
 export const LOCKED_WORKBOOK =
   "This file is protected by a password or is in the old .xls format: save it as an unprotected .xlsx workbook.";
 /** No part may come to more than this when it is unpacked, and no workbook's parts together to more than that. */
-export const LARGEST_PART = 260_000_000;
-const LARGEST_WHOLE = 520_000_000;
+export const LARGEST_PART = 290_000_000;
+const LARGEST_WHOLE = 580_000_000;
 const MOST_PARTS = 20_000;
 export const TOO_LARGE =
-  "This workbook is too large to be read here: a part of it unpacks to more than 260 MB. Copy the sheet with the log into a workbook of its own, without what stands far from it, and take that one.";
+  "This workbook is too large to be read here: a part of it unpacks to more than 290 MB. Copy the sheet with the log into a workbook of its own, without what stands far from it, and take that one.";
 interface Part {
   name: string;
   /** 0 stored, 8 deflated. */

@@ -8,7 +8,9 @@ import { invalidArgument, itemNotFound } from "../book/errors";
 import { Events } from "./events";
 import { type InvocationOptions, type InvocationResult, Invocations } from "./invocations";
 import { type RuntimeState, serviceNamed } from "./objects/services";
+import { Range } from "./objects/range";
 import { Workbook } from "./objects/workbook";
+import { Worksheet } from "./objects/worksheet";
 import { runBatch } from "./protocol/batch";
 import { HostState } from "./protocol/state";
 import { type Answer, DELAY_FOR_CELL_EDIT, type Entry, PAYLOAD_LIMIT, type RequestBody, type ResponseBody } from "./protocol/wire";
@@ -59,7 +61,15 @@ export class Host {
     if (book.sheets.length === 0) book.addSheet("Sheet1");
     this.book = book;
     this.requirements = options.requirements ?? MINIMUM_REQUIREMENTS;
-    this.state = new HostState(book, options.calculator ?? null, () => options.year ?? new Date().getFullYear());
+    this.state = new HostState(
+      book,
+      options.calculator ?? null,
+      () => options.year ?? new Date().getFullYear(),
+      (state) => ({
+        range: (sheet, box) => new Range(state, sheet, box),
+        worksheet: (sheet) => new Worksheet(state, sheet),
+      }),
+    );
     this.workbook = new Workbook(this.state);
     const post = (entries: Entry[]): void => {
       this.carrier?.post(entries);

@@ -1,11 +1,10 @@
 import { parseBox, sameBox, splitSheet } from "../../book/address";
 import type { Table } from "../../book/book";
 import { invalidArgument, itemNotFound, notModelled } from "../../book/errors";
-import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import { type Found, HostObject, NULL_OBJECT, isRange } from "../protocol/object";
+import type { HostState, RangeObject } from "../protocol/state";
 import { clearFilter, clearFilters, filterRows, setFilter } from "../sheet/filter";
 import { criteriaOf, textsOfCriteria } from "./filter-object";
-import { Range } from "./range";
 
 /** The filter of a table. A sheet has one only in name here: filters of ranges that are no tables are not modelled. */
 export class AutoFilter extends HostObject {
@@ -29,12 +28,12 @@ export class AutoFilter extends HostObject {
     return table ? Array.from({ length: table.box.columns }, (_, column) => criteriaOf(table, column)) : [];
   }
 
-  async Apply(range: Range | string, column: number | null, criteria: Record<string, unknown> | null): Promise<null> {
+  async Apply(range: RangeObject | string, column: number | null, criteria: Record<string, unknown> | null): Promise<null> {
     if (!this.table) throw notModelled("AutoFilter.Apply on a range that is no table");
     if (column === null || criteria === null) return null;
     await this.state.calculate();
     if (!Number.isInteger(column) || column < 0 || column >= this.table.box.columns) throw invalidArgument(undefined, "AutoFilter.apply");
-    const box = range instanceof Range ? range.box : parseBox(splitSheet(range).address);
+    const box = isRange(range) ? range.box : parseBox(splitSheet(range).address);
     if (!box || !sameBox(box, this.table.box)) throw notModelled("AutoFilter.Apply on another range than the table's");
     setFilter(this.state, this.table, column, textsOfCriteria(criteria, "AutoFilter.apply"));
     return null;
@@ -60,13 +59,13 @@ export class AutoFilter extends HostObject {
     return null;
   }
 
-  GetRange(): Range {
+  GetRange(): RangeObject {
     const range = this.GetRangeOrNullObject();
     if (range === NULL_OBJECT) throw itemNotFound("AutoFilter.getRange");
     return range;
   }
 
-  GetRangeOrNullObject(): Found<Range> {
-    return this.table ? new Range(this.state, this.table.sheet, this.table.box) : NULL_OBJECT;
+  GetRangeOrNullObject(): Found<RangeObject> {
+    return this.table ? this.state.make.range(this.table.sheet, this.table.box) : NULL_OBJECT;
   }
 }

@@ -5,10 +5,9 @@ import { colorOf } from "../../book/colors";
 import { invalidArgument, notModelled } from "../../book/errors";
 import { faultOf, piecesOf } from "../../book/formula-text";
 import { HostCollection, HostObject } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import type { HostState, RangeObject } from "../protocol/state";
 import { requireUnlocked } from "../sheet/cells";
 import { clearRules, removeRule, rulesIn } from "../sheet/rules";
-import { Range } from "./range";
 
 export class ConditionalFormatCollection extends HostCollection<ConditionalFormat> {
   readonly type = "ConditionalFormatCollection";
@@ -67,10 +66,10 @@ class ConditionalFormat extends HostObject {
   get CustomOrNullObject(): CustomConditionalFormat {
     return this.Custom;
   }
-  GetRange(): Range {
-    return new Range(this.state, this.sheet, this.rule.box);
+  GetRange(): RangeObject {
+    return this.state.make.range(this.sheet, this.rule.box);
   }
-  GetRangeOrNullObject(): Range {
+  GetRangeOrNullObject(): RangeObject {
     return this.GetRange();
   }
 

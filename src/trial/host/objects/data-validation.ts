@@ -1,11 +1,10 @@
 import { addressOf, holds, intersection, quoteSheet, without } from "../../book/address";
 import type { Box, Sheet, Validation } from "../../book/book";
 import { invalidArgument, notModelled } from "../../book/errors";
-import { HostObject } from "../protocol/object";
+import { HostObject, isRange } from "../protocol/object";
 import type { HostState } from "../protocol/state";
 import { requireUnlocked } from "../sheet/cells";
 import { faultOfRule } from "./conditional-formats";
-import { Range } from "./range";
 
 const KINDS: Readonly<Record<string, string>> = {
   list: "List",
@@ -143,7 +142,7 @@ function structuredCloneOf(given: unknown): Record<string, unknown> {
   if (given === null || typeof given !== "object") throw invalidArgument(undefined, "DataValidation.rule");
   return Object.fromEntries(
     Object.entries(given).map(([name, value]: [string, unknown]) => {
-      if (value instanceof Range) return [name, `=${quoteSheet(value.sheet.name)}!${addressOf(value.box, true)}`];
+      if (isRange(value)) return [name, `=${quoteSheet(value.sheet.name)}!${addressOf(value.box, true)}`];
       if (value !== null && typeof value === "object") throw notModelled(`DataValidation.rule with ${name}`);
       return [name, value];
     }),

@@ -1,9 +1,8 @@
 import { bottomOf, isWholeColumns, isWholeRows, LAST_COLUMN, LAST_ROW, parseBox, rightOf } from "../../book/address";
 import type { Sheet } from "../../book/book";
 import { invalidArgument, itemNotFound } from "../../book/errors";
-import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
-import type { HostState } from "../protocol/state";
-import { Range } from "./range";
+import { type Found, HostObject, NULL_OBJECT, isRange } from "../protocol/object";
+import type { HostState, RangeObject } from "../protocol/state";
 
 export class FreezePanes extends HostObject {
   readonly type = "WorksheetFreezePanes";
@@ -26,22 +25,22 @@ export class FreezePanes extends HostObject {
   }
 
   /** Rows down to the bottom of the range, columns up to its right; whole rows freeze rows only. */
-  FreezeAt(range: Range | string): null {
-    const box = range instanceof Range ? range.box : parseBox(range);
+  FreezeAt(range: RangeObject | string): null {
+    const box = isRange(range) ? range.box : parseBox(range);
     if (!box) throw invalidArgument(undefined, "WorksheetFreezePanes.freezeAt");
     return this.freeze(isWholeColumns(box) ? 0 : bottomOf(box) + 1, isWholeRows(box) ? 0 : rightOf(box) + 1);
   }
 
-  GetLocation(): Range {
+  GetLocation(): RangeObject {
     const location = this.GetLocationOrNullObject();
     if (location === NULL_OBJECT) throw itemNotFound("WorksheetFreezePanes.getLocation");
     return location;
   }
 
-  GetLocationOrNullObject(): Found<Range> {
+  GetLocationOrNullObject(): Found<RangeObject> {
     const { frozenRows, frozenColumns } = this.sheet;
     if (frozenRows === 0 && frozenColumns === 0) return NULL_OBJECT;
-    return new Range(this.state, this.sheet, { row: 0, column: 0, rows: frozenRows || LAST_ROW, columns: frozenColumns || LAST_COLUMN });
+    return this.state.make.range(this.sheet, { row: 0, column: 0, rows: frozenRows || LAST_ROW, columns: frozenColumns || LAST_COLUMN });
   }
 
   private freeze(rows: number, columns: number): null {

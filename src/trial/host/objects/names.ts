@@ -2,10 +2,9 @@
 import { addressOf, parseBox, quoteSheet } from "../../book/address";
 import { invalidArgument, itemAlreadyExists, itemNotFound } from "../../book/errors";
 import { faultOf } from "../../book/formula-text";
-import { type Found, HostCollection, HostObject, type Key, NULL_OBJECT, sameText } from "../protocol/object";
-import type { HostState } from "../protocol/state";
-import { Range } from "./range";
-import { rangeOfFormula } from "./worksheet";
+import { type Found, HostCollection, HostObject, type Key, NULL_OBJECT, sameText, isRange } from "../protocol/object";
+import type { HostState, RangeObject } from "../protocol/state";
+import { placeOfFormula } from "../sheet/named-range";
 
 export class NamedItemCollection extends HostCollection<NamedItem> {
   readonly type = "NamedItemCollection";
@@ -18,7 +17,7 @@ export class NamedItemCollection extends HostCollection<NamedItem> {
     return sameText(item.Name, key);
   }
 
-  Add(name: string, reference: Range | string): NamedItem {
+  Add(name: string, reference: RangeObject | string): NamedItem {
     const location = "NamedItemCollection.add";
     requireName(name, location);
     if (this.find(name)) throw itemAlreadyExists(`a name ${name}`, location);
@@ -38,8 +37,8 @@ export function requireName(name: unknown, location: string): asserts name is st
     !/^(?:r|c|r\d+c\d+)$/i.test(name);
   if (!fits) throw invalidArgument(`${String(name)} can't be a name.`, location);
 }
-function formulaOf(reference: Range | string, location: string): string {
-  if (reference instanceof Range) return `=${quoteSheet(reference.sheet.name)}!${addressOf(reference.box, true)}`;
+function formulaOf(reference: RangeObject | string, location: string): string {
+  if (isRange(reference)) return `=${quoteSheet(reference.sheet.name)}!${addressOf(reference.box, true)}`;
   const formula = reference.startsWith("=") ? reference : `="${reference.replace(/"/g, '""')}"`;
   const fault = faultOf(formula);
   if (fault !== null) throw invalidArgument(`Excel can't take ${formula}: ${fault}.`, location);
@@ -76,20 +75,21 @@ class NamedItem extends HostObject {
   }
 
   get Type(): string {
-    return rangeOfFormula(this.state, this.Formula) ? "Range" : "String";
+    return placeOfFormula(this.state, this.Formula) ? "Range" : "String";
   }
   get Value(): string {
     return this.Formula.replace(/^=/, "").replace(/^"(.*)"$/, "$1");
   }
 
-  GetRange(): Range {
-    const range = rangeOfFormula(this.state, this.Formula);
-    if (!range) throw itemNotFound("NamedItem.getRange");
+  GetRange(): RangeObject {
+    const range = this.GetRangeOrNullObject();
+    if (range === NULL_OBJECT) throw itemNotFound("NamedItem.getRange");
     return range;
   }
 
-  GetRangeOrNullObject(): Found<Range> {
-    return rangeOfFormula(this.state, this.Formula) ?? NULL_OBJECT;
+  GetRangeOrNullObject(): Found<RangeObject> {
+    const place = placeOfFormula(this.state, this.Formula);
+    return place ? this.state.make.range(place.sheet, place.box) : NULL_OBJECT;
   }
 
   Delete(): null {

@@ -1,9 +1,8 @@
 import { addressOf, LAST_COLUMN, LAST_ROW, parseBox } from "../../book/address";
 import type { Box, PageSetup, Sheet } from "../../book/book";
 import { invalidArgument, notModelled } from "../../book/errors";
-import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
-import type { HostState } from "../protocol/state";
-import { Range } from "./range";
+import { type Found, HostObject, NULL_OBJECT, isRange } from "../protocol/object";
+import type { HostState, RangeObject } from "../protocol/state";
 
 interface Zoom {
   horizontalFitToPages?: number | null;
@@ -145,36 +144,36 @@ export class PageLayout extends PagePart {
     this.setMargin("Footer", points);
   }
 
-  SetPrintArea(range: Range | string): null {
+  SetPrintArea(range: RangeObject | string): null {
     this.page.printArea = addressOf(boxOf(range, "PageLayout.setPrintArea"));
     this.tell();
     return null;
   }
 
-  SetPrintTitleRows(range: Range | string): null {
+  SetPrintTitleRows(range: RangeObject | string): null {
     const box = boxOf(range, "PageLayout.setPrintTitleRows");
     this.page.titleRows = addressOf({ ...box, column: 0, columns: LAST_COLUMN }, true);
     this.tell();
     return null;
   }
 
-  SetPrintTitleColumns(range: Range | string): null {
+  SetPrintTitleColumns(range: RangeObject | string): null {
     const box = boxOf(range, "PageLayout.setPrintTitleColumns");
     this.page.titleColumns = addressOf({ ...box, row: 0, rows: LAST_ROW }, true);
     this.tell();
     return null;
   }
 
-  GetPrintTitleRowsOrNullObject(): Found<Range> {
+  GetPrintTitleRowsOrNullObject(): Found<RangeObject> {
     return this.rangeAt(this.page.titleRows);
   }
-  GetPrintTitleColumnsOrNullObject(): Found<Range> {
+  GetPrintTitleColumnsOrNullObject(): Found<RangeObject> {
     return this.rangeAt(this.page.titleColumns);
   }
 
-  private rangeAt(address: string | undefined): Found<Range> {
+  private rangeAt(address: string | undefined): Found<RangeObject> {
     const box = address === undefined ? null : parseBox(address);
-    return box ? new Range(this.state, this.sheet, box) : NULL_OBJECT;
+    return box ? this.state.make.range(this.sheet, box) : NULL_OBJECT;
   }
 
   private margin(side: keyof NonNullable<PageSetup["margins"]>, standard: number): number {
@@ -187,8 +186,8 @@ export class PageLayout extends PagePart {
     this.tell();
   }
 }
-function boxOf(range: Range | string, location: string): Box {
-  const box = range instanceof Range ? range.box : parseBox(range);
+function boxOf(range: RangeObject | string, location: string): Box {
+  const box = isRange(range) ? range.box : parseBox(range);
   if (!box) throw invalidArgument(undefined, location);
   return box;
 }

@@ -3,16 +3,16 @@ import type { Box, Sheet } from "../../book/book";
 import { accessDenied, HostError, invalidArgument, itemNotFound, notModelled } from "../../book/errors";
 import { showCell } from "../../book/show";
 import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import type { HostState, SheetObject } from "../protocol/state";
 import { cellCount, forFormat, gridOf, isBlank, requireUnlocked, spread, tellable, usedBox } from "../sheet/cells";
 import { clearBox } from "../sheet/clear";
+import { boxOnSheet } from "../sheet/named-range";
 import { hiddenAmong, setHidden } from "../sheet/visibility";
 import { writeValues } from "../sheet/write";
 import { ConditionalFormatCollection } from "./conditional-formats";
 import { DataValidation } from "./data-validation";
 import { RangeFormat } from "./range-format";
 import { TableScopedCollection } from "./tables";
-import { Worksheet } from "./worksheet";
 
 export class Range extends HostObject {
   readonly type = "Range";
@@ -78,8 +78,8 @@ export class Range extends HostObject {
   get IsEntireColumn(): boolean {
     return this.box.rows === LAST_ROW;
   }
-  get Worksheet(): Worksheet {
-    return new Worksheet(this.state, this.sheet);
+  get Worksheet(): SheetObject {
+    return this.state.make.worksheet(this.sheet);
   }
 
   // --- contents ---
@@ -242,7 +242,7 @@ export class Range extends HostObject {
   }
 
   private other(range: Range | string): Range {
-    return typeof range === "string" ? new Worksheet(this.state, this.sheet).GetRange(range) : range;
+    return typeof range === "string" ? this.at(boxOnSheet(this.state, this.sheet, range)) : range;
   }
 
   // --- actions ---

@@ -2,13 +2,12 @@ import type { Table } from "../../book/book";
 import { accessDenied, invalidArgument, notModelled } from "../../book/errors";
 import { showCell } from "../../book/show";
 import { HostCollection, HostObject, type Key, sameText } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import type { HostState, RangeObject } from "../protocol/state";
 import { bodyBox } from "../sheet/body";
 import { mendHeadings } from "../sheet/headings";
 import { insertColumnOfCells } from "../sheet/insert-cells";
 import { writeValues } from "../sheet/write";
 import { Filter } from "./filter-object";
-import { Range } from "./range";
 
 export class TableColumnCollection extends HostCollection<TableColumn> {
   readonly type = "TableColumnCollection";
@@ -89,17 +88,17 @@ export class TableColumn extends HostObject {
     return new Filter(this.state, this.table, this.Index);
   }
 
-  GetRange(): Range {
+  GetRange(): RangeObject {
     return this.of({ ...this.table.box });
   }
-  GetHeaderRowRange(): Range {
+  GetHeaderRowRange(): RangeObject {
     return this.of({ ...this.table.box, rows: 1 });
   }
-  GetDataBodyRange(): Range {
+  GetDataBodyRange(): RangeObject {
     return this.of(bodyBox(this.table));
   }
 
-  private of(box: Table["box"]): Range {
-    return new Range(this.state, this.table.sheet, { ...box, column: this.table.box.column + this.Index, columns: 1 });
+  private of(box: Table["box"]): RangeObject {
+    return this.state.make.range(this.table.sheet, { ...box, column: this.table.box.column + this.Index, columns: 1 });
   }
 }

@@ -2,11 +2,10 @@ import { bottomOf } from "../../book/address";
 import type { Box, Table } from "../../book/book";
 import { accessDenied, invalidArgument, notModelled } from "../../book/errors";
 import { HostCollection, HostObject } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import type { HostState, RangeObject } from "../protocol/state";
 import { bodyBox } from "../sheet/body";
 import { usedBox } from "../sheet/cells";
 import { writeValues } from "../sheet/write";
-import { Range } from "./range";
 
 export class TableRowCollection extends HostCollection<TableRow> {
   readonly type = "TableRowCollection";
@@ -94,7 +93,7 @@ class TableRow extends HostObject {
     this.GetRange().Values = given;
   }
 
-  GetRange(): Range {
-    return new Range(this.state, this.table.sheet, { ...this.table.box, row: this.table.box.row + 1 + this.Index, rows: 1 });
+  GetRange(): RangeObject {
+    return this.state.make.range(this.table.sheet, { ...this.table.box, row: this.table.box.row + 1 + this.Index, rows: 1 });
   }
 }

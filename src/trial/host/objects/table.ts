@@ -3,17 +3,16 @@ import type { Table } from "../../book/book";
 import { accessDenied, invalidArgument, itemAlreadyExists, notModelled } from "../../book/errors";
 import { changeFormulas } from "../../book/formulas";
 import { renameTable } from "../../book/table-references";
-import { HostObject, sameText } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import { HostObject, sameText, isRange } from "../protocol/object";
+import type { HostState, RangeObject, SheetObject } from "../protocol/state";
 import { bodyBox } from "../sheet/body";
+import { clearBox } from "../sheet/clear";
 import { clearFilters, filterRows } from "../sheet/filter";
 import { headingsOf, mendHeadings } from "../sheet/headings";
 import { AutoFilter } from "./auto-filter";
 import { requireName } from "./names";
-import { Range } from "./range";
 import { TableColumnCollection } from "./table-columns";
 import { TableRowCollection } from "./table-rows";
-import { Worksheet } from "./worksheet";
 
 /** A table as the client library sees it; the book's own record of it is `table`. */
 export class ExcelTable extends HostObject {
@@ -114,8 +113,8 @@ export class ExcelTable extends HostObject {
     if (show !== this.ShowTotals) throw notModelled(`Table.ShowTotals ${String(show)}`);
   }
 
-  get Worksheet(): Worksheet {
-    return new Worksheet(this.state, this.table.sheet);
+  get Worksheet(): SheetObject {
+    return this.state.make.worksheet(this.table.sheet);
   }
   get Columns(): TableColumnCollection {
     return new TableColumnCollection(this.state, this.table);
@@ -127,25 +126,25 @@ export class ExcelTable extends HostObject {
     return new AutoFilter(this.state, this.table);
   }
 
-  GetRange(): Range {
-    return new Range(this.state, this.table.sheet, this.table.box);
+  GetRange(): RangeObject {
+    return this.state.make.range(this.table.sheet, this.table.box);
   }
-  GetHeaderRowRange(): Range {
-    return new Range(this.state, this.table.sheet, { ...this.table.box, rows: 1 });
+  GetHeaderRowRange(): RangeObject {
+    return this.state.make.range(this.table.sheet, { ...this.table.box, rows: 1 });
   }
-  GetDataBodyRange(): Range {
-    return new Range(this.state, this.table.sheet, bodyBox(this.table));
+  GetDataBodyRange(): RangeObject {
+    return this.state.make.range(this.table.sheet, bodyBox(this.table));
   }
-  GetTotalRowRange(): Range {
+  GetTotalRowRange(): RangeObject {
     if (!this.table.totals) throw invalidArgument("The table has no total row.", "Table.getTotalRowRange");
-    return new Range(this.state, this.table.sheet, { ...this.table.box, row: bottomOf(this.table.box), rows: 1 });
+    return this.state.make.range(this.table.sheet, { ...this.table.box, row: bottomOf(this.table.box), rows: 1 });
   }
 
   /** The heading row stays where it is; the new range must touch the old one. */
-  Resize(to: Range | string): null {
+  Resize(to: RangeObject | string): null {
     const location = "Table.resize";
     this.requireOpen(location);
-    const box = to instanceof Range ? to.box : parseBox(splitSheet(to).address);
+    const box = isRange(to) ? to.box : parseBox(splitSheet(to).address);
     const { table } = this;
     const headed = box !== null && box.row === table.box.row && box.rows >= 2 && intersection(box, table.box) !== null;
     if (!headed || box.rows === LAST_ROW || box.columns === LAST_COLUMN) throw invalidArgument(undefined, location);
@@ -175,13 +174,12 @@ export class ExcelTable extends HostObject {
 
   /** The cells go with the table. */
   Delete(): null {
-    const range = this.GetRange();
+    const { sheet, box } = this.table;
     this.ConvertToRange();
-    range.Clear("All");
-    return null;
+    return clearBox(this.state, sheet, box, "All");
   }
 
-  ConvertToRange(): Range {
+  ConvertToRange(): RangeObject {
     this.requireOpen("Table.convertToRange");
     const { book } = this.state;
     clearFilters(this.state, this.table);

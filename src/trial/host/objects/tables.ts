@@ -1,12 +1,11 @@
 import { holds, intersection, LAST_COLUMN, LAST_ROW, parseBox, splitSheet } from "../../book/address";
 import type { Box, Sheet, Table } from "../../book/book";
 import { accessDenied, HostError, invalidArgument, notModelled } from "../../book/errors";
-import { HostCollection, type Key, sameText } from "../protocol/object";
-import type { HostState } from "../protocol/state";
+import { HostCollection, type Key, sameText, isRange } from "../protocol/object";
+import type { HostState, RangeObject } from "../protocol/state";
 import { headingsOf, mendHeadings } from "../sheet/headings";
-import { Range } from "./range";
+import { boxOnSheet } from "../sheet/named-range";
 import { ExcelTable } from "./table";
-import { Worksheet } from "./worksheet";
 
 abstract class Tables extends HostCollection<ExcelTable> {
   protected readonly sheet: Sheet | null;
@@ -30,16 +29,16 @@ export class TableCollection extends Tables {
   readonly type = "TableCollection";
   override readonly events = ["DataChanged"];
 
-  Add(address: Range | string, hasHeaders: boolean): ExcelTable {
-    const range = address instanceof Range ? address : this.rangeAt(address);
+  Add(address: RangeObject | string, hasHeaders: boolean): ExcelTable {
+    const range = isRange(address) ? address : this.rangeAt(address);
     return new ExcelTable(this.state, addTable(this.state, range.sheet, range.box, hasHeaders));
   }
 
-  private rangeAt(address: string): Range {
+  private rangeAt(address: string): RangeObject {
     const { sheet, address: inside } = splitSheet(address);
     const found = sheet === null ? (this.sheet ?? this.state.book.active) : this.state.book.sheet(sheet);
     if (!found || !parseBox(inside)) throw invalidArgument(undefined, "TableCollection.add");
-    return new Worksheet(this.state, found).GetRange(inside);
+    return this.state.make.range(found, boxOnSheet(this.state, found, inside));
   }
 }
 /** The tables that a range touches, or wholly holds. */

@@ -1,10 +1,10 @@
-import { LAST_COLUMN, LAST_ROW, parseBox, sameBox, splitSheet } from "../../book/address";
 import type { Sheet } from "../../book/book";
 import { colorOf } from "../../book/colors";
 import { HostError, invalidArgument, itemNotFound } from "../../book/errors";
 import { type Found, HostObject, NULL_OBJECT } from "../protocol/object";
 import type { HostState } from "../protocol/state";
 import { usedBox } from "../sheet/cells";
+import { boxOnSheet, WHOLE_SHEET } from "../sheet/named-range";
 import { deleteSheet, renameSheetTo } from "../sheet/sheets";
 import { AutoFilter } from "./auto-filter";
 import { FreezePanes } from "./freeze-panes";
@@ -13,7 +13,6 @@ import { WorksheetProtection } from "./protection";
 import { Range } from "./range";
 import { TableCollection } from "./tables";
 
-const WHOLE_SHEET = { row: 0, column: 0, rows: LAST_ROW, columns: LAST_COLUMN };
 export class Worksheet extends HostObject {
   readonly type = "Worksheet";
   readonly scalars = ["Id", "Name", "Position", "Visibility", "TabColor", "ShowGridlines"];
@@ -121,15 +120,7 @@ export class Worksheet extends HostObject {
 
   /** An address, a defined name, a table's name, or nothing for the whole sheet. */
   GetRange(address: string | null): Range {
-    if (address === null || address === "") return new Range(this.state, this.sheet, WHOLE_SHEET);
-    const { sheet, address: inside } = splitSheet(address);
-    if (sheet !== null && sheet.toLowerCase() !== this.sheet.name.toLowerCase())
-      throw invalidArgument(`${address} lies on another sheet.`, "Worksheet.getRange");
-    const box = parseBox(inside);
-    if (box) return new Range(this.state, this.sheet, box);
-    const named = rangeNamed(this.state, inside);
-    if (named?.sheet === this.sheet) return named;
-    throw invalidArgument(undefined, "Worksheet.getRange");
+    return new Range(this.state, this.sheet, boxOnSheet(this.state, this.sheet, address));
   }
 
   GetCell(row: number, column: number): Range {
@@ -154,24 +145,4 @@ export class Worksheet extends HostObject {
     if (!sheet) throw itemNotFound("Worksheet");
     return new Worksheet(this.state, sheet);
   }
-}
-/** The range behind a defined name or a table's name; null when the name is unknown or no range. */
-export function rangeNamed(state: HostState, name: string): Range | null {
-  const table = state.book.tables.find((other) => other.name.toLowerCase() === name.toLowerCase());
-  if (table) {
-    const body = table.box.rows > 1 ? { ...table.box, row: table.box.row + 1, rows: table.box.rows - 1 } : table.box;
-    return new Range(state, table.sheet, body);
-  }
-  const formula = [...state.book.names].find(([known]) => known.toLowerCase() === name.toLowerCase())?.[1];
-  return formula === undefined ? null : rangeOfFormula(state, formula);
-}
-/** `=Notes!$A$1:$A$6` as a range; null when the formula is anything else. */
-export function rangeOfFormula(state: HostState, formula: string): Range | null {
-  const { sheet, address } = splitSheet(formula.replace(/^=/, ""));
-  const found = sheet === null ? undefined : state.book.sheet(sheet);
-  const box = parseBox(address);
-  return found && box ? new Range(state, found, box) : null;
-}
-export function isWholeSheet(range: Range): boolean {
-  return sameBox(range.box, WHOLE_SHEET);
 }

@@ -95,7 +95,8 @@ class Batch {
         return this.roots.service(path.Name);
       case PATH.reference: {
         const tracked = this.state.tracked.get(path.Name);
-        if (!tracked) throw new HostError("InvalidReference", "This reference is not valid for the current operation.", "_reference");
+        if (!(tracked instanceof HostObject))
+          throw new HostError("InvalidReference", "This reference is not valid for the current operation.", "_reference");
         return tracked;
       }
       // A null object keeps a parent id that is no longer sent: it must not be followed.

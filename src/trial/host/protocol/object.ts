@@ -1,6 +1,6 @@
 /** What every object of the workbook has in common. Members that the client library names are written as it names them. */
 import { invalidArgument, itemNotFound } from "../../book/errors";
-import type { HostState } from "./state";
+import type { HostState, RangeObject } from "./state";
 
 /** Stands for an object that is not there, such as `getItemOrNullObject` of an unknown name. */
 export const NULL_OBJECT = Symbol("null object");
@@ -58,4 +58,8 @@ export abstract class HostCollection<T extends HostObject> extends HostObject {
 }
 export function sameText(a: string, b: unknown): boolean {
   return a.toLowerCase() === String(b).toLowerCase();
+}
+/** True for a range among what the add-in hands over. */
+export function isRange(given: unknown): given is RangeObject {
+  return given instanceof HostObject && given.type === "Range";
 }

@@ -1,15 +1,36 @@
 /** What the objects of one workbook share: the book, the tracked objects, whether something has to be calculated. */
 import { sameBox } from "../../book/address";
 import type { Book, Box, Calculator, Cell, Change, Sheet } from "../../book/book";
-import type { HostObject } from "./object";
 
+/** What every object of the workbook shows of itself; `object.ts` has what they do. */
+export interface AnyObject {
+  readonly type: string;
+  readonly scalars: readonly string[];
+  readonly events: readonly string[];
+  readonly state: HostState;
+  reference: string | null;
+}
+export interface RangeObject extends AnyObject {
+  readonly sheet: Sheet;
+  readonly box: Box;
+  get Values(): unknown[][] | null;
+  set Values(given: unknown);
+}
+export interface SheetObject extends AnyObject {
+  readonly sheet: Sheet;
+}
+/** Makes the objects that many others hand out. The host fills it, so that no object has to know the others' files. */
+export interface Make {
+  range(sheet: Sheet, box: Box): RangeObject;
+  worksheet(sheet: Sheet): SheetObject;
+}
 export type CalculationMode = "Automatic" | "AutomaticExceptTables" | "Manual";
 export class HostState {
   readonly book: Book;
   readonly calculator: Calculator | null;
   /** Completes dates that were typed without a year. */
   readonly year: () => number;
-  readonly tracked = new Map<string, HostObject>();
+  readonly tracked = new Map<string, AnyObject>();
   /** Selection of each sheet that was left. */
   readonly selections = new Map<Sheet, Box>();
   /** False while the add-in has switched its own events off. */
@@ -21,8 +42,10 @@ export class HostState {
   private serial = 0;
   /** Stops listening to the book. */
   readonly close: () => void;
+  readonly make: Make;
 
-  constructor(book: Book, calculator: Calculator | null, year: () => number) {
+  constructor(book: Book, calculator: Calculator | null, year: () => number, make: (state: HostState) => Make) {
+    this.make = make(this);
     this.book = book;
     this.calculator = calculator;
     this.year = year;
@@ -36,7 +59,7 @@ export class HostState {
     return prefix + String(this.serial);
   }
 
-  track(object: HostObject): string {
+  track(object: AnyObject): string {
     object.reference ??= this.next("reference-");
     this.tracked.set(object.reference, object);
     return object.reference;
