@@ -988,4 +988,14 @@ describe("whatever is asked", () => {
       expect([result.ok, result.refusals.length > 0], JSON.stringify(gap)).toEqual([false, true]);
     }
   });
+
+  it("an item waits while the lift is not typed, and only if nothing speaks against it", () => {
+    const items = [...slings(1, "9 t"), ...at("leg", gear("L-9", "chain sling", ""))];
+    const early = lift({ load: "1 kg", legs: "", items });
+    expect(early.lines.map(({ decision, waits, sentence }) => [decision, waits, sentence === ""])).toEqual([
+      ["REFUSED", true, true],
+      ["REFUSED", false, false],
+    ]);
+    expect(lift({ load: "1 kg", items: slings(2, "9 t") }).lines.every(({ waits }) => !waits)).toBe(true);
+  });
 });

@@ -4,7 +4,7 @@ import { FIELDS } from "../../src/engine/columns";
 import { INTERVAL_CRITERIA } from "../../src/engine/due/interval-criteria";
 import { GEAR } from "../../src/engine/gear/index";
 import { fieldsOf } from "../../src/engine/gear/columns-of";
-import { ABOUT } from "../../src/engine/pages/about-rules";
+import { ABOUT_RULES } from "../../src/engine/pages/about-rules";
 import { cite, SOURCES, type SourceKey } from "../../src/engine/rules/documents";
 import { limitInWords } from "../../src/engine/rules/limit-in-words";
 import { listSources } from "../../src/engine/pages/figures";
@@ -125,7 +125,7 @@ describe("the documents", () => {
   it("each has a name and says what it is; all but practice and the house have an edition", () => {
     for (const [key, source] of Object.entries(SOURCES)) {
       expect(source.name, key).toMatch(/\w/);
-      expect(ABOUT[key as SourceKey], key).toMatch(/\w/);
+      expect(ABOUT_RULES[key as SourceKey], key).toMatch(/\w/);
       if (key !== "practice" && key !== "house") expect(source.edition, key).toMatch(/\w/);
     }
   });

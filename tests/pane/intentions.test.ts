@@ -4,7 +4,7 @@ import { type Decision } from "../../src/engine/decision";
 import { HOUSE_SHEET } from "../../src/excel/kit/sheets";
 import { WorkbookError } from "../../src/excel/kit/workbook-error";
 import { type ReadLog } from "../../src/excel/port";
-import { askLift } from "../../src/taskpane/lift/judge";
+import { judgeLift } from "../../src/taskpane/lift/judge";
 import { type LiftChange } from "../../src/taskpane/state/lift-form";
 import { LOOK_AGAIN_MS } from "../../src/taskpane/state/cell-watch";
 import { EDITING_MS, RETRY_MS, SETTLE_MS } from "../../src/taskpane/state/read-workbook";
@@ -582,7 +582,7 @@ describe("putting a lift on a sheet", () => {
       ["legs", "1"],
     ] as const)
       tell({ kind: "set", name, value });
-    const asked = askLift(pane.get().lift, report(hook("KEEP").report.items));
+    const asked = judgeLift(pane.get().lift, report(hook("KEEP").report.items));
     expect(asked.result).toMatchObject({ ok: true, refusals: [] });
     await pane.intentions.writeLift(asked);
     expect([book.reads.length, book.lifts.length]).toEqual([2, 1]);

@@ -27,7 +27,7 @@ import { readText } from "../reading/text";
 import { inForce } from "../rules/rule-sets";
 import { cells, houseStops, ownUnit, pairUnit, unitOf } from "./arguments";
 
-interface Asked {
+interface CheckQuestion {
   readonly kind: GearKind;
   readonly check: Check;
   readonly cells: Cells;
@@ -37,7 +37,7 @@ interface Asked {
   readonly variant?: string | null;
 }
 /** The decision of one check: what cannot be read or has no limit in force is no verdict. */
-function decide(asked: Asked): Decision {
+function decide(asked: CheckQuestion): Decision {
   const basis = readBasis(asked.basis);
   if (!basis.ok || houseStops(basis, asked.kind)) return "NO VERDICT";
   const gauge = readLength(asked.gauge, {

@@ -71,10 +71,10 @@ export function chainLeast(size: CellValue, unit: CellValue, basis: unknown): An
 }
 /** The check that a part name stands for: an opening, a clearance, a link, or wear at a part. */
 function checkOfPart(kind: GearKind, text: string): { readonly check: Check; readonly stress: "high" | "moderate" | "low" } | null {
-  const said = text.toLowerCase();
-  const opening = kind.checks.find((c) => c.kind === "growth" && /opening|mouth|gap/.test(said));
+  const partName = text.toLowerCase();
+  const opening = kind.checks.find((c) => c.kind === "growth" && /opening|mouth|gap/.test(partName));
   if (opening) return { check: opening, stress: "high" };
-  const gap = kind.checks.find((c) => c.kind === "gap" && /clearance|play/.test(said));
+  const gap = kind.checks.find((c) => c.kind === "gap" && /clearance|play/.test(partName));
   if (gap) return { check: gap, stress: "high" };
   const part = matchPart(kind, text);
   if (part === null) return null;

@@ -84,19 +84,19 @@ function sizeComesOut(check: SizeCheck, cells: Cells, situation: Situation, twoW
       : null;
   const at = named === null ? check : { ...check, part: named.part };
   const stress = named?.stress ?? situation.kind.parts[check.part] ?? "high";
-  const told = (base: Length | null, unit: Unit): string | null => strictestIn(at, base, unit, situation, stress, twoWays, direction);
+  const wordsFor = (base: Length | null, unit: Unit): string | null => strictestIn(at, base, unit, situation, stress, twoWays, direction);
   if (check.kind === "loss" || check.kind === "growth") {
     const original = sizeOf(cells, check.original);
     if (original.read.kind !== "value") return null;
     const { value } = original.read;
     const criteria = criteriaFor(check, situation, check.kind === "growth" ? "high" : stress, twoWays);
     const limits = original.once(criteria, value.unit, () => new Limits(asNewFigure(at, value, value.unit), criteria));
-    return limits.comesOut(() => told(value, value.unit));
+    return limits.comesOut(() => wordsFor(value, value.unit));
   }
   const base = check.kind === "gap" ? null : readChainSize(cells.value(check.size), cells.unit(check.size), cells.times);
   if (base !== null && base.kind !== "value") return null;
   const measured = length(cells, check.measured, true);
-  return told(
+  return wordsFor(
     base?.value ?? null,
     base?.value.unit ?? (measured.kind === "value" ? measured.value.unit : (cells.unit(check.measured) ?? "in")),
   );

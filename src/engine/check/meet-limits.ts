@@ -16,7 +16,7 @@ import type { CheckResult } from "./in-force";
 export const NO_LIMIT = "the rules in force hold no limit for it";
 export const CHOOSE_BASIS = "choose a basis that has one";
 /** Every criterion in force against one figure. */
-export function against(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
+export function meetCriteria(check: Check, figure: Figure, criteria: readonly Criterion[]): CheckResult {
   const notes: string[] = [];
   const findings: Finding[] = [];
   meetAll(check, figure, criteria, findings, notes);
@@ -45,10 +45,10 @@ function notInTable(check: Check, figure: Figure, criterion: Criterion, because:
 /** Nothing used is inside any limit; something used without a limit settles nothing. */
 function unlimited(check: Check, figure: Figure, notes: readonly string[]): Finding {
   const because = notes.length > 0 ? notes.join("; ") : NO_LIMIT;
-  const told = { because, measured: figure.measured.typed, original: figure.original?.typed ?? null };
+  const facts = { because, measured: figure.measured.typed, original: figure.original?.typed ?? null };
   return judge(figure.used, ZERO, "above").beyond
-    ? finding("no limit", "NO VERDICT", check, { ...told, type: CHOOSE_BASIS })
-    : finding("no change", "KEEP", check, told);
+    ? finding("no limit", "NO VERDICT", check, { ...facts, type: CHOOSE_BASIS })
+    : finding("no change", "KEEP", check, facts);
 }
 /** A criterion with what it allows of a size. */
 interface Prepared {

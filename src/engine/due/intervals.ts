@@ -58,7 +58,7 @@ function serviceOf(service: string): { readonly months: number; readonly class: 
   return { why: `"${service}" is no service class; type normal, severe, idle or an interval such as 6 monthly` };
 }
 /** What is asked: the kind, what it is called and works on, its service, the rule sets in force. */
-export interface Asked {
+export interface ItemInService {
   readonly kind: string;
   readonly gearText: string;
   readonly usedOn: string;
@@ -73,7 +73,7 @@ export interface Interval {
   readonly words: string;
 }
 /** The interval of an item: the strictest criterion in force, which the log's own may only shorten. */
-export function intervalOf(asked: Asked): Interval | { readonly why: string } {
+export function intervalOf(asked: ItemInService): Interval | { readonly why: string } {
   const service = serviceOf(asked.service);
   if ("why" in service) return service;
   const used = usedOnOf(asked);
@@ -97,10 +97,10 @@ export function intervalOf(asked: Asked): Interval | { readonly why: string } {
   return { months: service.months, criterion: null, words: `${everyMonths(service.months)} ${who}` };
 }
 /** What gear works on: its column, else its name; null where neither tells, and then every use counts. */
-function usedOnOf({ usedOn, gearText }: Asked): UsedOn | null {
-  const said = tidy(usedOn).toLowerCase();
-  const told = USES.filter((use) => new RegExp(`\\b${use}s?\\b`).test(said));
-  if (said !== "") return told.length === 1 ? (told[0] ?? null) : null;
+function usedOnOf({ usedOn, gearText }: ItemInService): UsedOn | null {
+  const typedUse = tidy(usedOn).toLowerCase();
+  const uses = USES.filter((use) => new RegExp(`\\b${use}s?\\b`).test(typedUse));
+  if (typedUse !== "") return uses.length === 1 ? (uses[0] ?? null) : null;
   const named = /\b(crane|gantry|overhead)\b/i.test(gearText) ? "crane" : /\b(hoist)\b/i.test(gearText) ? "hoist" : null;
   return named ?? (/\bsling hook\b/i.test(gearText) ? "sling" : null);
 }

@@ -2,7 +2,7 @@ import type { FieldId } from "../columns";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
 import { readText } from "../reading/text";
-import { type Asked, intervalOf, nextDue } from "./intervals";
+import { type ItemInService, intervalOf, nextDue } from "./intervals";
 
 export interface NextDue {
   readonly day: number | null;
@@ -12,7 +12,11 @@ export interface NextDue {
   readonly serviceAssumed?: true;
 }
 /** Next inspection of a row: the last one and the interval in force. A blank service counts as normal. The note says who sets the interval, or why there is none. */
-export function dueOf(cells: ReadonlyMap<FieldId, CellValue>, asOf: number, item: Pick<Asked, "kind" | "gearText" | "bases">): NextDue {
+export function dueOf(
+  cells: ReadonlyMap<FieldId, CellValue>,
+  asOf: number,
+  item: Pick<ItemInService, "kind" | "gearText" | "bases">,
+): NextDue {
   const last = readDate(cells.get("inspected"));
   if (last.kind === "missing") return { day: null, note: "no date of the last inspection" };
   if (last.kind === "refused") return { day: null, note: `"${last.text}": ${last.why}` };

@@ -53,9 +53,9 @@ export function publishedSizes(kind: GearKind, cells: Cells): AsNew {
       refused: { because: `${load.text} is not in the ${pattern}; a neighbouring row is never used. Type the as-new sizes` },
     };
   const values = new Map<FieldId, string>(filled.map(({ column, part }) => [column, `${String(sizes[part])} mm`]));
-  const told = [...values].map(([id, size]) => `${field(id).heading} ${size}`).join(", ");
+  const sizesTaken = [...values].map(([id, size]) => `${field(id).heading} ${size}`).join(", ");
   return {
     sizes: values,
-    note: `${told}: not this item's own size, but that of a new one of ${load.text} in the ${pattern} [${cite(DOCUMENT)}]; it holds only for a shackle made to that table`,
+    note: `${sizesTaken}: not this item's own size, but that of a new one of ${load.text} in the ${pattern} [${cite(DOCUMENT)}]; it holds only for a shackle made to that table`,
   };
 }

@@ -32,10 +32,10 @@ export function readVariant(variants: Variants, cells: Cells, gear: string): Var
   if (another?.why !== undefined && !unsure(gear) && another.words.test(gear))
     return contradiction(`is a ${another.kind}`, instead(another), "gear", gear);
   if (Object.keys(known).length === 0) return { kind: "open" };
-  const told = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
+  const byName = unsure(gear) ? undefined : variants.inGear?.find(({ words }) => words.test(gear));
   const silent = text !== "" && wordsOf(tidy(text)).every((word) => variants.beside?.test(word) === true);
-  if (text === "" || (silent && (told || blank))) {
-    if (told) return { kind: "known", variant: told.variant, assumed: null };
+  if (text === "" || (silent && (byName || blank))) {
+    if (byName) return { kind: "known", variant: byName.variant, assumed: null };
     if (!blank) return { kind: "open" };
     return {
       kind: "known",
@@ -44,8 +44,8 @@ export function readVariant(variants: Variants, cells: Cells, gear: string): Var
     };
   }
   const variant = matchVariant(known, text);
-  if (variant !== null && told !== undefined && told.variant !== variant)
-    return contradiction(`does not go with "${gear}", which is ${told.variant}`, "put the one that is wrong right");
+  if (variant !== null && byName !== undefined && byName.variant !== variant)
+    return contradiction(`does not go with "${gear}", which is ${byName.variant}`, "put the one that is wrong right");
   if (variant === null)
     return {
       kind: "refused",

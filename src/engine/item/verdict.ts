@@ -155,13 +155,13 @@ function worst(outcomes: readonly Outcome[]): Finding | null {
 }
 /** One finding for each other check that speaks against the item: the same limit under two bases is said once, by the stricter. */
 function othersOf(outcomes: readonly Outcome[], lead: Finding | null): readonly Finding[] {
-  const against: Finding[] = [];
+  const others: Finding[] = [];
   for (const { decision, findings } of outcomes)
     if (decision !== null && decision !== "KEEP")
-      for (const f of findings) if (f.decision !== "KEEP" && f.check !== lead?.check) against.push(f);
-  if (against.length < 2) return against;
-  const told = new Set<string>();
-  return against.sort(inOrder).filter((f) => !told.has(f.check) && told.add(f.check));
+      for (const f of findings) if (f.decision !== "KEEP" && f.check !== lead?.check) others.push(f);
+  if (others.length < 2) return others;
+  const checks = new Set<string>();
+  return others.sort(inOrder).filter((f) => !checks.has(f.check) && checks.add(f.check));
 }
 /** No verdict, for a reason that lies outside the item. */
 export function unjudged(why: string): ItemVerdict {

@@ -76,7 +76,9 @@ export interface HookupLine {
   /** Share of the rating that is used: 1 is exactly at the rated load. */
   readonly used: number | null;
   readonly decision: HookupDecision;
-  /** The line in one sentence, or why it was refused. */
+  /** Nothing speaks against the item, and the lift is not there yet, or not in order: there is nothing to judge it by. */
+  readonly waits: boolean;
+  /** The line in one sentence, or why it was refused; "" while it waits. */
   readonly sentence: string;
 }
 export interface HookupResult {
@@ -123,7 +125,7 @@ export function judgeHookup(request: HookupRequest): HookupResult {
       ? ["Pick the gear of the hook-up first: each sling, shackle, hook and link that the load hangs on."]
       : []),
     ...(lift.ok ? countRefusals(request, lift.value.hitch) : [lift.why]),
-    ...new Set(lines.flatMap((line) => (line.decision === "REFUSED" && line.sentence !== "" ? [line.sentence] : []))),
+    ...new Set(lines.flatMap((line) => (line.decision === "REFUSED" && !line.waits ? [line.sentence] : []))),
   ];
   const weakest = lines.reduce<HookupLine | null>(
     (worst, line) => (line.used !== null && (worst?.used ?? -1) < line.used ? line : worst),
@@ -272,6 +274,7 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
     margin: null,
     used: null,
     decision: "REFUSED",
+    waits: false,
     sentence,
   });
 
@@ -281,7 +284,7 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
   if (foreign !== null || item.gear === null) return refuse(`${nameOf(item)} cannot be judged: ${foreign ?? ""}.`);
   const rating = ratingOf(item, request);
   if (!rating.ok) return refuse(rating.why);
-  if (lift === null || needed === null || carries === null) return refuse("", rating.value.from);
+  if (lift === null || needed === null || carries === null) return { ...refuse("", rating.value.from), waits: true };
   const reductions = reductionsOf(item, item.gear, place, lift, request);
   if (!reductions.ok) return refuse(`${nameOf(item)} cannot be judged: ${reductions.why}`, rating.value.from);
 
@@ -301,6 +304,7 @@ function lineOf({ item, place }: HookupItem, lift: Lift | null, request: HookupR
     margin,
     used: toNumber(neededKg.div(ratedKg)),
     decision,
+    waits: false,
     sentence: `${nameOf(item)} sees ${carries.words}, ${showLoad(needed, "up")}, and ${decision === "CARRIES" ? "carries" : "carries only"} ${showLoad(rated, "down")} [${ratedFrom}].`,
   };
 }

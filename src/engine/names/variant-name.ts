@@ -15,12 +15,13 @@ export const wordsOf = (text: string): string[] =>
     .map((word) => word.replace(/\.$/, "").replace(/^parts$/, "part"))
     .filter((word) => word !== "");
 /** Whether the words of a name stand together in what was said, or its notation stands there. A figure that is a size, as in "under 8 mm", is no number of parts. */
-export function names(name: string | RegExp, said: readonly string[]): boolean {
-  if (typeof name !== "string") return name.test(said.join(" "));
+export function names(name: string | RegExp, typedWords: readonly string[]): boolean {
+  if (typeof name !== "string") return name.test(typedWords.join(" "));
   const words = wordsOf(name);
   const counts = /\d/.test(name);
-  return said.some(
-    (_, at) => words.every((word, i) => said[at + i] === word) && !(counts && namedUnit(said[at + words.length] ?? "") !== null),
+  return typedWords.some(
+    (_, at) =>
+      words.every((word, i) => typedWords[at + i] === word) && !(counts && namedUnit(typedWords[at + words.length] ?? "") !== null),
   );
 }
 /** Words that take back, or leave in doubt, what stands beside them. */
@@ -33,11 +34,11 @@ export function matchVariant<V extends string>(variants: Readonly<Record<V, read
   const plain = tidy(text);
   if (unsure(plain)) return null;
   const all = Object.entries<readonly (string | RegExp)[]>(variants) as [V, readonly (string | RegExp)[]][];
-  const said = wordsOf(plain);
+  const typedWords = wordsOf(plain);
   const exact = all.filter(([id, phrases]) =>
-    [id, ...phrases].some((phrase) => typeof phrase === "string" && wordsOf(phrase).join(" ") === said.join(" ")),
+    [id, ...phrases].some((phrase) => typeof phrase === "string" && wordsOf(phrase).join(" ") === typedWords.join(" ")),
   );
-  const fitting = exact.length > 0 ? exact : all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => names(phrase, said)));
+  const fitting = exact.length > 0 ? exact : all.filter(([id, phrases]) => [id, ...phrases].some((phrase) => names(phrase, typedWords)));
   const [only, other] = fitting;
   return only === undefined || other !== undefined || contrary(only[0], plain) ? null : only[0];
 }

@@ -5,7 +5,7 @@
 import { field, type FieldId } from "../columns";
 import { SHACKLE_PATTERNS } from "../tables/shackle";
 
-export const TAKES: Readonly<Record<FieldId, string>> = {
+export const WHAT_IT_TAKES: Readonly<Record<FieldId, string>> = {
   id: "The mark on the item; each id once.",
   gear: "Kind of gear, such as hook, shackle, chain sling or running rope; the drop-down lists the kinds.",
   size: "Nominal size as the trade writes it, such as 3/8 or 10 mm.",

@@ -3,7 +3,7 @@ import type { SourceKey } from "../rules/documents";
 import type { BasisId } from "../rules/rule-sets";
 
 /** What each document behind a limit is. */
-export const ABOUT: Readonly<Record<SourceKey, string>> = {
+export const ABOUT_RULES: Readonly<Record<SourceKey, string>> = {
   "B30.26 periodic": "Consensus standard, periodic inspection of rigging hardware",
   "VBG 9a": "Former German accident prevention rule, load-carrying attachments",
   "CFR 1918 I": "US federal law, cargo gear register by ILO Convention 152",

@@ -52,8 +52,8 @@ function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Fi
   const own = findings.filter((f) => !always.some((g) => sameFacts(f, g)));
   const decision = worstOf([...always, ...own].map((f) => f.decision));
   const unlimited = own.filter(wantsLimit);
-  const told = own.find((f) => f.decision === decision && !wantsLimit(f));
-  const silent = always.length === 0 && told === undefined && unlimited.length > 0;
+  const deciding = own.find((f) => f.decision === decision && !wantsLimit(f));
+  const silent = always.length === 0 && deciding === undefined && unlimited.length > 0;
   const limited = own.filter((f) => f.criterion !== null).map((f) => f.decision);
   return {
     basis,
@@ -61,7 +61,7 @@ function compared(basis: BasisId, { findings }: ItemVerdict, always: readonly Fi
     silent,
     asFar: silent && limited.length > 0 ? worstOf(limited) : null,
     unlimited: silent ? [...new Set(unlimited.map((f) => f.check))] : [],
-    sentence: told === undefined ? "" : sentenceOf(told),
+    sentence: deciding === undefined ? "" : sentenceOf(deciding),
   };
 }
 /** What each rule set alone says of an item, read by the headings of its log. */

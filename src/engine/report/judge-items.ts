@@ -26,7 +26,7 @@ export function judgeItems(
   request: LogJudging,
 ): { readonly items: readonly ItemResult[]; readonly passedOver: Rows["passedOver"]; readonly types?: TypesTold } {
   const { items: own, passedOver } = itemRows(grid, found);
-  const { rows, told } = withLent(own, found.headings, request.types);
+  const { rows, aboutTypes } = withLent(own, found.headings, request.types);
   const columns = columnsOf(found.headings);
   const filled = rows.flatMap(({ lent }) => (lent === undefined ? [] : [...lent.sizes.keys(), "asNewFrom" as const]));
   const judge = new LogJudge({ ...columns, fields: [...new Set([...columns.fields, ...filled])] }, request);
@@ -44,7 +44,7 @@ export function judgeItems(
       return itemOf(row, verdict ?? judge.judgeCells(row.cells, row.besides, day ?? null), request);
     }),
     passedOver,
-    ...(told === null ? {} : { types: told }),
+    ...(aboutTypes === null ? {} : { types: aboutTypes }),
   };
 }
 function itemOf(row: LentRow, verdict: ItemVerdict, { asOf, basis }: LogJudging): ItemResult {

@@ -11,15 +11,15 @@ export function lackingOf(items: readonly ItemResult[], there: ReadonlySet<Field
     const columns = new Map<FieldId, { missing: number; unreadable: number }>();
     let lacking = 0;
     for (const { verdict } of mine) {
-      const told = new Set<FieldId>();
+      const lacked = new Set<FieldId>();
       for (const { why, field: id } of verdict.findings) {
-        if (id === undefined || told.has(id) || (why !== "missing" && why !== "unreadable")) continue;
-        told.add(id);
+        if (id === undefined || lacked.has(id) || (why !== "missing" && why !== "unreadable")) continue;
+        lacked.add(id);
         const counts = columns.get(id) ?? { missing: 0, unreadable: 0 };
         counts[why] += 1;
         columns.set(id, counts);
       }
-      if (told.size > 0) lacking += 1;
+      if (lacked.size > 0) lacking += 1;
     }
     if (lacking === 0) return [];
     const list = [...columns].map(([id, counts]) => ({ field: id, ...counts, there: there.has(id) }));

@@ -24,8 +24,8 @@ export function withLent(
   rows: readonly ItemRow[],
   headings: Headings,
   types: GearTypes | undefined,
-): { readonly rows: readonly LentRow[]; readonly told: TypesTold | null } {
-  if (types === undefined) return { rows, told: null };
+): { readonly rows: readonly LentRow[]; readonly aboutTypes: TypesTold | null } {
+  if (types === undefined) return { rows, aboutTypes: null };
   const unmet = new Map<string, string[]>();
   let served = 0;
   const after = rows.map((row): LentRow => {
@@ -41,9 +41,9 @@ export function withLent(
     if (lent.cells.get("asNewFrom") === lent.from) served += 1;
     return { ...row, cells: lent.cells, lent };
   });
-  const told = [...unmet].map(([words, ids]) => {
+  const aboutTypes = [...unmet].map(([words, ids]) => {
     const more = ids.length > NAMED ? ` and ${count(ids.length - NAMED, "more", "more")}` : "";
     return `${words}: ${ids.slice(0, NAMED).join(", ")}${more}.`;
   });
-  return { rows: after, told: { served, refused: types.refused, unmet: told } };
+  return { rows: after, aboutTypes: { served, refused: types.refused, unmet: aboutTypes } };
 }

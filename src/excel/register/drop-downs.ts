@@ -1,7 +1,7 @@
 import { field, type FieldId } from "../../engine/columns";
 import { GEAR } from "../../engine/gear/index";
 import { matchKind } from "../../engine/names/gear-name";
-import { choicesOf, TAKES } from "../../engine/pages/about-columns";
+import { choicesOf, WHAT_IT_TAKES } from "../../engine/pages/about-columns";
 import { fittingChoices } from "../kit/choices";
 
 /** Gear kinds for the drop-down: those that the register holds, then the others as far as the list reaches. */
@@ -24,6 +24,6 @@ export function dropDown(cells: Excel.Range, id: FieldId, gears: readonly string
     showAlert: false,
     style: Excel.DataValidationAlertStyle.information,
     title: field(id).heading,
-    message: TAKES[id],
+    message: WHAT_IT_TAKES[id],
   };
 }

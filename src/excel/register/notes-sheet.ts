@@ -1,6 +1,6 @@
 import { field, type FieldId } from "../../engine/columns";
 import { ACTIONS, DECISIONS, SYMBOLS } from "../../engine/decision";
-import { TAKES } from "../../engine/pages/about-columns";
+import { WHAT_IT_TAKES } from "../../engine/pages/about-columns";
 import { HOLDS } from "../../engine/pages/about-rules";
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
@@ -30,7 +30,7 @@ export function notesFor(fields: readonly FieldId[], basis: readonly BasisId[]):
     ["Folding", "Columns fold by the buttons above the column letters. What is folded does not print; the register prints one page wide."],
     ["", ""],
     ["Column", "What it takes"],
-    ...inGroups(fields).map((id) => [field(id).heading, TAKES[id]]),
+    ...inGroups(fields).map((id) => [field(id).heading, WHAT_IT_TAKES[id]]),
     ...RESULT_COLUMNS.map((c) => [c.heading, c.note]),
   ];
 }

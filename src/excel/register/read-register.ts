@@ -17,7 +17,7 @@ export interface OwnSheet {
   readonly exists: boolean;
   readonly marked: boolean;
   /** The mark stands and leads nowhere. */
-  readonly stray: boolean;
+  readonly hasLostMark: boolean;
 }
 export interface Standing {
   readonly sheets: Sheets;
@@ -69,7 +69,7 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
   const ownSheet = (mark: Mark, name: string): OwnSheet | null => {
     const marked = sheets.marked(mark);
     const sheet = marked ?? sheets.named(name);
-    const state = { marked: marked !== null, stray: marked === null && sheets.stands(mark) };
+    const state = { marked: marked !== null, hasLostMark: marked === null && sheets.stands(mark) };
     if (sheet === null) return { name, exists: false, ...state };
     const top = tops.get(mark);
     const texts = ((top?.values ?? []) as CellValue[][]).map((line) => readText(line[0]));
@@ -89,8 +89,8 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
   }
   const unfinished = sheets.stands("building");
   const copying = await copiedGrid(context, sheets.marked("copied") ?? sheets.named(COPIED_SHEET));
-  const copiedSheet = ownSheet("copied", COPIED_SHEET) ?? { name: COPIED_SHEET, exists: false, marked: false, stray: false };
-  const workings = ownSheet("workings", WORKINGS_SHEET) ?? { name: WORKINGS_SHEET, exists: false, marked: false, stray: false };
+  const copiedSheet = ownSheet("copied", COPIED_SHEET) ?? { name: COPIED_SHEET, exists: false, marked: false, hasLostMark: false };
+  const workings = ownSheet("workings", WORKINGS_SHEET) ?? { name: WORKINGS_SHEET, exists: false, marked: false, hasLostMark: false };
   const base = { sheets, notes, copiedSheet, workings, house: house?.exists === true ? house : null, unfinished };
   if (found === null) {
     const register = registerSheet(own, used, sheets, unfinished);
@@ -101,7 +101,7 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
   const marked = sheets.marked("register")?.id === found.sheet.id;
   return {
     ...base,
-    register: { name: found.sheet.name, exists: true, marked, stray: !marked && sheets.stands("register") },
+    register: { name: found.sheet.name, exists: true, marked, hasLostMark: !marked && sheets.stands("register") },
     found,
     table: await readTyped(context, found),
     copied: copying.copied,
@@ -111,7 +111,7 @@ export async function standing(context: Excel.RequestContext): Promise<Standing>
 /** The sheet for a first register: none yet, an empty one, or one whose first build was broken off. */
 function registerSheet(own: SheetName | null, used: Excel.Range | null, sheets: Sheets, unfinished: boolean): OwnSheet {
   const marked = sheets.marked("register") !== null;
-  const state = { marked, stray: !marked && sheets.stands("register") };
+  const state = { marked, hasLostMark: !marked && sheets.stands("register") };
   if (own === null) return { name: REGISTER_SHEET, exists: false, ...state };
   const begun = unfinished && (marked || sheets.marked("building")?.id === own.id);
   if (!begun && used?.isNullObject === false) throw otherShape("it has no table of a register", own.name);

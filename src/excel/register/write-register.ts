@@ -175,7 +175,7 @@ function ownSheets(context: Excel.RequestContext, now: Standing, dressing: boole
   const { worksheets } = context.workbook;
   const take = (sheet: OwnSheet, mark: "register" | "notes" | "copied" | "workings"): Excel.Worksheet => {
     const taken = sheet.exists ? worksheets.getItem(sheet.name) : worksheets.add(sheet.name);
-    if (!sheet.marked) putMark(context, taken, mark, sheet.stray);
+    if (!sheet.marked) putMark(context, taken, mark, sheet.hasLostMark);
     return taken;
   };
   const register = take(now.register, "register");
@@ -185,7 +185,7 @@ function ownSheets(context: Excel.RequestContext, now: Standing, dressing: boole
   // Hiding a sheet takes back what could be undone, so it is done once.
   if (!now.copiedSheet.exists) copied.visibility = Excel.SheetVisibility.veryHidden;
   if (!now.workings.exists) workings.visibility = Excel.SheetVisibility.veryHidden;
-  if (now.house !== null && !now.house.marked) putMark(context, worksheets.getItem(now.house.name), "house", now.house.stray);
+  if (now.house !== null && !now.house.marked) putMark(context, worksheets.getItem(now.house.name), "house", now.house.hasLostMark);
   return {
     register,
     registerName: now.register.name,

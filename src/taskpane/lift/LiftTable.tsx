@@ -117,8 +117,7 @@ export function leftWords(used: number): string {
 function LineBar({ line, carries, weakest }: { line: HookupLine; carries: boolean; weakest: boolean }) {
   const styles = useStyles();
   const { fill, ink, mark } = useDecisionTints()[LOOKS[line.decision]];
-  // The lift is not there yet, or not in order; the item itself was not refused.
-  const waits = line.decision === "REFUSED" && line.sentence === "";
+  const { waits } = line;
   const left = line.used === null ? (waits ? "not judged yet" : "not judged") : leftWords(line.used);
   return (
     <div className={styles.bar}>

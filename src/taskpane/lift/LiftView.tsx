@@ -9,7 +9,7 @@ import type { LiftChange } from "../state/lift-form";
 import type { PaneState } from "../state/state";
 import { AnswerLine } from "./AnswerLine";
 import { GearPicker } from "./GearPicker";
-import { askLift, outcomeOf } from "./judge";
+import { judgeLift, outcomeOf } from "./judge";
 import { LiftInputs } from "./LiftInputs";
 import { LiftOutcome } from "./LiftOutcome";
 import { PickedGear } from "./PickedGear";
@@ -30,7 +30,7 @@ export function LiftView({ state, shown, intentions }: { state: PaneState; shown
   const { report } = shown;
   const form = state.lift;
   const gear = useRef<HTMLHeadingElement>(null);
-  const asked = useMemo(() => askLift(form, report), [form, report]);
+  const asked = useMemo(() => judgeLift(form, report), [form, report]);
   const outcome = outcomeOf(form, asked.result);
   // The picker makes room once gear is picked and the lift is typed.
   const [picking, setPicking] = useState(form.picked.length === 0);

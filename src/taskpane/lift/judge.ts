@@ -5,7 +5,7 @@ import { loadUnitOfHeading } from "../../engine/reading/load";
 import type { ItemResult, Report } from "../../engine/report/model";
 import type { LiftForm } from "../state/lift-form";
 
-export interface Asked {
+export interface JudgedLift {
   readonly request: HookupRequest;
   readonly result: HookupResult;
 }
@@ -13,7 +13,7 @@ export interface Asked {
 export function firstPlace(item: ItemResult): "leg" | "top" {
   return item.gear !== null && SLINGS.includes(item.gear) ? "leg" : "top";
 }
-export function askLift(form: LiftForm, report: Report): Asked {
+export function judgeLift(form: LiftForm, report: Report): JudgedLift {
   // The same id in other letters is the same id: nobody can tell which row is the item in the hand.
   const found = form.picked.map((picked) => ({
     picked,

@@ -3,7 +3,7 @@ import { makeStyles, mergeClasses, Select, tokens } from "@fluentui/react-compon
 import { useState } from "react";
 import { field, FIELD_IDS, type FieldId } from "../../engine/columns";
 import type { HeadingMatch } from "../../engine/log/match-headings";
-import { TAKES } from "../../engine/pages/about-columns";
+import { WHAT_IT_TAKES } from "../../engine/pages/about-columns";
 import type { Report } from "../../engine/report/model";
 import type { HeadingChoices } from "../../excel/port";
 import { Folded } from "../shared/Section";
@@ -105,7 +105,7 @@ export function HeadingList({ report, choices, used, disabled, onChoose }: Props
 }
 /** What a heading is read as, alone or together with another. */
 const readAs = (heading: HeadingMatch): FieldId | null => heading.field ?? heading.also;
-const whatItTakes = (id: FieldId | null): string => (id === null ? "Not used" : TAKES[id]);
+const whatItTakes = (id: FieldId | null): string => (id === null ? "Not used" : WHAT_IT_TAKES[id]);
 function Choices({ heading, changed }: { heading: HeadingMatch; changed: boolean }) {
   return (
     <>

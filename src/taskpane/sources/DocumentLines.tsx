@@ -1,6 +1,6 @@
 /** Lines under the document that they come from. */
 import { makeStyles, tokens } from "@fluentui/react-components";
-import { ABOUT } from "../../engine/pages/about-rules";
+import { ABOUT_RULES } from "../../engine/pages/about-rules";
 import { cite, type SourceKey, SOURCES } from "../../engine/rules/documents";
 import { unbroken } from "../shared/unbroken";
 import { byDocument } from "./group";
@@ -32,7 +32,7 @@ const useStyles = makeStyles({
   quiet: { color: tokens.colorNeutralForeground2 },
 });
 /** What a document is, by how it is cited. */
-const ABOUT_CITED = new Map((Object.keys(SOURCES) as SourceKey[]).map((key) => [cite({ document: key, clause: "" }), ABOUT[key]]));
+const ABOUT_CITED = new Map((Object.keys(SOURCES) as SourceKey[]).map((key) => [cite({ document: key, clause: "" }), ABOUT_RULES[key]]));
 export interface DocumentLine {
   readonly document: string;
   readonly text: string;

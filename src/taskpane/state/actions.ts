@@ -158,12 +158,12 @@ export function createIntentions(port: WorkbookPort, held: Held): Intentions {
     if (get().work.kind !== "idle") return;
     lastLift = lift;
     try {
-      const { askLift, outcomeOf } = await import(/* webpackChunkName: "lift" */ "../lift/judge");
+      const { judgeLift, outcomeOf } = await import(/* webpackChunkName: "lift" */ "../lift/judge");
       const before = outcomeOf(get().lift, lift.result);
       await reading.read(get().log?.place ?? get().savedPlace ?? "auto", "lift");
       const shown = shownLog(get());
       if (get().failure?.retry === "lift" || shown === null) return;
-      const now = askLift(get().lift, shown.report);
+      const now = judgeLift(get().lift, shown.report);
       if (outcomeOf(get().lift, now.result) !== before)
         throw new WorkbookError(
           "no log",

@@ -15,7 +15,7 @@ import { leastNumber, tableName } from "../../tables/look-up";
 import { type Figure, literal } from "../allowance";
 import { finding, type Finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against, CHOOSE_BASIS, meet, NO_LIMIT } from "../meet-limits";
+import { meetCriteria, CHOOSE_BASIS, meet, NO_LIMIT } from "../meet-limits";
 import { blurOf, type InTheWay, inUnit, length, lengthShow, missingFinding, refusedFinding, typed, unread } from "../read-sizes";
 import { capital } from "../../words";
 
@@ -54,7 +54,7 @@ export function ratio(check: Check & { kind: "ratio" }, cells: Cells, situation:
     original: null,
     ...blurOf(situation, unit, 1),
   };
-  return against(check, figure, criteriaFor(check, situation, "high", false));
+  return meetCriteria(check, figure, criteriaFor(check, situation, "high", false));
 }
 /** A measure of its own sort: what it comes to, its unit if it is a length, and how it is shown. */
 interface Measure {

@@ -11,7 +11,7 @@ import { type Figure, literal } from "../allowance";
 import { fitOf, judge } from "../compare";
 import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against, NO_LIMIT } from "../meet-limits";
+import { meetCriteria, NO_LIMIT } from "../meet-limits";
 import { blurOf, inUnit, length, lengthShow, refusedFinding, typed, unread } from "../read-sizes";
 
 /** A forged or welded link may be somewhat thicker than its nominal size; a groove may be cut up to 10 % over the rope. */
@@ -81,7 +81,7 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
     ...newLinkWords(check, size.value),
     ...blurOf(situation, unit, 1),
   };
-  const result = against(check, figure, criteriaFor(check, situation, "moderate", false));
+  const result = meetCriteria(check, figure, criteriaFor(check, situation, "moderate", false));
   const unjudged = result.findings.every((f) => f.criterion === null);
   const [passedOver] = result.notes;
   return unjudged

@@ -13,7 +13,7 @@ import { type Figure, literal } from "../allowance";
 import { judge } from "../compare";
 import { finding } from "../finding";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against } from "../meet-limits";
+import { meetCriteria } from "../meet-limits";
 import { blurOf, changeOf, inUnit, isFinding, length, lengthShow, missingFinding, readPair, refusedFinding, typed } from "../read-sizes";
 
 /** The wear check of a part, else the one whose limits hold at parts without their own. A hook's load pin is told at its body and is no measure of the body. */
@@ -115,7 +115,7 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
   };
   const criteria = [...criteriaFor(check, situation, stress, false), ...houseWear(situation, section.part, stress)];
   // What has been ground out already needs no grinding.
-  const result = against(
+  const result = meetCriteria(
     { ...check, part: section.part },
     figure,
     gone ? criteria.map((c) => ({ ...c, inside: "KEEP" as const })) : criteria,

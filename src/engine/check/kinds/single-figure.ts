@@ -8,7 +8,7 @@ import { readCount, readDegrees } from "../../reading/number";
 import { readText } from "../../reading/text";
 import type { Figure } from "../allowance";
 import { type CheckResult, criteriaFor, NOTHING, type Situation } from "../in-force";
-import { against } from "../meet-limits";
+import { meetCriteria } from "../meet-limits";
 import { blurOf, length, lengthShow, missingFinding, refusedFinding } from "../read-sizes";
 
 export function single(check: Check & { kind: "gap" | "angle" | "count" }, cells: Cells, situation: Situation): CheckResult {
@@ -23,7 +23,7 @@ export function single(check: Check & { kind: "gap" | "angle" | "count" }, cells
   const figure = singleFigure(check.kind, read, situation);
   const criteria = criteriaFor(check, situation, "high", false);
   const named = check.kind === "gap" && check.makers !== undefined && readText(cells.value(check.makers)) !== "";
-  return against(check, figure, named ? criteria.filter((c) => c.yields !== true) : criteria);
+  return meetCriteria(check, figure, named ? criteria.filter((c) => c.yields !== true) : criteria);
 }
 function singleFigure(
   kind: "gap" | "angle" | "count",
