@@ -17,10 +17,12 @@ import {
 import { CLIPS_1918, CLIPS_CALIFORNIA } from "../../src/engine/tables/clips";
 import { leastNumber, leastOf } from "../../src/engine/tables/look-up";
 import { ISO_4309_TABLE_3, ROPE_OVERSIZE, STEPPED_LOSS } from "../../src/engine/tables/rope";
+import { BOW, DEE } from "../../src/engine/tables/shackle";
 import { CHAIN_CHOKE_ROWS, CHOKE_ROWS, EYEBOLT_TABLE, HEAT_ROWS, ROPE_CHOKE_ROWS, SHACKLE_SIDE_ROWS } from "../fixtures/capacity";
 import { CALIFORNIA_8497, FEDERAL_1918 } from "../fixtures/clips";
 import { GROOVES } from "../fixtures/grooves";
 import { CATEGORIES, STEPPED } from "../fixtures/ropes";
+import { BOW_TABLE, DEE_TABLE } from "../fixtures/shackles";
 
 const figure = (text: string): number => toNumber(exact(text));
 
@@ -60,6 +62,17 @@ describe("clips", () => {
     expect(leastNumber("clips-1918", exact("9/16"), "in")).toBeNull();
     expect(leastNumber("clips-1918", exact("1 5/8"), "in")).toBeNull();
     expect(leastNumber("clips-california-turn-back", exact("3/8"), "in")).toBeNull();
+  });
+});
+
+describe("new shackles", () => {
+  it.each([
+    ["8.5.1, dee", DEE, DEE_TABLE],
+    ["8.5.2, bow, first row", BOW, BOW_TABLE],
+  ] as const)("Code for Lifting Appliances in a Marine Environment, Table %s, all columns", (_, rows, table) => {
+    expect(rows.map(({ load, mild, tensile }) => [Number(load), ...mild, ...tensile])).toEqual(
+      table.map(([load, ...sizes]) => [Number(load), ...sizes]),
+    );
   });
 });
 
