@@ -99,7 +99,7 @@ describe("npm run judge", { timeout: 120_000 }, () => {
     writeFileSync(file, await writeXlsx(made));
     const { status, out, err } = judge(file, "--basis", "standard,practice,house", "--as-of", "2026-11-25");
     expect([status, err]).toEqual([0, ""]);
-    expect(out).toContain("rules in force standard, practice, house, as of");
+    expect(out).toContain("rules in force Standard + Practice + House, as of");
     expect(out).toMatch(/H-1 .* hook: Overdue: inspect it before it is used again\. /);
     expect(out).toMatch(/H-2 .* hook: No date of its last inspection can be used: inspect it, or fill the date, before it is used\. /);
     expect(

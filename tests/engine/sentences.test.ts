@@ -63,3 +63,18 @@ describe("what a limit counts from", () => {
     expect(reason).not.toMatch(/as new|thickness/);
   });
 });
+
+describe("the short reason", () => {
+  it("of a nick that can be ground out says so and what that leaves, and fits a line", () => {
+    // 0.015 in off a saddle of 0.744 in leaves 0.729 in of 0.75 in: 2.8 %, inside 5 %.
+    const { decision, short } = judged({ ...good("hook"), sectionNew: 0.75, sectionNow: 0.744, nickDepth: "1/64", nickPart: "saddle" });
+    expect(decision).toBe("DRESS");
+    expect(short).toBe("Nick 0.0156 in leaves 0.7284 in: grind it out");
+  });
+  it("gives a fraction as a decimal alone, and a place without what everybody knows", () => {
+    const { decision, short } = judged({ ...good("hook"), sectionNew: "1", sectionNow: "15/16" });
+    expect(decision).toBe("REMOVE");
+    expect(short).toBe("Saddle 0.9375 in, out at 0.95 in or less");
+    expect(judged({ ...good("hook"), sectionNow: "" }).short).toBe("Section: not recorded");
+  });
+});

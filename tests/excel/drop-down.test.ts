@@ -1,22 +1,37 @@
+/** The drop-down of gear kinds: from cells, since all kinds do not fit into a rule, which takes 255 characters. */
 import { describe, expect, it } from "vitest";
 import { GEAR } from "../../src/engine/gear/index";
-import { gearChoices } from "../../src/excel/register/drop-downs";
+import { DEFAULT_BASIS } from "../../src/engine/rules/rule-sets";
+import { KINDS } from "../../src/excel/kit/kinds-list";
+import { HEADING_ROW, HOUSE_SHEET, REGISTER_SHEET, TYPES_SHEET } from "../../src/excel/kit/sheets";
+import { excelPort } from "../../src/excel/workbook";
+import { type Book, type Sheet } from "../../src/trial/book/book";
+import { listAt, offered, refusal } from "../../src/trial/view/lists";
+import { openBook } from "../setup-excel";
+import { AS_OF, book, calculator, hookLog } from "./books";
 
-const plan = (...gear: string[]): string[] => gear;
+const offeredAt = (made: Book, sheet: Sheet, row: number, heading: string, headingRow: number): string[] => {
+  const column = Array.from({ length: 80 }, (_, at) => at).find((at) => sheet.cell(headingRow, at)?.value === heading)!;
+  return offered(made, sheet, listAt(sheet, row, column)!);
+};
 
 describe("the drop-down of gear kinds", () => {
-  it("fits into a rule, which takes 255 characters, whatever the register holds", () => {
-    for (const kind of GEAR) expect(gearChoices(plan(kind.id)).join(",").length, kind.id).toBeLessThanOrEqual(255);
-    expect(gearChoices(plan(...GEAR.map((k) => k.id))).join(",").length).toBeLessThanOrEqual(255);
-  });
-  it("begins with the kinds that the register holds, by whatever name they go", () => {
-    expect(gearChoices(plan("Spreader bars", "vertical plate clamp", "anvil", "")).slice(0, 2)).toEqual(["lifting beam", "plate clamp"]);
-  });
-  it("offers kinds of the catalogue only, each once, and as many as a rule takes", () => {
-    const choices = gearChoices(plan("hook"));
-    for (const choice of choices) expect(GEAR.map((k) => k.id)).toContain(choice);
-    expect(new Set(choices).size).toBe(choices.length);
-    const left = GEAR.map((k) => k.id).filter((id) => !choices.includes(id));
-    for (const id of left) expect([...choices, id].join(",").length, id).toBeGreaterThan(255);
+  it("offers every kind in the register, in house limits and in gear types, in the order of their letters", async () => {
+    const made = book({ "Gear log": hookLog(2) });
+    openBook(made, { calculator: calculator() });
+    const log = await excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    await excelPort.build(log, () => undefined, new AbortController().signal);
+    await excelPort.makeHouseSheet();
+    await excelPort.makeTypesSheet(log);
+    expect([...KINDS].sort()).toEqual(GEAR.map(({ id }) => id).sort());
+    expect(KINDS.join(",").length).toBeGreaterThan(255);
+    expect(offeredAt(made, made.sheet(REGISTER_SHEET)!, HEADING_ROW, "Gear", HEADING_ROW - 1)).toEqual(KINDS);
+    expect(offeredAt(made, made.sheet(HOUSE_SHEET)!, 8, "Gear", 7)).toEqual(KINDS);
+    expect(offeredAt(made, made.sheet(TYPES_SHEET)!, 7, "Gear", 6)).toEqual(KINDS);
+    // Another spelling is not stopped.
+    expect(refusal(made, made.sheet(REGISTER_SHEET)!, HEADING_ROW, 2, "Eye hook")).toBeNull();
+    // The lists beside them are neither limits nor types.
+    const again = await excelPort.read({ from: "auto", basis: DEFAULT_BASIS, asOf: AS_OF, choices: {} });
+    expect([again.refusedLimits, again.report.types?.refused]).toEqual([[], []]);
   });
 });

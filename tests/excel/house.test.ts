@@ -79,7 +79,7 @@ describe("the sheet of house limits", () => {
     limit(made, LIMIT);
     await build(await read());
     expect(cells(made)).toEqual(["WATCH", "REMOVE"]);
-    expect(made.sheet(REGISTER_SHEET)!.cell(1, 1)?.value).toBe("standard,practice,house");
+    expect(made.sheet(REGISTER_SHEET)!.cell(1, 1)?.value).toBe("Standard + Practice + House");
     expect(await excelPort.checkRegister(DEFAULT_BASIS, AS_OF)).toMatchObject({ check: { disagreeing: [] } });
     // A limit that is changed on its sheet is followed at once.
     made.sheet(HOUSE_SHEET)!.at(8, 3).value = "2";

@@ -357,7 +357,7 @@ describe("building a register", () => {
       true,
       true,
     ]);
-    expect(foot.flat().join(" ")).toMatch(/Rules in force: standard, practice.*competent person.*&D.*Page &P of &N/);
+    expect(foot.flat().join(" ")).toMatch(/Rules in force: Standard \+ Practice.*competent person.*&D.*Page &P of &N/);
     expect(made.tables.map((t) => [t.name, t.sheet.name])).toEqual([["GearRegister", REGISTER_SHEET]]);
   });
 

@@ -20,6 +20,8 @@ export function literal(text: string): Exact {
 /** What is told of a reading; its words may be made late. */
 export interface Told {
   readonly typed: string;
+  /** The same in the fewest words, for a line that has to fit; left out where those are the words. */
+  readonly brief?: string;
 }
 /** A figure ready to be met with limits. */
 export interface Figure {

@@ -62,6 +62,8 @@ export interface Finding {
   readonly type?: string;
   /** Readings and limit as text with unit, as they stand in the sentence. */
   readonly measured: string | null;
+  /** The reading in the fewest words, where `measured` says more. */
+  readonly brief?: string | undefined;
   readonly original: string | null;
   /** What the limit counts from, such as "as new 2 in" or "nominal 0.5 in (1/2)". */
   readonly countsFrom?: string | undefined;
@@ -116,7 +118,7 @@ export const ofItem = (why: Why, decision: Decision, name: string, more: Partial
 export function withFacts(found: Finding, more: Partial<Finding>): Finding {
   const { check, part, label, direction, criterion, decision, field, heading, typed, because, type, measured, original, countsFrom } =
     found;
-  const { why, limit, beyond, watched, share, allows, comesOut, gauge, basis, source, overload } = found;
+  const { brief, why, limit, beyond, watched, share, allows, comesOut, gauge, basis, source, overload } = found;
   return Object.assign(
     finding(why, decision, { name: check, part }, { criterion, measured, original, limit, share, comesOut, basis, source, overload }),
     label !== undefined && { label },
@@ -124,6 +126,7 @@ export function withFacts(found: Finding, more: Partial<Finding>): Finding {
     field !== undefined && { field },
     heading !== undefined && { heading },
     typed !== undefined && { typed },
+    brief !== undefined && { brief },
     because !== undefined && { because },
     type !== undefined && { type },
     countsFrom !== undefined && { countsFrom },

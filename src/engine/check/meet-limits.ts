@@ -139,6 +139,9 @@ class LimitFinding implements Finding {
   get measured(): string {
     return this.figure.measured.typed;
   }
+  get brief(): string | undefined {
+    return this.figure.measured.brief;
+  }
   get original(): string | null {
     return this.figure.original?.typed ?? null;
   }

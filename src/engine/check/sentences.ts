@@ -171,12 +171,14 @@ const quotedDate = (f: Finding): string => `${f.typed ?? ""} in "${f.heading ?? 
 /** Room for what a clerk typed in a line that has to fit. */
 const ROOM = 40;
 const cut = (text: string): string => (text.length > ROOM ? `${text.slice(0, ROOM - 1).trimEnd()}…` : text);
-const shortName = (f: Finding): string => named(f).replace(/ opening$/, "");
+const shortName = (f: Finding): string => named(f).replace(/ (opening|section|wear)$/, "");
 const shortReading = (f: Finding): string => {
-  const measured = f.measured ?? "";
+  const measured = f.brief ?? f.measured ?? "";
   return measured === "" ? shortName(f) : `${shortName(f)}${isBare(measured) ? ":" : ""} ${f.why === "limit" ? measured : cut(measured)}`;
 };
-const shortLimit = (f: Finding): string =>
+/** A nick that can be ground out says so, and what that leaves; its limit stands in the whole reason. */
+const shortLimit = (f: Finding): string => (f.decision === "DRESS" ? `${shortReading(f)}: grind it out` : outOf(f));
+const outOf = (f: Finding): string =>
   `${shortReading(f)}, ${f.beyond === "WATCH" ? "watched" : f.beyond === "EXAMINE" ? "examined" : "out"} ${f.comesOut ?? ""}`;
 const shortSeen = (f: Finding): string => `${named(f)}: ${cut(f.measured ?? "")}`;
 const SHORT: Record<Why, (f: Finding) => string> = {

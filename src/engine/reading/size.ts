@@ -14,6 +14,10 @@ export class Size {
   get typed(): string {
     return (this.words ??= wordsOf(this.read));
   }
+  /** As a decimal with its unit alone. */
+  get brief(): string {
+    return this.read.kind === "value" ? showLength(this.read.value.size, this.read.value.unit) : this.read.text;
+  }
   /** What holds for this size by `key`, in a unit; made once. */
   once<T>(key: object, unit: Unit, make: () => T): T {
     const at = unit === "in" ? 0 : 1;

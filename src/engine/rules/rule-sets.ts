@@ -14,6 +14,10 @@ export const BASES = {
 export type BasisId = keyof typeof BASES;
 /** The published rule sets; the house's own limits come with a sheet. */
 export const BASIS_IDS = (Object.keys(BASES) as BasisId[]).filter((id) => id !== "house");
+/** Rule sets by their names, as people choose them; read back in any form that names them. */
+export function showRules(ids: readonly BasisId[]): string {
+  return ids.map((id) => BASES[id].name).join(" + ");
+}
 export const DEFAULT_BASIS: readonly BasisId[] = ["standard", "practice"];
 /** Sets that a set contains, itself included. */
 const CONTAINS: Record<BasisId, readonly BasisId[]> = {

@@ -79,9 +79,10 @@ export function readTypes(grid: readonly (readonly CellValue[])[]): GearTypes {
   const silent: SilentRow[] = [];
   const refused: { readonly row: number; readonly sentence: string }[] = [];
   grid.slice(found.row + 1).forEach((line, index) => {
-    if (line.every(isBlank)) return;
-    const row = found.row + index + 2;
     const cells = rowCells(line, found.headings);
+    // What stands beside the columns of the sheet is no type.
+    if ([...cells.values(), line[found.where]].every(isBlank)) return;
+    const row = found.row + index + 2;
     const read = readRow(row, cells, found, line);
     if ("type" in read) {
       rows.push(read);

@@ -1,6 +1,5 @@
-import { GEAR } from "../../engine/gear/index";
 import { HOUSE_HEADINGS, LIMIT_HEADING } from "../../engine/house/read-limits";
-import { fittingChoices } from "../kit/choices";
+import { hideKinds } from "../kit/kinds-list";
 import { inWorkbook } from "../kit/run";
 import { putMark, readSheets } from "../kit/marks";
 import { CAUTION, HOUSE_SHEET } from "../kit/sheets";
@@ -73,17 +72,18 @@ export async function makeHouseSheet(): Promise<void> {
     headings.format.wrapText = true;
     headings.format.verticalAlignment = "Center";
     headings.format.rowHeight = 2 * LINE + 3;
-    const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], readonly string[]>> = {
-      Gear: fittingChoices(GEAR.map((kind) => kind.id)),
-      "Comes out": ["above", "from"],
-      Unit: ["%", "in", "mm", "degrees", "wires"],
-      "Maker's figure": ["yes"],
+    const choices: Partial<Record<(typeof HOUSE_HEADINGS)[number], string>> = {
+      // Behind the columns that are read.
+      Gear: hideKinds(sheet, HOUSE_SHEET, HOUSE_HEADINGS.length + 1, HEADINGS_AT),
+      "Comes out": "above,from",
+      Unit: "%,in,mm,degrees,wires",
+      "Maker's figure": "yes",
     };
     HOUSE_HEADINGS.forEach((heading, index) => {
       const column = sheet.getRangeByIndexes(HEADINGS_AT, index, FORMATTED_ROWS - HEADINGS_AT, 1);
       column.format.columnWidth = WIDTHS[heading];
       const list = choices[heading];
-      if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
+      if (list) column.dataValidation.rule = { list: { inCellDropDown: true, source: list } };
     });
     sheet.freezePanes.freezeRows(HEADINGS_AT);
     sheet.activate();

@@ -4,7 +4,7 @@ import { showDate } from "../../engine/numbers/calendar";
 import { readDate } from "../../engine/reading/date";
 import { readText } from "../../engine/reading/text";
 import type { ItemResult, Report } from "../../engine/report/model";
-import { BASES } from "../../engine/rules/rule-sets";
+import { showRules } from "../../engine/rules/rule-sets";
 import { count } from "../../engine/words";
 import { CAUTION } from "../kit/sheets";
 
@@ -47,7 +47,7 @@ export interface ListPlan {
 export function planList({ kind, report, items, narrowedTo }: ListToWrite): ListPlan {
   const listed = itemsOf(kind, items);
   const { sheet, title } = LISTS[kind];
-  const rules = report.basis.map((id) => BASES[id].name).join(" + ");
+  const rules = showRules(report.basis);
   const held = [
     `${count(listed.length, "item")} as of ${showDate(report.asOf)}`,
     `rules in force: ${rules}`,

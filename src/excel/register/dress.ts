@@ -1,5 +1,6 @@
 /** Looks of the register: what a build gives to columns, rows and sheet when they are new, and leaves alone afterwards. */
 import { field } from "../../engine/columns";
+import { type BasisId, showRules } from "../../engine/rules/rule-sets";
 import { columnLetters } from "../kit/addresses";
 import { CAUTION, HEADING_ROW } from "../kit/sheets";
 import { FROZEN_COLUMNS, inputFormat, inputWidth, ROW_HEIGHT } from "./columns";
@@ -14,7 +15,7 @@ export function dressColumn(
   { role }: LayoutColumn,
   column: number,
   rows: { readonly from: number; readonly count: number },
-  gears: readonly string[],
+  kinds: string,
   whole: boolean,
 ): void {
   if (role.kind === "own" || rows.count < 1) return;
@@ -28,7 +29,7 @@ export function dressColumn(
   if (role.kind === "result" && (role.result.heading === "Flag" || role.result.heading === "Verdict")) cells.format.font.bold = true;
   // A new column takes over the drop-down of its neighbour.
   if (whole) cells.dataValidation.clear();
-  if (role.kind === "input") dropDown(cells, role.field, gears);
+  if (role.kind === "input") dropDown(cells, role.field, kinds);
   if (!whole) return;
   cells.format.columnWidth = role.kind === "result" ? role.result.width : role.kind === "input" ? inputWidth(role.field) : 90;
   if (isHidden({ role, heading: "", from: null })) cells.columnHidden = true;
@@ -64,7 +65,7 @@ export function dressHeadings(sheet: Excel.Worksheet, { columns }: Layout): void
 }
 /** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */
 const SMALL = "&8";
-export function dressSheet(sheet: Excel.Worksheet, { columns }: Layout, basis: readonly string[], count: number): void {
+export function dressSheet(sheet: Excel.Worksheet, { columns }: Layout, basis: readonly BasisId[], count: number): void {
   sheet.getRangeByIndexes(HEAD, 0, 1, columns.length).format.rowHeight = 32;
   const body = sheet.getRangeByIndexes(BODY, 0, count, columns.length);
   body.format.wrapText = false;
@@ -79,7 +80,7 @@ export function dressSheet(sheet: Excel.Worksheet, { columns }: Layout, basis: r
   page.setPrintArea(`A:${columnLetters(last)}`);
   page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
   const foot = page.headersFooters.defaultForAllPages;
-  foot.leftFooter = `${SMALL}Gear register\nRules in force: ${basis.join(", ")}`;
+  foot.leftFooter = `${SMALL}Gear register\nRules in force: ${showRules(basis)}`;
   foot.centerFooter = `${SMALL}${CAUTION.replace(". ", ".\n")}`;
   foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
 }

@@ -1,10 +1,12 @@
 /** What stands above the register's table: title, rule sets, day, how many items are out, the caution, names of the groups. */
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
+import { type BasisId, showRules } from "../../engine/rules/rule-sets";
 import { AS_OF_CELL, BASIS_CELL, CAUTION, GROUP_ROW, REGISTER_TABLE } from "../kit/sheets";
 import { field } from "../../engine/columns";
 import { groupHeads, type Layout } from "./layout";
 
+const AS_OF = "As of";
 const GROUPS = new Set(["the item", "the answer", "identity", "sizes", "what was seen", "record", "your own", CAUTION]);
 /** Column of the caution and of the summary: behind the day. */
 const BESIDE = 4;
@@ -23,7 +25,7 @@ export async function writeTop(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   layout: Layout,
-  { basis, asOf, fresh }: { readonly basis: readonly string[]; readonly asOf: number | null; readonly fresh: boolean },
+  { basis, asOf, fresh }: { readonly basis: readonly BasisId[]; readonly asOf: number | null; readonly fresh: boolean },
 ): Promise<void> {
   const width = Math.max(BESIDE + 1, layout.columns.length);
   const top = sheet.getRangeByIndexes(0, 0, GROUP_ROW, width);
@@ -40,8 +42,10 @@ export async function writeTop(
   const free = (cell: CellValue, ours: (text: string) => boolean): boolean => readText(cell) === "" || ours(readText(cell));
   put(0, 0, "Gear register", "@", first[0]);
   put(1, 0, "Rules in force", "@", second[0]);
-  put(1, 1, basis.join(","), "@", second[1]);
-  put(1, 2, "As of", "@", second[2]);
+  put(1, 1, showRules(basis), "@", second[1]);
+  // The names of the rule sets reach over the cell behind them; earlier versions had the word for the day there.
+  if (readText(second[2]) === AS_OF) put(1, 2, "", "@", second[2]);
+  if (free(first[3], (text) => text === AS_OF)) put(0, 3, AS_OF, "@", first[3]);
   put(1, 3, asOf ?? "=TODAY()", "yyyy-mm-dd", second[3]);
   if (free(first[BESIDE], (text) => text === CAUTION)) put(0, BESIDE, CAUTION, "@", first[BESIDE]);
   if (free(second[BESIDE], isSummary)) put(1, BESIDE, summaryFormula(layout), "General", second[BESIDE]);
@@ -55,7 +59,7 @@ export async function writeTop(
   title.format.font.bold = true;
   title.format.font.size = 14;
   sheet.getRange("A2").format.font.bold = true;
-  sheet.getRange("C2").format.font.bold = true;
+  sheet.getRange("D1").format.font.bold = true;
   for (const address of [BASIS_CELL, AS_OF_CELL]) sheet.getRange(address).format.horizontalAlignment = "Left";
   sheet.getRangeByIndexes(0, BESIDE, 1, 1).format.font.italic = true;
   const groups = sheet.getRangeByIndexes(GROUP_ROW - 1, 0, 1, width);

@@ -15,8 +15,10 @@ export function houseRange(house: string, last: string): string {
   return `${quoted(house)}$A$1:INDEX(${quoted(house)}$G$1:$G$${String(HOUSE_ROWS)},${last})`;
 }
 /** What distinguishes one state of the sheet from another. */
-export const signature = (lines: number, house: string | null): string => `2 ${String(lines)} ${house ?? "-"}`;
+export const signature = (lines: number, house: string | null): string => `3 ${String(lines)} ${house ?? "-"}`;
 export const WIDTH = 7;
+/** Beside them, the kinds of gear for the drop-down. */
+export const KINDS_COLUMN = WIDTH + 1;
 /** All cells of the sheet. */
 export function workingsCells(lines: number, house: string | null): readonly (readonly string[])[] {
   const { key, sign, signRow } = READ_BY_WORKINGS;

@@ -5,8 +5,10 @@
  */
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
+import type { BasisId } from "../../engine/rules/rule-sets";
 import { areaAddress } from "../kit/addresses";
 import { type CellWrite, type Sending, sizeOf, writeBlock, writeCells, writeDifferences, type Written } from "../kit/in-parts";
+import { KINDS, kindsAt } from "../kit/kinds-list";
 import { putMark, takeMark } from "../kit/marks";
 import { neighbours, readRows } from "../kit/read-in-parts";
 import { BASIS_CELL, HEADING_ROW, REGISTER_TABLE } from "../kit/sheets";
@@ -14,7 +16,6 @@ import type { Progress } from "../port";
 import { type FormulaPlace, HOUSE_LAST, LOG_DIFFERS } from "./columns";
 import { copiedRows } from "./copied-sheet";
 import { dressColumn, dressHeadings, dressSheet, foldColumns, widthsOf } from "./dress";
-import { gearChoices } from "./drop-downs";
 import type { FoundRegister } from "./find-register";
 import { addHighlights, highlightsFor, standingHighlights } from "./highlights";
 import { judgedFormula, type LayoutColumn } from "./layout";
@@ -22,12 +23,12 @@ import { writeNotes } from "./notes-sheet";
 import type { RegisterPlan } from "./plan";
 import type { OwnSheet, Standing } from "./read-register";
 import { writeTop } from "./top";
-import { houseRange, linesFor, signature, WIDTH, workingsCells } from "./workings";
+import { houseRange, KINDS_COLUMN, linesFor, signature, WIDTH, workingsCells } from "./workings";
 
 const HEAD = HEADING_ROW - 1;
 const BODY = HEADING_ROW;
 export interface WriteOptions {
-  readonly basis: readonly string[];
+  readonly basis: readonly BasisId[];
   /** Serial day to judge by, or null for today as the workbook counts it. */
   readonly asOf: number | null;
   readonly onProgress: (progress: Progress) => void;
@@ -57,11 +58,11 @@ export async function writeRegister(
   if (before !== null && before.widths !== null) widthsOf(sheets.register, plan.layout, before.widths);
   const count = Math.max(1, plan.rows.length);
   const isNew = (column: LayoutColumn): boolean => column.from === null;
-  const gears = gearChoices(plan.rows.map(({ gear }) => gear));
+  const kinds = kindsAt(now.workings.name, KINDS_COLUMN);
   const rows = rowsToDress(plan, now, before?.rows ?? 0);
   plan.layout.columns.forEach((column, index) => {
-    if (isNew(column) || now.unfinished) dressColumn(sheets.register, column, index, { from: 0, count }, gears, true);
-    else for (const run of rows) dressColumn(sheets.register, column, index, run, gears, false);
+    if (isNew(column) || now.unfinished) dressColumn(sheets.register, column, index, { from: 0, count }, kinds, true);
+    else for (const run of rows) dressColumn(sheets.register, column, index, run, kinds, false);
   });
   if (dressing || plan.layout.columns.some(isNew)) dressHeadings(sheets.register, plan.layout);
   // Before the formulas, which read the rule sets and the day there.
@@ -304,6 +305,13 @@ async function writeWorkings(
   const cells = workingsCells(lines, house);
   // The state is written last: without it the sheet is made anew.
   const [first = [], ...others] = cells;
+  await writeBlock(
+    sending,
+    sheet,
+    { row: 0, column: KINDS_COLUMN },
+    KINDS.map((kind) => [kind]),
+    "values",
+  );
   await writeBlock(sending, sheet, { row: 1, column: 0 }, others, "formulas");
   await writeBlock(sending, sheet, { row: 0, column: 0 }, [first.slice(0, WIDTH)], "values");
 }

@@ -1,6 +1,5 @@
-import { GEAR } from "../../engine/gear/index";
 import { WHERE_HEADING } from "../../engine/types/gear-types";
-import { fittingChoices } from "../kit/choices";
+import { hideKinds } from "../kit/kinds-list";
 import { putMark, readSheets } from "../kit/marks";
 import { inWorkbook } from "../kit/run";
 import { CAUTION, TYPES_SHEET } from "../kit/sheets";
@@ -66,9 +65,9 @@ export async function makeTypesSheet(log: ReadLog | null): Promise<void> {
     headings.forEach((heading, column) => {
       const cells = sheet.getRangeByIndexes(HEADINGS_AT, column, FORMATTED_ROWS - HEADINGS_AT, 1);
       cells.format.columnWidth = WIDTHS[heading] ?? 74;
-      const list = heading === "Gear" ? fittingChoices(GEAR.map(({ id }) => id)) : heading === "Unit" ? ["in", "mm"] : null;
+      const list = heading === "Gear" ? hideKinds(sheet, TYPES_SHEET, width + 1, HEADINGS_AT) : heading === "Unit" ? "in,mm" : null;
       if (list === null) return;
-      cells.dataValidation.rule = { list: { inCellDropDown: true, source: list.join(",") } };
+      cells.dataValidation.rule = { list: { inCellDropDown: true, source: list } };
       cells.dataValidation.errorAlert = {
         showAlert: false,
         style: "Information",

@@ -2,7 +2,7 @@
 import { DECISIONS } from "../../engine/decision";
 import type { DueState } from "../../engine/due/intervals";
 import type { ItemResult, Report } from "../../engine/report/model";
-import { BASES, type BasisId } from "../../engine/rules/rule-sets";
+import { type BasisId, showRules } from "../../engine/rules/rule-sets";
 import { count, showNumber } from "../../engine/words";
 import { TYPES_SHEET } from "../../excel/kit/sheets";
 import type { LogPlace } from "../../excel/log-place";
@@ -13,7 +13,7 @@ export const DUE_STATES: readonly DueState[] = ["OVERDUE", "DUE SOON", "CURRENT"
 export const DUE_NAMES: Record<DueState, string> = { OVERDUE: "Overdue", "DUE SOON": "Due soon", CURRENT: "Later", "NO DATE": "No date" };
 export const DUE_SYMBOLS: Record<DueState, string> = { OVERDUE: "!", "DUE SOON": "◔", CURRENT: "→", "NO DATE": "–" };
 export function showBasis(basis: readonly BasisId[]): string {
-  return basis.map((id) => BASES[id].name).join(" + ");
+  return showRules(basis);
 }
 export function showPlace(place: LogPlace): string {
   return `${place.sheet}!${place.address}`;

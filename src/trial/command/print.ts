@@ -4,6 +4,7 @@ import { showDate } from "../../engine/numbers/calendar";
 import { tellLack } from "../../engine/report/lacking";
 import { beforeUse, serviceNote } from "../../engine/report/fit-for-use";
 import type { ItemResult } from "../../engine/report/model";
+import { showRules } from "../../engine/rules/rule-sets";
 import { CAUTION } from "../../excel/kit/sheets";
 import type { ReadLog } from "../../excel/port";
 import { type Output, shownJson } from "./output";
@@ -43,7 +44,7 @@ export function printJson(output: Output, { place, report }: ReadLog, due: boole
 export function printLines(output: Output, { place, report, refusedLimits = [] }: ReadLog): void {
   const first = rowOf(place.address);
   output.line(
-    `${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${report.basis.join(", ")}, as of ${showDate(report.asOf)}.`,
+    `${place.sheet}!${place.address}: ${String(report.items.length)} items, rules in force ${showRules(report.basis)}, as of ${showDate(report.asOf)}.`,
   );
   for (const item of report.items) output.line(itemLine(item, first));
   for (const { row, why } of report.passedOver) output.line(`Row ${String(first + row)} passed over: ${why}.`);

@@ -74,7 +74,7 @@ export function least(check: Check & { kind: "least" }, cells: Cells, situation:
     comesOut: "smaller",
     unit,
     show: lengthShow(unit),
-    measured: { typed: texts[1] },
+    measured: { typed: texts[1], brief: showLength(measured.value.size, measured.value.unit) },
     original: { typed: texts[0] },
     from: countsFrom(check, size.value, texts[0], showLength(nominal, unit)),
     size: size.value,

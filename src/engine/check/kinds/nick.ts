@@ -7,6 +7,7 @@ import { type Exact, lesser, ZERO } from "../../numbers/exact";
 import { showLength } from "../../numbers/lengths";
 import type { Length } from "../../reading/length";
 import { readSeen } from "../../reading/observation";
+import { Size } from "../../reading/size";
 import { recordedText } from "../../reading/text";
 import type { Criterion, StressClass } from "../../rules/criterion";
 import { type Figure, literal } from "../allowance";
@@ -109,7 +110,10 @@ export function nick(check: Check & { kind: "nick" }, cells: Cells, situation: S
     comesOut: "smaller",
     unit,
     show: lengthShow(unit),
-    measured: { typed: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}` },
+    measured: {
+      typed: `${typed(depth)} deep at the ${section.part}, which leaves ${leaves}`,
+      brief: `${new Size(depth).brief} leaves ${leaves}`,
+    },
     original: pair.original,
     ...blurOf(situation, unit, 2),
   };
