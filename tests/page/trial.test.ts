@@ -393,6 +393,70 @@ describe("the trial page", () => {
     await page.context().close();
   });
 
+  it("goes from the log to a list to hand over by the keyboard alone", { timeout: 180_000 }, async () => {
+    const { page, pane } = await open();
+    await page.locator("#sample").selectOption({ label: "Shared round" });
+    await pane.getByText("45 items").first().waitFor();
+    const focused = (): Promise<string> =>
+      pane.locator(":focus").evaluate((one) => one.getAttribute("aria-label") ?? one.textContent.trim());
+    const tabTo = async (name: RegExp, key = "Tab"): Promise<void> => {
+      for (let presses = 0; presses < 20; presses += 1) {
+        if (name.test(await focused())) return;
+        await page.keyboard.press(key);
+      }
+      throw new Error(`${String(name)} was not reached; ${await focused()} was.`);
+    };
+    // F6 leads from the sheet to the pane's first control.
+    await pane.getByRole("button", { name: /choose the log/ }).focus();
+    await tabTo(/^Build register$/);
+    await page.keyboard.press("Enter");
+    await pane.getByRole("heading", { name: "Register written" }).waitFor({ timeout: 60_000 });
+    await tabTo(/^See the items$/);
+    await page.keyboard.press("Enter");
+    const list = pane.getByRole("listbox", { name: "Items, worst first" });
+    await list.waitFor();
+    await expect.poll(focused).toBe("Items, worst first");
+    await page.keyboard.press("ArrowDown");
+    await page.keyboard.press("Enter");
+    await pane.getByRole("article").waitFor();
+    await tabTo(/^Back$/, "Shift+Tab");
+    await page.keyboard.press("Enter");
+    await list.waitFor();
+    await tabTo(/^Out \(\d+\)$/, "Shift+Tab");
+    await page.keyboard.press("Enter");
+    await pane
+      .getByText(/stands on the sheet Gear out, one page wide/)
+      .first()
+      .waitFor();
+    expect(await page.evaluate(() => String(window.trial!.book.sheet("Gear out")?.cell(0, 0)?.value))).toBe("Gear to take out of service");
+    await page.context().close();
+  });
+
+  it.each([
+    ["320 pixels wide", {}],
+    ["at 200 % zoom", { viewport: { width: 683, height: 384 }, deviceScaleFactor: 2 }],
+  ] as const)("shows its questions and its items %s without a sideways scroll", { timeout: 120_000 }, async (_, options) => {
+    const { page, pane } = await open(options);
+    await page.locator("#sample").selectOption({ label: "Other yard" });
+    await pane.getByRole("heading", { name: "3 columns need an answer" }).waitFor();
+    expect(await pane.locator("body").evaluate((body) => body.clientWidth)).toBeLessThanOrEqual(320);
+    const wider = (): Promise<string[]> =>
+      pane
+        .locator("body, #place, #place *")
+        .evaluateAll((parts) =>
+          parts
+            .filter(
+              (part) => part.clientWidth > 0 && part.scrollWidth > part.clientWidth + 1 && getComputedStyle(part).overflowX !== "hidden",
+            )
+            .map((part) => `${part.tagName} ${part.textContent.slice(0, 40)}`),
+        );
+    expect(await wider()).toEqual([]);
+    await pane.getByRole("button", { name: /^60 items/ }).click();
+    await pane.getByRole("listbox").waitFor();
+    expect(await wider()).toEqual([]);
+    await page.context().close();
+  });
+
   it("keeps the card on the item that was typed when Enter moves the selection on", { timeout: 120_000 }, async () => {
     const { page, pane } = await open();
     await page.locator("#sample").selectOption({ label: "Tidy register" });

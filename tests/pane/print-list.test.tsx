@@ -16,10 +16,10 @@ describe("the lists to hand over", () => {
     await user.click(await screen.findByRole("tab", { name: /^Items/ }));
     const lists = within(screen.getByRole("group", { name: "Print list" }));
     expect(lists.getAllByRole("button").map((button) => button.textContent)).toEqual([
-      `Out of service (${String(out.length)})`,
+      `Out (${String(out.length)})`,
       expect.stringMatching(/^To examine \(\d+\)$/),
     ]);
-    await user.click(lists.getByRole("button", { name: /^Out of service/ }));
+    await user.click(lists.getByRole("button", { name: /^Out / }));
     expect(book.lists.map(({ kind, items }) => [kind, items.length])).toEqual([["out", ITEMS.length]]);
     expect((await screen.findAllByText(/stands on the sheet Gear out, one page wide\. Print it from there\.$/))[0]).toBeVisible();
     await user.click(screen.getByRole("tab", { name: /^Due/ }));

@@ -183,7 +183,7 @@ const outOf = (f: Finding): string =>
 const shortSeen = (f: Finding): string => `${named(f)}: ${cut(f.measured ?? "")}`;
 const SHORT: Record<Why, (f: Finding) => string> = {
   limit: shortLimit,
-  gauge: (f) => `${shortLimit(f)}: gauge too coarse`,
+  gauge: (f) => `${shortReading(f)}: gauge too coarse to tell`,
   "no limit": (f) => `${shortReading(f)}: no limit in force`,
   "not in table": (f) => `${shortReading(f)}: size not in the table`,
   "no change": (f) => `${shortReading(f)}: no change`,

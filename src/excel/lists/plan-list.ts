@@ -119,10 +119,11 @@ function placesOf(items: readonly ItemResult[]): string {
 }
 /** Height of a line, in points. */
 const LINE = 12.5;
-/** Points that a sign surely needs at the size of the list, in the usual fonts of a sheet. */
+/** Points that a text surely needs at the size of the list, in whatever font a sheet has. */
 function widthOf(text: string): number {
   let width = 0;
-  for (const sign of text) width += sign === " " ? 2.2 : /\p{Ll}/u.test(sign) ? 4.2 : /\d/.test(sign) ? 4.7 : /\p{L}/u.test(sign) ? 5.6 : 3;
+  for (const sign of text)
+    width += sign === " " ? 2.8 : /\p{Ll}/u.test(sign) ? 4.9 : /\d/.test(sign) ? 5.4 : /\p{L}/u.test(sign) ? 6.3 : 3.4;
   return width;
 }
 /** Lines that a text takes in a column, broken between words and inside those that are longer than the column. */

@@ -100,7 +100,7 @@ function wholeReason(): string {
 /** First what decides, then whether its inspection is late: a row that is out and late says both. */
 function flag({ fields }: FormulaPlace): string {
   const verdict = cell("Verdict");
-  const late = `IF(${cell("Due state")}="OVERDUE",", late",IF(${cell("Due state")}="DUE SOON",", due soon",IF(${cell("Due state")}="CURRENT","",", no date")))`;
+  const late = `IF(${cell("Due state")}="OVERDUE",", late",IF(${cell("Due state")}="DUE SOON",IF(${verdict}="REMOVE","",", due soon"),IF(${cell("Due state")}="CURRENT","",", no date")))`;
   const dates = (["inspected", "releasedOn"] as const).filter((id) => fields.has(id)).map((id) => `N(${cell(name(id))})>${AS_OF_CELL}`);
   const symbol = `IF(OR(${cell("Due state")}="OVERDUE",AND(${cell("Due state")}<>"CURRENT",${cell("Due state")}<>"DUE SOON")),"!",IF(${verdict}="DRESS","${SYMBOLS.DRESS}",IF(${verdict}="WATCH","${SYMBOLS.WATCH}",IF(${verdict}="KEEP","${SYMBOLS.KEEP}","?"))))`;
   const word = `IF(${verdict}="REMOVE",IF(${part("tag")}="out","${SYMBOLS.REMOVE} TAGGED OUT","${SYMBOLS.REMOVE} REMOVE"),IF(${verdict}="EXAMINE","${SYMBOLS.EXAMINE} EXAMINE",IF(${verdict}="NO VERDICT","${SYMBOLS["NO VERDICT"]} NO VERDICT",${symbol}&" "&${verdict})))&${late}`;
@@ -116,7 +116,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Flag",
     formula: flag,
     format: "General",
-    width: 112,
+    width: 126,
     note: "What needs doing, as a symbol and a word, and whether its inspection is late. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
     sight: "shown",
   },
@@ -124,7 +124,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Why",
     formula: shortReason,
     format: "General",
-    width: 250,
+    width: 240,
     note: "The reason in a line; the whole one stands under Reason.",
     sight: "shown",
   },

@@ -41,7 +41,7 @@ export function BuildBar({ state, log, intentions }: { state: PaneState; log: Re
         ? "What was typed in the register stays."
         : "Nothing is written until you press it.";
   return (
-    <div className={styles.bar}>
+    <div className={styles.bar} data-build="">
       <Button
         appearance="primary"
         disabledFocusable={blocked || empty || state.work.kind !== "idle"}

@@ -18,7 +18,7 @@ const useStyles = makeStyles({
     borderLeft: `4px solid ${tokens.colorStatusSuccessBorder2}`,
     overflowWrap: "anywhere",
   },
-  title: { margin: 0, fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
+  title: { margin: 0, outlineStyle: "none", fontSize: tokens.fontSizeBase400, lineHeight: tokens.lineHeightBase400 },
   text: { margin: 0, fontSize: tokens.fontSizeBase300, lineHeight: tokens.lineHeightBase300 },
   quiet: { color: tokens.colorNeutralForeground2, fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200 },
   buttons: { display: "flex", flexWrap: "wrap", gap: "6px" },
@@ -32,15 +32,18 @@ interface Props {
 export function BuildResultPanel({ result, intentions, onClose }: Props) {
   const styles = useStyles();
   const panel = useRef<HTMLElement>(null);
+  const title = useRef<HTMLHeadingElement>(null);
   // Once for each result: whoever comes back to the place finds it where it was left.
   useEffect(() => {
     if (seen.has(result)) return;
     seen.add(result);
     panel.current?.scrollIntoView({ block: "nearest" });
+    // Who pressed the button goes on from here by Tab; nobody else's focus is taken.
+    if (document.activeElement?.closest("[data-build]")) title.current?.focus({ preventScroll: true });
   }, [result]);
   return (
     <section ref={panel} className={styles.panel} aria-labelledby="result-title">
-      <h2 id="result-title" className={styles.title}>
+      <h2 ref={title} tabIndex={-1} id="result-title" className={styles.title}>
         Register written
       </h2>
       <p className={styles.text}>

@@ -68,6 +68,6 @@ function asNewStep(items: number, typed: boolean, sheet: boolean): string {
   const lead = `${count(items, "item lacks its", "items lack their")} size when new.`;
   const column = typed ? "" : " Give the log a column Type, so that each item names its type.";
   return sheet
-    ? `${lead} Write the sizes of its type once on the sheet Gear types, and every item of that type takes them.${column}`
+    ? `${lead} Write the sizes of each type once on the sheet Gear types, and every item of that type takes them.${column}`
     : `${lead} Items of one type share it: write it once, on a sheet of gear types, and every item of that type takes it.${column}`;
 }

@@ -9,7 +9,7 @@ const useStyles = makeStyles({
   row: { display: "flex", flexWrap: "wrap", gap: "6px", alignItems: "center" },
   label: { fontSize: tokens.fontSizeBase200, lineHeight: tokens.lineHeightBase200, color: tokens.colorNeutralForeground2 },
 });
-const NAMES: Readonly<Record<ListKind, string>> = { out: "Out of service", examine: "To examine", late: "Late and due soon" };
+const NAMES: Readonly<Record<ListKind, string>> = { out: "Out", examine: "To examine", late: "Late and due soon" };
 interface Props {
   kinds: readonly ListKind[];
   /** What the pane is narrowed to. */
