@@ -28,6 +28,6 @@ it("a typed reading judges one row, and reaches the other parts of its assembly"
   expect([...calls]).toEqual([["GEAR.JUDGEROW", 1]]);
   const told = records(sheet, HEADING_ROW - 1);
   expect([2, 3, 4, 5, 6].map((i) => told[i]?.["Verdict"])).toEqual(["KEEP", "EXAMINE", "REMOVE", "EXAMINE", "KEEP"]);
-  expect(told[3]?.["Why"]).toBe("H-4 in this assembly was stretched: look at it");
+  expect(told[3]?.["Why"]).toBe("H-4 was stretched: look at this part too");
   expect(sheet.cell(1, 4)?.value).toMatch(/1 out, 2 to examine/);
 });

@@ -219,6 +219,18 @@ describe("building a register", () => {
     ]);
   });
 
+  it("shows all that is looked for beside an open pane on 1366 pixels, folded columns aside", async () => {
+    const made = book({ "Gear log": hookLog(3) });
+    openBook(made);
+    await build();
+    const sheet = made.sheet(REGISTER_SHEET)!;
+    const shown = ["Flag", "Id", "Gear", "Place", "Why", "Next due", "Comes out at", "Used"];
+    const headings = Array.from({ length: 60 }, (_, column) => String(sheet.cell(HEADING_ROW - 1, column)?.value ?? ""));
+    const points = shown.reduce((sum, heading) => sum + (sheet.columnWidths.get(headings.indexOf(heading)) ?? Number.NaN), 0);
+    // 1366 pixels less a pane of 326 and the row numbers' 44; three points are four pixels.
+    expect((points * 4) / 3).toBeLessThanOrEqual(1366 - 326 - 44);
+  });
+
   it("keeps text as text: =1+1, 3/4, 1-2 and @x in ids and remarks", async () => {
     const made = book({
       "Gear log": [[...HOOK_HEADINGS], ...["=1+1", "3/4", "1-2", "@x"].map((id) => hookRow(id, "2.01", { remarks: `${id} see file` }))],

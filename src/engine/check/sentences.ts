@@ -197,7 +197,7 @@ const SHORT: Record<Why, (f: Finding) => string> = {
   "not read": shortSeen,
   "not understood": (f) => `"${cut(f.heading ?? "")}" not understood: ${cut(f.typed ?? "")}`,
   tag: named,
-  overload: (f) => `Assembly overloaded${f.typed === undefined ? "" : ` on ${f.typed}`}: not inspected since`,
+  overload: (f) => `Assembly overloaded${f.typed === undefined ? "" : ` on ${f.typed}`}: look at it`,
   date: (f) => `Inspected ${f.typed ?? ""}: after the day of judging`,
   record: (f) => `The log says: ${cut(f.typed ?? "")}`,
   rules: (f) => `No rule set in force for a ${f.label ?? "gear"}`,

@@ -87,7 +87,7 @@ function overload(): string {
 }
 function shortReason(at: FormulaPlace): string {
   const other = `IFERROR(IF(OR(${listed("G", at)}="",${listed("G", at)}=${cell(name("id"))}),"Another part",${listed("G", at)}),"Another part")`;
-  return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),${other}&" in this assembly was stretched: look at it","The log says "&${cell("Verdict")}&", and the register does not"))`;
+  return `=IF(${cell("Verdict")}=${cell(OWN)},IFERROR(${part("short")},""),IF(AND(${cell(name("overload"))}<>"",${cell("Verdict")}="EXAMINE"),${other}&" was stretched: look at this part too","The log says "&${cell("Verdict")}&", and the register does not"))`;
 }
 const OVERLOADED =
   "Another part of this assembly was found stretched or opened up: the whole assembly was overloaded, and this part has not been looked at since; inspect it and date the inspection after that day.";
@@ -107,8 +107,8 @@ function flag({ fields }: FormulaPlace): string {
   return dates.length === 0 ? `=${word}` : `=IF(AND(${verdict}<>"REMOVE",OR(${dates.join(",")})),"? DATE AHEAD",${word})`;
 }
 /**
- * In the order in which a new register has them; "Used" closes what folds, so that Excel's own button stands over a column
- * that is in sight. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
+ * In the order in which a new register has them, as wide as fits beside an open pane on 1366 pixels; "Used" closes what
+ * folds, so that Excel's own button stands over a column that is in sight. Only built-in functions look at the day to judge by: TODAY() is worked out anew whenever a file is
  * opened, and what depends on it would lose its last value where the add-in is not there.
  */
 export const RESULT_COLUMNS: readonly ResultColumn[] = [
@@ -116,7 +116,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Flag",
     formula: flag,
     format: "General",
-    width: 126,
+    width: 106,
     note: "What needs doing, as a symbol and a word, and whether its inspection is late. DATE AHEAD: an inspection or a release is dated after the day of judging; put the date right.",
     sight: "shown",
   },
@@ -124,7 +124,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Why",
     formula: shortReason,
     format: "General",
-    width: 240,
+    width: 214,
     note: "The reason in a line; the whole one stands under Reason.",
     sight: "shown",
   },
@@ -132,7 +132,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Next due",
     formula: () => `=${day("due")}`,
     format: "yyyy-mm-dd",
-    width: 68,
+    width: 62,
     note: "Last inspection plus the interval of the service class.",
     sight: "shown",
   },
@@ -140,7 +140,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Comes out at",
     formula: () => `=IFERROR(${part("comesOut")},"")`,
     format: "General",
-    width: 150,
+    width: 112,
     note: "The figure at which each part comes out.",
     sight: "shown",
   },
@@ -253,7 +253,7 @@ export const RESULT_COLUMNS: readonly ResultColumn[] = [
     heading: "Used",
     formula: () => `=IFERROR(IF(${part("share")}="over","over",VALUE(${part("share")})/1000000),"")`,
     format: "0%",
-    width: 42,
+    width: 40,
     note: "Share of the allowance used: 100 % is at the limit.",
     sight: "shown",
   },
@@ -266,9 +266,9 @@ export const READ_BY_WORKINGS = { key: KEY, sign: SIGN, signRow: SIGN_ROW } as c
 export const FROZEN_COLUMNS = 3;
 /** Width in points of an input column. */
 export function inputWidth(id: FieldId): number {
-  if (id === "id") return 66;
-  if (id === "gear") return 92;
-  if (id === "place") return 74;
+  if (id === "id") return 56;
+  if (id === "gear") return 84;
+  if (id === "place") return 68;
   if (id === "remarks") return 160;
   if (id === "assembly" || id === "inspector" || id === "releasedBy") return 112;
   switch (field(id).type) {
