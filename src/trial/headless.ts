@@ -52,7 +52,8 @@ async function judge(options: Options, dist: string, { out, besides }: Printed):
       `The basis house needs limits, and ${options.input} has no sheet "${HOUSE_SHEET}" that holds any; make it with the pane, or leave house out.`,
     );
   if (target !== null) tellDropped(options, book, besides);
-  const host = new Host(book, target === null ? {} : { calculator: await calculatorFor(dist, options.asOf) });
+  const calculator = target === null ? null : await calculatorFor(dist, options.asOf);
+  const host = new Host(book, calculator === null ? {} : { calculator });
   loadClientLibrary();
   connect(host);
   const { excelPort } = await import("../excel/workbook");
@@ -63,11 +64,15 @@ async function judge(options: Options, dist: string, { out, besides }: Printed):
   if (target === null) return;
   if (options.writes !== "register") {
     const told = await programme(options, excelPort, log, basis.ids);
+    // The file library needs the room.
+    calculator?.dispose();
     await writeOut(target, await writeXlsx(book));
     if (!options.json) out.line(`${told} It is written to ${options.out ?? ""}; ${options.input} is unchanged.`);
     return;
   }
   const result = await excelPort.build(log, () => undefined, new AbortController().signal);
+  // The file library needs the room.
+  calculator?.dispose();
   await writeOut(target, await writeXlsx(book));
   if (options.json) return;
   for (const sentence of result.sentences) out.line(sentence);
@@ -94,7 +99,7 @@ async function programme({ writes, asOf }: Options, port: WorkbookPort, log: Rea
   throw new Refusal(1, "No round of this workbook was posted; post one with the pane first.");
 }
 /** Works the register's formulas out. The verdicts do not wait for it, so it is loaded only where a register is written. */
-async function calculatorFor(dist: string, today: number): Promise<Calculator> {
+async function calculatorFor(dist: string, today: number): Promise<Calculator & { dispose(): void }> {
   const { WorkbookCalculator } = await import("./calculation/calculator");
   const { functions, shapes } = loadBuiltFunctions(`${dist}/functions.js`, `${dist}/functions.json`);
   return new WorkbookCalculator({ functions, shapes, today: () => today });
