@@ -26,9 +26,19 @@ import { BOW_TABLE, DEE_TABLE } from "../fixtures/shackles";
 
 const figure = (text: string): number => toNumber(exact(text));
 
+/** Row by row, so that a failure names the row of the document. */
+function sameRows(document: string, rows: readonly (readonly unknown[])[], typed: readonly (readonly unknown[])[]): void {
+  typed.forEach((row, at) => {
+    expect(rows[at], `${document}, row ${String(row[0])}`).toEqual(row);
+  });
+  expect(rows.length, `rows of ${document}`).toBe(typed.length);
+}
+
 describe("clips", () => {
   it("29 CFR 1918 Appendix II Table 1, all columns", () => {
-    expect(CLIPS_1918.map((r) => [r.rope, r.clips, r.other, r.spacing, r.metric?.rope, r.metric?.spacing])).toEqual(
+    sameRows(
+      "29 CFR 1918 Appendix II Table 1",
+      CLIPS_1918.map((r) => [r.rope, r.clips, r.other, r.spacing, r.metric?.rope, r.metric?.spacing]),
       FEDERAL_1918.map((r) => [r.rope, r.forged, r.other, r.spacing, String(Math.round(r.cm * 10)), String(Math.round(r.spacingCm * 10))]),
     );
   });
@@ -36,7 +46,9 @@ describe("clips", () => {
     for (const row of FEDERAL_1918) expect(figure(row.spacing)).toBe(6 * figure(row.rope));
   });
   it("Cal. 8 CCR 8497 Table 1, all columns", () => {
-    expect(CLIPS_CALIFORNIA.map((r) => [r.rope, r.clips, r.turnBack, r.torque])).toEqual(
+    sameRows(
+      "Cal. 8 CCR 8497 Table 1",
+      CLIPS_CALIFORNIA.map((r) => [r.rope, r.clips, r.turnBack, r.torque]),
       CALIFORNIA_8497.map((r) => [r.rope, r.clips, r.turnBack, r.torque]),
     );
   });
@@ -69,8 +81,10 @@ describe("new shackles", () => {
   it.each([
     ["8.5.1, dee", DEE, DEE_TABLE],
     ["8.5.2, bow, first row", BOW, BOW_TABLE],
-  ] as const)("Code for Lifting Appliances in a Marine Environment, Table %s, all columns", (_, rows, table) => {
-    expect(rows.map(({ load, mild, tensile }) => [Number(load), ...mild, ...tensile])).toEqual(
+  ] as const)("Code for Lifting Appliances in a Marine Environment, Table %s, all columns", (name, rows, table) => {
+    sameRows(
+      `Table ${name}`,
+      rows.map(({ load, mild, tensile }) => [Number(load), ...mild, ...tensile]),
       table.map(([load, ...sizes]) => [Number(load), ...sizes]),
     );
   });
@@ -105,7 +119,9 @@ describe("ropes", () => {
     expect(0.028).toBeLessThan(figure(STEPPED.find(([, to]) => to === "1/2")?.[2] ?? "0"));
   });
   it("ISO 4309:2010 Table 3, copy A, all rows", () => {
-    expect(ISO_4309_TABLE_3.map((r) => [r.rcn, r.wires, r.ordinary6d, r.ordinary30d, r.lang6d, r.lang30d, r.multi6d, r.multi30d])).toEqual(
+    sameRows(
+      "ISO 4309:2010 Table 3",
+      ISO_4309_TABLE_3.map((r) => [r.rcn, r.wires, r.ordinary6d, r.ordinary30d, r.lang6d, r.lang30d, r.multi6d, r.multi30d]),
       CATEGORIES,
     );
   });
@@ -118,7 +134,11 @@ describe("ropes", () => {
 
 describe("capacity", () => {
   it("ASME B30.9 Table 9-1.8.1-1, all columns", () => {
-    expect(HEAT.map((r) => [r.fahrenheit, r.celsius, r.hot["80"], r.after["80"], r.hot["100"], r.after["100"]])).toEqual(HEAT_ROWS);
+    sameRows(
+      "ASME B30.9 Table 9-1.8.1-1",
+      HEAT.map((r) => [r.fahrenheit, r.celsius, r.hot["80"], r.after["80"], r.hot["100"], r.after["100"]]),
+      HEAT_ROWS,
+    );
   });
   it("its Celsius column is its Fahrenheit column, to the degree", () => {
     for (const [fahrenheit, celsius] of HEAT_ROWS) expect(Math.round(((fahrenheit - 32) * 5) / 9)).toBe(celsius);
@@ -151,6 +171,10 @@ describe("capacity", () => {
     expect(shares(SHACKLE_SIDE)).toEqual([...shares(SHACKLE_SIDE)].sort((a, b) => b - a));
   });
   it("ASME B18.15, shoulder eyebolts by size and angle", () => {
-    expect(EYEBOLT_SIDE.map(({ size, inLine, at }) => [size, inLine, ...at.map(({ pounds }) => pounds)])).toEqual(EYEBOLT_TABLE);
+    sameRows(
+      "ASME B18.15, shoulder pattern",
+      EYEBOLT_SIDE.map(({ size, inLine, at }) => [size, inLine, ...at.map(({ pounds }) => pounds)]),
+      EYEBOLT_TABLE,
+    );
   });
 });
