@@ -105,7 +105,7 @@ describe("the log", () => {
   it("names a log in which nothing reads as gear", async () => {
     book.log = { place: LOG_PLACE, report: report([], { headings: HEADINGS.map((heading) => ({ ...heading, field: null })) }) };
     await open();
-    expect(await screen.findByText("Nothing here reads as gear.")).toBeVisible();
+    expect(await screen.findByText("No gear was found here.")).toBeVisible();
     expect(screen.getByText(/No heading was understood/)).toBeVisible();
     expect(screen.getByRole("button", { name: "Build register" })).toHaveAttribute("aria-disabled", "true");
   });
@@ -363,7 +363,7 @@ describe("failures are one sentence and a next step", () => {
     await open();
     expect(await screen.findByText("The register was built without the house limits.")).toBeVisible();
     expect(screen.getByText(/Rebuild it\./)).toHaveTextContent("Rebuild it. The limits change the verdict of TP-1.");
-    expect(screen.queryByText("Verdict cells disagree with the readings.")).toBeNull();
+    expect(screen.queryByText("Some verdict cells do not say what the readings say.")).toBeNull();
     book.withRegister();
     await user.click(screen.getByRole("button", { name: "Rebuild register", description: "" }));
     await screen.findByRole("region", { name: "Register written" });
@@ -535,7 +535,7 @@ describe("the item card", () => {
     expect(within(card).getByText("Law: 2.05 in, out above 2.3 in (15 % of as-new), 16 % used, KEEP, 29 CFR 1910.179")).toBeVisible();
     expect(within(card).getByText("Out of use until the missing or doubtful reading is there.")).toBeVisible();
     expect(within(card).getByRole("list", { name: "Cells to fill" })).toHaveTextContent("Twist deg the sheet has no such column");
-    await user.click(within(card).getByText("Cells that it needs and has"));
+    await user.click(within(card).getByText("Cells that are filled"));
     await user.click(within(card).getByRole("button", { name: "Throat now (in)" }));
     expect(book.shown.at(-1)).toMatchObject({ row: 1, column: 2 });
     expect(within(card).getByText("Judged without a gauge")).toBeVisible();

@@ -15,7 +15,7 @@ const HEAD = 45;
 /** Columns at the left in which it is looked for; a stray cell at the sheet's edge does not make the answer too large. */
 const WIDEST = 4000;
 export const NO_LOG =
-  "No gear log was found. Select the log with its headings, then press Use selection; it needs an Id or Gear heading and at least two others that are recognised.";
+  "No gear log was found. Select the log with its headings, then press Use selection; it needs a heading for the id or for the gear, and two others that are known.";
 interface Candidate {
   readonly sheet: string;
   readonly sheetId: string;

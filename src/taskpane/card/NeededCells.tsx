@@ -33,8 +33,8 @@ export function NeededCells({ cells, onShow }: Props) {
         </Section>
       )}
       {there.length > 0 && (
-        <Folded title="Cells that it needs and has" aside={String(there.length)}>
-          <Cells cells={there} label="Cells that it needs and has" onShow={onShow} />
+        <Folded title="Cells that are filled" aside={String(there.length)}>
+          <Cells cells={there} label="Cells that are filled" onShow={onShow} />
         </Folded>
       )}
     </>

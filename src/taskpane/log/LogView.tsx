@@ -60,7 +60,7 @@ export function LogView({ state, intentions }: { state: PaneState; intentions: I
         </Notice>
       )}
       {nothing && (
-        <Notice intent="warning" title={used === 0 ? "Nothing here reads as gear." : "There is no item yet."}>
+        <Notice intent="warning" title={used === 0 ? "No gear was found here." : "There is no item yet."}>
           {used === 0
             ? "No heading was understood. Say below what the headings mean, or select the log with its heading row and press Use selection in the line on top."
             : "The headings were read, but no row below them holds an item. Fill in a row, then press Read again."}

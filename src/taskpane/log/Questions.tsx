@@ -130,7 +130,7 @@ function Columns({ questions, lacked, disabled, onAnswer }: ColumnProps) {
               onAnswer(questions.map(({ heading }) => ({ heading, field: null })));
             }}
           >
-            Judge none of the {questions.length}
+            Judge none of these {questions.length}
           </Button>
         </div>
       )}

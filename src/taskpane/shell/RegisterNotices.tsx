@@ -110,7 +110,7 @@ function CellNotice({ check, report, sure, intentions }: CellProps) {
   }
   if (rows.length === 0 || !sure) return null;
   return (
-    <Notice intent="warning" title="Verdict cells disagree with the readings." action={rebuild}>
+    <Notice intent="warning" title="Some verdict cells do not say what the readings say." action={rebuild}>
       {namesOf(rows)}. This pane shows what the readings say.
       <Cells rows={rows} />
     </Notice>

@@ -54,7 +54,7 @@ export function Working({ work, waiting, onStop }: { work: Work; waiting: boolea
 }
 function textOf(work: Work): string {
   if (work.kind === "reading") return "Reading the log";
-  if (work.kind === "idle") return "Waiting until the cell in the sheet is finished";
+  if (work.kind === "idle") return "A cell is being typed; the pane waits for it";
   if (work.progress === null) return "Building the register";
   return `${work.progress.step}: ${showNumber(work.progress.done)} of ${showNumber(work.progress.of)}`;
 }

@@ -26,7 +26,7 @@ export function DateControl({ asOf, chosen, onChange }: Props) {
     >
       <Field
         label="Day"
-        hint={chosen ? "A day that you chose." : "Today; it moves on by itself."}
+        hint={chosen ? "A day that you chose." : "Today; tomorrow it is the next day."}
         {...(serial === null ? { validationMessage: "Give day, month and year, from 1900 on." } : {})}
       >
         <Input
