@@ -255,6 +255,72 @@ describe("the trial page", () => {
     await page.context().close();
   });
 
+  it(
+    "takes a round through: what is due, readings, post, a removal, its report, its history, a release refused without a name",
+    { timeout: 180_000 },
+    async () => {
+      const { page, pane } = await open();
+      await page.clock.setFixedTime(new Date("2026-11-25T12:00:00"));
+      await page.locator("#sample").selectOption({ label: "Tidy register" });
+      await pane.getByText("90 items").first().waitFor();
+      await pane.getByRole("button", { name: "Build register" }).click();
+      await pane.getByRole("heading", { name: "Register written" }).waitFor({ timeout: 60_000 });
+      const go = async (from: string, to: RegExp): Promise<void> => {
+        await pane.getByRole("button", { name: from, exact: true }).click();
+        await pane.getByRole("menuitemradio", { name: to }).click();
+      };
+      await go("Log", /^Rounds/);
+      await pane.getByRole("button", { name: "Make round sheet" }).click();
+      await pane.getByText(/is made:.*Fill Now/).waitFor({ timeout: 60_000 });
+      // Two items as a person fills them: the first as it was, the second cracked.
+      const ids = await page.evaluate(async () => {
+        const { book, host } = window.trial!;
+        const sheet = book.sheet("Round 1")!;
+        const text = (row: number, column: number): string => String(sheet.cell(row, column)?.value ?? "");
+        await host.type("Round 1", "C3", "Inspector two");
+        await host.type("Round 1", "F3", "2026-11-25");
+        const seen: string[] = [];
+        for (let row = 5; text(row, 0) !== ""; row += 1) {
+          if (!seen.includes(text(row, 0))) seen.push(text(row, 0));
+          if (seen.length > 2) break;
+          if (!text(row, 10).startsWith("check")) continue;
+          const cracked = seen.length === 2 && text(row, 3) === "Cracks";
+          await host.type("Round 1", `H${String(row + 1)}`, cracked ? "found" : text(row, 5));
+        }
+        return seen.slice(0, 2);
+      });
+      const [kept = "", cracked = ""] = ids;
+      await pane.getByRole("button", { name: "Post readings" }).click();
+      await pane.getByText(/added to the history.*2 inspections dated/).waitFor({ timeout: 60_000 });
+      await pane.getByText(`${cracked} REMOVE: Cracks: found.`).waitFor();
+      await expect.poll(() => cell(page, cracked, "Verdict"), { timeout: 20_000 }).toBe("REMOVE");
+      expect(await cell(page, kept, "Verdict")).toMatch(/^(KEEP|WATCH)$/);
+      await pane.getByRole("button", { name: "Check history" }).click();
+      await pane.getByText(/^Every seal fits/).waitFor({ timeout: 30_000 });
+      await pane.getByRole("button", { name: "Write report" }).click();
+      await pane.getByText(/Written on sheet Gear report: 2 items/).waitFor({ timeout: 30_000 });
+
+      await go("Rounds", /^Items/);
+      await pane.getByRole("searchbox").first().fill(cracked);
+      await pane
+        .getByRole("option", { name: new RegExp(cracked) })
+        .first()
+        .click();
+      await pane.getByRole("button", { name: "Look it up" }).click();
+      await pane.getByText(/Recorded for 2026-11-25 by Inspector two/).waitFor({ timeout: 30_000 });
+      await pane.getByRole("heading", { name: "Tag out" }).click();
+      await pane.getByLabel("Tagged out by").fill("Clerk three");
+      await pane.getByLabel("Reason").fill("cracked");
+      await pane.getByRole("button", { name: "Tag out" }).click();
+      await pane.getByRole("heading", { name: "Release" }).click({ timeout: 60_000 });
+      await pane.getByLabel("What was done").fill("ground out");
+      await pane.getByRole("button", { name: "Release" }).click();
+      await pane.getByText(/Name the qualified person who releases it/).waitFor({ timeout: 30_000 });
+      expect(await cell(page, cracked, "Released by")).toBeFalsy();
+      await page.context().close();
+    },
+  );
+
   it("rebuilds from the ribbon button and keeps what was typed", { timeout: 120_000 }, async () => {
     const { page, pane } = await open();
     await page.locator("#sample").selectOption({ label: "Shared round" });

@@ -2,6 +2,7 @@
 import { Button, Input, Label } from "@fluentui/react-components";
 import { useState } from "react";
 import { isDecision, SYMBOLS } from "../../engine/decision";
+import type { HistoryRow } from "../../engine/programme/history";
 import { type CheckTrend, type PastVerdict, verdictOn } from "../../engine/programme/item-history";
 import { YEAR } from "../../engine/programme/trend";
 import type { ItemResult } from "../../engine/report/model";
@@ -87,11 +88,14 @@ function Found({ history, asOf }: { history: ItemHistory; asOf: number }) {
     </>
   );
 }
+function sourceOf({ Document, Clause }: HistoryRow): string {
+  const source = [Document, Clause].filter((text) => text !== "").join(", ");
+  return source === "" ? "" : ` [${source}]`;
+}
 /** As it was recorded: reading, limit, rule and name. */
 function PastLines({ past: { verdict, readings } }: { past: PastVerdict }) {
   const styles = useRoundStyles();
-  const { Decision, Reading, Date: day, By, Document, Clause } = verdict;
-  const source = [Document, Clause].filter((text) => text !== "").join(", ");
+  const { Decision, Reading, Date: day, By } = verdict;
   return (
     <>
       <p className={styles.text}>
@@ -99,14 +103,12 @@ function PastLines({ past: { verdict, readings } }: { past: PastVerdict }) {
           {isDecision(Decision) ? SYMBOLS[Decision] : ""} {Decision}
         </b>
         : {Reading}. Recorded for {day} by {By}, under {verdict["Rule sets"]}
-        {source === "" ? "" : ` [${source}]`}.
+        {sourceOf(verdict)}.
       </p>
       <CappedList
         label="Readings behind it"
         entries={readings}
-        render={(row) =>
-          `${row.Check}: ${row.Reading}${row.Limit === "" ? "" : `, out ${row.Limit}`}${row.Clause === "" ? "" : ` [${row.Document}, ${row.Clause}]`}`
-        }
+        render={(row) => `${row.Check}: ${row.Reading}${row.Limit === "" ? "" : `, out ${row.Limit}`}${sourceOf(row)}`}
       />
     </>
   );
