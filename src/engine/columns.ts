@@ -55,6 +55,7 @@ export const FIELDS = {
       "item|gear|equipment description|type|kind",
       "description",
       "equipment",
+      "appliance",
       "category",
       "type gear|equipment|hardware",
       "hardware",
@@ -76,7 +77,7 @@ export const FIELDS = {
   ratedLoad: {
     heading: "Rated load",
     type: "text",
-    words: ["rated load|capacity", "wll", "swl", "working load", "working load limit", "safe working load", "capacity"],
+    words: ["rated load|capacity", "load rating", "wll", "swl", "working load", "working load limit", "safe working load", "capacity"],
   },
   legs: { heading: "Legs", type: "text", words: ["legs", "number legs", "number leg", "leg count|quantity|configuration|arrangement"] },
   gearType: {
@@ -474,7 +475,14 @@ export const FIELDS = {
     ],
   },
   pinSeated: {
-    ...sound("Pin fully seated", ["pin seated|seats|seating|engaged|engagement|home|fit|fits", "pin fully seated|engaged|home", "seated"]),
+    ...sound("Pin fully seated", [
+      "pin seated|seats|seating|engaged|engagement|home|fit|fits",
+      "pin fully seated|engaged|home",
+      "pin fully in",
+      "pin screwed|tight",
+      "pin fully screwed",
+      "seated",
+    ]),
     soundWords: [
       "flush",
       "shouldered",
@@ -504,6 +512,7 @@ export const FIELDS = {
   turnsFreely: {
     ...sound("Turns freely", [
       "turns|rotates|moves|spins|runs freely|free",
+      "swivel|bearing|rotation free|ok|turns|rotates|freely",
       "seized",
       "free rotation|turning",
       "turns",
@@ -617,7 +626,8 @@ export const FIELDS = {
     ...sound("Fasteners in place", [
       "fasteners",
       "fasteners ok|tight|place",
-      "cotters|nuts|bolts",
+      "cotters|nuts|bolts|cotter",
+      "retaining pin|pins|bolts",
       "cotter|split pin",
       "cotter|split pin fitted|place|ok",
       "retaining devices|device",
@@ -760,7 +770,17 @@ export const FIELDS = {
     ],
     advice: "clean and lubricate",
   },
-  cuts: fault("Cuts or tears", ["cuts", "tears", "cuts tears", "cut|torn", "cuts tears snags|holes", "snags", "cover damage", "abrasion"]),
+  cuts: fault("Cuts or tears", [
+    "cuts",
+    "tears",
+    "cuts tears",
+    "cut|torn",
+    "cuts tears snags|holes",
+    "snags",
+    "cover damage",
+    "abrasion",
+    "fraying|frayed|fray",
+  ]),
   coreYarns: {
     ...fault("Core yarns exposed or broken", [
       "core yarns",
@@ -805,14 +825,15 @@ export const FIELDS = {
       "tagged",
       "tag out",
       "tagged|tag out date|on",
-      "out service",
+      "out service|use",
+      "red tag|tagged",
       "withdrawn",
       "condemned",
       "date removed|scrapped|withdrawn",
       "quarantined|quarantine",
       "locked out",
-      "removed",
-      "removed service",
+      "removed|remove",
+      "removed|remove service",
       "scrapped",
     ],
   },
@@ -841,7 +862,11 @@ export const FIELDS = {
       "visual inspection|examination|check",
     ],
   },
-  remarks: { heading: "Remarks", type: "text", words: ["remarks", "remark", "comments|comment", "notes|note", "observations", "other"] },
+  remarks: {
+    heading: "Remarks",
+    type: "text",
+    words: ["remarks", "remark", "comments|comment", "notes|note", "observations", "observed", "other"],
+  },
   overload: { heading: "Overload in assembly", type: "date", words: ["overload assembly", "overload"] },
 } as const satisfies Record<string, Field>;
 export type FieldId = keyof typeof FIELDS;

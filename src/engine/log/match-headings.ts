@@ -112,6 +112,8 @@ const DATE_WORDS = new Set([
   "annual",
   "periodic",
   "day",
+  "survey",
+  "surveyed",
 ]);
 /** Words that may stand beside a field of text, a choice or a date. */
 const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
@@ -120,13 +122,13 @@ const BESIDE_TEXT: Partial<Record<FieldId, string>> = {
   gearType: "gear item equipment maker makers product",
   size: "nominal rope chain body gear trade leg web hook shackle sling block link diameter dia size wires",
   ratedLoad:
-    "rated load limit working safe vertical straight stamped marked tag total capacity kg kgs t te lb lbs ton tons tonne tonnes short metric lift swl wll single deg",
+    "rated load limit lifting rating working safe vertical straight stamped marked tag total capacity kg kgs t te lb lbs ton tons tonne tonnes short metric lift swl wll single deg",
   legs: "count sling chain wires rope",
   unit: "measure measurement length dimension dimensions size sizes used readings",
   gauge: "caliper calliper vernier tape reads",
   construction: "rope sling wires",
   assembly: "part lifting set tackle belongs name",
-  place: "current present storage stored store home normal usual kept used gear item yard",
+  place: "rack current present storage stored store home normal usual kept used gear item yard",
   service: "class level type duty conditions",
   inspected: [...DATE_WORDS].join(" "),
   inspector: "name initials person competent qualified inspector inspection signed examiner checker",
@@ -169,7 +171,7 @@ const besideByType = {
   sound: wordSet(FILLER, PLACES, WORKING, STATES.good, STATES.bad, STATES.deny, STATES.unclear, STATES.affirm, STATES.look),
   fault: wordSet(FILLER, PLACES, STATES.good, STATES.deny, STATES.denyFault, STATES.unclear, STATES.affirm, STATES.look, {
     why: "",
-    words: FAULTS_TOGETHER,
+    words: [...FAULTS_TOGETHER, "affected", "degree", "excessive", "exposure", "extent", "level", "undue"],
   }),
   measured: wordSet(FILLER, MEASURING, ON_PART, { why: "", words: GEAR_WORDS }),
   text: wordSet(FILLER),
