@@ -41,6 +41,13 @@ export function cleanFacts(kind, unit, d) {
     is.chainSize = unit === "mm" ? d.pick([10, 13, 16]) : inches;
     is.link = changed(chainFigure(is.chainSize), d.between(0, LIMITS.chain.clean, 5), "loss", unit);
   }
+  if (more.maker) {
+    // The maker's own figures: the link may wear to the one, so many links may measure at most the other.
+    is.leastLink = asNew(5, 14, unit, d);
+    is.link = changed(is.leastLink, d.between(0.06, 0.1, 5), "growth", unit);
+    is.gaugedMost = asNew(150, 320, unit, d);
+    is.gauged = changed(is.gaugedMost, d.between(0.015, LIMITS.maker.clean, 5), "loss", unit);
+  }
   if (more.rope) {
     is.size = asNew(...more.rope, unit, d);
     is.rope = changed(is.size, d.between(0, LIMITS.ropeDiameter.clean, 5), "loss", unit);

@@ -8,6 +8,13 @@ const HARDWARE = ["cracks", "deformed", "tag"];
 const ROPE = ["kinks", "strand", "heat", "corrosion", "ends"];
 const TEXTILE = ["cuts", "stitching", "heat", "chemical", "ends", "tag"];
 
+const HOIST = {
+  sizes: [size("throat", 22, 60, "growth", LIMITS.throat), size("hook", 15, 50, "loss", LIMITS.hookSection)],
+  twist: true,
+  maker: true,
+  sights: ["latch", "brake", "controls", "fasteners", "corrosion", ...HARDWARE],
+  optional: [],
+};
 /** Sizes are in mm; the log turns them into its own unit. `optional` is seen on some logs and not needed. */
 export const KINDS = {
   hook: {
@@ -165,6 +172,59 @@ export const KINDS = {
     names: ["plate clamp", "vertical plate clamp", "plate lifting clamp"],
     sizes: [size("tooth", 3, 6, "loss", LIMITS.tooth), section(12, 40)],
     sights: ["lock", "fasteners", ...HARDWARE],
+    optional: [],
+  },
+  "headache ball": {
+    names: ["headache ball", "overhaul ball", "ball hook"],
+    sizes: [size("throat", 30, 90, "growth", LIMITS.throat), size("section", 25, 80, "loss", LIMITS.hookSection)],
+    twist: true,
+    sights: ["latch", "turns", "fasteners", ...HARDWARE],
+    optional: [],
+  },
+  grommet: {
+    names: ["grommet", "wire rope grommet", "endless wire rope sling"],
+    sizes: [],
+    counts: { lay: N.slingLay, oneStrand: N.slingStrand },
+    sights: ["kinks", "ends", "heat", "corrosion", "tag"],
+    optional: [],
+  },
+  "lifting point": {
+    names: ["lifting point", "bolt on lifting point"],
+    sizes: [section(10, 40)],
+    sights: ["threads", "weldSeam", "seatedOn", ...HARDWARE],
+    optional: [],
+  },
+  coupling: {
+    names: ["coupling", "coupling link", "connecting link"],
+    sizes: [section(10, 40)],
+    sights: ["fasteners", "ownLock", ...HARDWARE],
+    optional: [],
+  },
+  "chain hoist": { names: ["chain hoist", "hand chain hoist", "chain block"], ...HOIST },
+  "lever hoist": { names: ["lever hoist", "lever block"], ...HOIST },
+  "load chain": {
+    names: ["load chain", "hoist load chain"],
+    sizes: [],
+    maker: true,
+    sights: ["cracks", "deformed", "corrosion"],
+    optional: [],
+  },
+  "beam clamp": {
+    names: ["beam clamp", "girder clamp"],
+    sizes: [section(12, 40)],
+    sights: ["seatedOn", "wheels", "fasteners", ...HARDWARE],
+    optional: [],
+  },
+  "vacuum lifter": {
+    names: ["vacuum lifter", "vacuum lifting device"],
+    sizes: [],
+    sights: ["attachPoints", "seals", "vacuumLines", "vacuumHolds", "indicator", ...HARDWARE],
+    optional: [],
+  },
+  "lifting magnet": {
+    names: ["lifting magnet", "permanent lifting magnet"],
+    sizes: [],
+    sights: ["magnetFace", "attachPoints", "controls", "indicator", "wiring", "tag", "cracks"],
     optional: [],
   },
 };

@@ -16,6 +16,12 @@ export const LIMITS = {
     clean: 0.03,
     source: "ASME B30.9 Table 9-1.9.5-1 as restated: 0.443 in at 1/2 in; wear over 10 %: common practice",
   },
+  maker: {
+    past: 0.003,
+    clean: 0.02,
+    source: "29 CFR 1910.179(l)(3) and the maker's own written figure: at it or beyond it the chain comes out",
+  },
+  nick: { past: 0.12, source: "WAC 296-155-33900 Table 19: 10 % reduction; a nick that deep leaves less" },
   ropeDiameter: { past: 0.052, clean: 0.02, source: "29 CFR 1926.1413 category II; Cal. tit. 8 section 5036: more than 5 %" },
   meshWire: { past: 0.25, clean: 0.08, source: "WAC 296-155-33810 Table 12: 25 % by abrasion; 15 % where it is corroded" },
   tooth: { past: 0.52, clean: 0.2, source: "common practice (a clamp maker's manual): more than 50 % of a tooth" },

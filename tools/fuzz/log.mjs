@@ -9,7 +9,7 @@ import { plainly, written } from "./notations.mjs";
 import { dressed, inUnit, NEW, NOW, paired, PARTS, SECTION_OF, SINGLES } from "./readings.mjs";
 import { BAD, GOOD, SIGHTS } from "./sights.mjs";
 
-const DIMENSION = /^(.*\.(asNew|now)|clearance|size|link|rope|groove|spacing|span|bend)$/;
+const DIMENSION = /^(.*\.(asNew|now)|clearance|size|link|leastLink|gauged|gaugedMost|nick|gauge|rope|groove|spacing|span|bend)$/;
 export const isDimension = (of) => DIMENSION.test(of);
 export const isSight = (of) => of in SIGHTS;
 export const isCount = (of) => ["lay", "oneStrand", "six", "thirty", "atEnd", "clipsFitted"].includes(of);

@@ -24,6 +24,7 @@ const own = (log, row, test) => log.columns.flatMap(({ of }, at) => (of in row.i
 /** Sizes of an item that have a limit: where the cell stands, and a figure past it. */
 function pastLimit(log, row, d) {
   const { unit } = log.style;
+  const { is } = row;
   const more = KINDS[row.kind];
   const by = d.weighted([
     [3, 0.002],
@@ -41,6 +42,11 @@ function pastLimit(log, row, d) {
       changed(chainFigure(row.is.chainSize), LIMITS.chain.past + d.between(0, by, 5), "loss", unit, true),
       "chain link",
     ]);
+  if (more.maker)
+    ways.push(
+      () => ["link", changed(is.leastLink, LIMITS.maker.past + d.between(0, by, 5), "loss", unit, true), "least link of the maker"],
+      () => ["gauged", changed(is.gaugedMost, LIMITS.maker.past + d.between(0, by, 5), "growth", unit, true), "gauged length of the maker"],
+    );
   if (more.rope)
     ways.push(() => ["rope", changed(row.is.size, LIMITS.ropeDiameter.past + d.between(0, by, 5), "loss", unit, true), "rope diameter"]);
   if (more.groove)
@@ -89,8 +95,15 @@ function pastALimit(log, row, d) {
   if (at < 0) return;
   row.cells[at] = cellFor(log, of, figure, d);
   const beside =
-    { link: "chainSize", rope: "size", groove: "size", bend: "span", clipsFitted: "clipSize", spacing: "clipSize" }[of] ??
-    of.replace(".now", ".asNew");
+    {
+      link: KINDS[row.kind].maker ? "leastLink" : "chainSize",
+      gauged: "gaugedMost",
+      rope: "size",
+      groove: "size",
+      bend: "span",
+      clipsFitted: "clipSize",
+      spacing: "clipSize",
+    }[of] ?? of.replace(".now", ".asNew");
   tell(row, "out", `past its limit: ${name}`, pin(at), ...(placeOf(log, beside) >= 0 ? [pin(placeOf(log, beside))] : []));
 }
 function blankNeeded(log, row, d) {
@@ -492,6 +505,66 @@ function badCell(log, row, of, d) {
       )
     : null;
 }
+/** A nick that leaves less than its limit, in a column that not every log has. */
+function nicked(log, d) {
+  const able = log.rows.filter((row) => "section.asNew" in row.is);
+  if (able.length === 0) return;
+  const unit = log.style.place === "heading" ? ` (${log.style.unit})` : "";
+  const at = addColumn(log, d.pick(SINGLES.nick) + unit, () => blankText(log), { of: "nick" });
+  for (const row of able) {
+    if (d.chance(0.4)) continue;
+    const depth = changed(row.is["section.asNew"] * (LIMITS.nick.past + d.between(0, 0.2, 4)), 0, "growth", log.style.unit, true);
+    row.cells[at] = written(depth, log.style.unit, log.style.place, d);
+    tell(row, "out", "a nick deeper than any grinding allowance", pin(at, "both"), pin(placeOf(log, "section.asNew")));
+  }
+}
+/** A gauge so coarse that a clean reading cannot be told from the limit. */
+function coarseGauge(log, d) {
+  const unit = log.style.place === "heading" ? ` (${log.style.unit})` : "";
+  const at = addColumn(log, d.pick(SINGLES.gauge) + unit, () => blankText(log), { of: "gauge" });
+  for (const row of log.rows) {
+    const [part] = KINDS[row.kind].sizes;
+    if (part === undefined || d.chance(0.4)) continue;
+    const from = row.is[`${part.of}.asNew`],
+      now = row.is[`${part.of}.now`];
+    // As far as the reading is from the limit, and more.
+    const gap = Math.abs((part.change === "growth" ? from * (1 + part.limit.past) : from * (1 - part.limit.past)) - now);
+    row.cells[at] = written(changed(gap * d.between(1.6, 4, 3), 0, "growth", log.style.unit, true), log.style.unit, log.style.place, d);
+    tell(
+      row,
+      "out",
+      "a gauge too coarse for the limit",
+      pin(at, "both"),
+      pin(placeOf(log, `${part.of}.now`)),
+      pin(placeOf(log, `${part.of}.asNew`)),
+    );
+  }
+}
+/** One part of an assembly is stretched: all others were overloaded with it and stay out until they were looked at after that day. */
+function assembled(log, d) {
+  if (log.rows.length < 3) return;
+  const at = addColumn(log, d.pick(["Assembly", "Set", "Assembly no."]), () => blankText(log), { of: "assembly" });
+  const stretched = log.rows.find(({ is }) => "throat.now" in is || "deformed" in is);
+  if (stretched === undefined) return;
+  const of = "throat.now" in stretched.is ? "throat.now" : "deformed";
+  const place = placeOf(log, of);
+  if (place < 0 || (of === "deformed" && log.columns[place].form !== "plain")) return;
+  stretched.cells[place] =
+    of === "deformed"
+      ? "stretched"
+      : written(
+          changed(stretched.is["throat.asNew"], LIMITS.throat.past + 0.05, "growth", log.style.unit, true),
+          log.style.unit,
+          log.style.place,
+          d,
+        );
+  const name = d.pick(["A1", "set 4", "Bridle 12"]);
+  for (const row of log.rows) {
+    if (row !== stretched && d.chance(0.4)) continue;
+    row.cells[at] = name;
+    tell(row, "out", row === stretched ? "a stretched part" : "beside a stretched part of its assembly", pin(at, "both"));
+  }
+}
 /** A needed column that the log does not have. */
 function lacking(log, d) {
   const able = log.columns.flatMap(({ of }, at) => (log.rows.some((row) => of in row.is && needed(row.kind, of)) ? [at] : []));
@@ -540,6 +613,9 @@ export const LOG_PLANTS = [
   [5, secondSight],
   [5, secondSize],
   [4, dated],
+  [2, nicked],
+  [2, coarseGauge],
+  [2, assembled],
   [2, lacking],
   [2, slip],
 ];

@@ -8,6 +8,7 @@ export const PARTS = {
   section: { register: "Section", names: ["Section"] },
   pin: { register: "Pin", names: ["Pin", "Pin dia", "Pin diameter", "Pin dia."] },
   outerWire: { register: "Outer wire", names: ["Outer wire", "Mesh wire"] },
+  hook: { register: "Hook section", names: ["Hook section", "Hook saddle", "Hook thickness"] },
   tooth: { register: "Tooth", names: ["Tooth", "Tooth height", "Teeth"] },
 };
 /** The section goes by its place on the kind, in a log of that kind alone. */
@@ -44,6 +45,11 @@ export const SINGLES = {
   clipsFitted: ["Clips fitted", "Number of clips", "No. of clips", "Clips"],
   spacing: ["Clip spacing", "Spacing of clips", "Spacing"],
   span: ["Span", "Beam length", "Span of beam"],
+  leastLink: ["Maker's least link", "Least link (maker)", "Maker's least link thickness"],
+  gauged: ["Chain over gauged links now", "Gauged links now", "Chain over gauged links measured"],
+  gaugedMost: ["Maker's gauged length", "Gauged length (maker)"],
+  nick: ["Nick depth", "Nick", "Depth of nick", "Gouge depth"],
+  gauge: ["Gauge reads to", "Gauge resolution", "Gauge"],
   bend: ["Permanent bend", "Permanent deflection"],
 };
 export const ROLES = { asNew: NEW, now: NOW };

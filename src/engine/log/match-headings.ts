@@ -327,7 +327,8 @@ function meaning(heading: string, language: Language | undefined): Meant {
   const { words } = said;
   const sized = said.unit !== null || said.otherUnit !== null;
   // What is seen has no unit: "Cotter pin (mm)" is a size that nothing here reads.
-  const plain = fieldsOfWords(words);
+  // A heading that offers answers asks for one of them and measures nothing.
+  const plain = fieldsOfWords(words).map((c) => (said.offered !== null && isMeasured(c.field) ? { ...c, whole: false } : c));
   // "Strand (whole/parted)" and "Saddle on (live/dead) end" say the thing together with its good answer.
   const well = [...offeredAnswers(said)].flatMap(([word, is]) => (is === "good" ? [normal(word)] : []));
   const found = well.length === 0 || plain.some(({ whole }) => whole) ? plain : fieldsOfWords([...words, ...well]);
