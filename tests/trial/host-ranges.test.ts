@@ -535,3 +535,19 @@ test("the selection is read and moved", async () => {
     expect(selected.address).toBe("Sheet1!D9");
   });
 });
+
+/** Excel specifications and limits (support.microsoft.com): 255 characters in a header or footer; its codes (&L, &C, &R) are among them. */
+test("a footer takes 255 characters with its codes, and one more is refused", async () => {
+  const { book } = openBook();
+  const put = (left: number, right: number): Promise<void> =>
+    onSheet(async (sheet, context) => {
+      const foot = sheet.pageLayout.headersFooters.defaultForAllPages;
+      foot.leftFooter = "a".repeat(left);
+      foot.rightFooter = "b".repeat(right);
+      await context.sync();
+    });
+  await put(100, 151);
+  expect(book.sheets[0]?.page.rightFooter).toHaveLength(151);
+  expect(await codeOf(() => put(100, 152))).toBe("InvalidArgument");
+  expect(book.sheets[0]?.page.rightFooter).toHaveLength(151);
+});

@@ -65,6 +65,17 @@ export function dressHeadings(sheet: Excel.Worksheet, { columns }: Layout): void
 }
 /** Eight points: the parts of a footer run into each other when they are longer than a third of the page. */
 const SMALL = "&8";
+/** Characters that Excel takes in a footer, with a code of two for each of its three parts (specifications and limits). */
+const LONGEST_FOOTER = 255 - 6;
+/** The three parts of the footer. Rule sets that do not fit stand in the head, which is printed on each page. */
+function footerOf(basis: readonly BasisId[]): [string, string, string] {
+  const left = (rules: string): string => `${SMALL}Gear register\nRules in force: ${rules}`;
+  const center = `${SMALL}${CAUTION.replace(". ", ".\n")}`;
+  const right = `${SMALL}&D\nPage &P of &N`;
+  const named = left(showRules(basis));
+  const fits = named.length + center.length + right.length <= LONGEST_FOOTER;
+  return [fits ? named : left(`${String(basis.length)} sets, named in the head`), center, right];
+}
 export function dressSheet(sheet: Excel.Worksheet, { columns }: Layout, basis: readonly BasisId[], count: number): void {
   sheet.getRangeByIndexes(HEAD, 0, 1, columns.length).format.rowHeight = 32;
   const body = sheet.getRangeByIndexes(BODY, 0, count, columns.length);
@@ -80,9 +91,10 @@ export function dressSheet(sheet: Excel.Worksheet, { columns }: Layout, basis: r
   page.setPrintArea(`A:${columnLetters(last)}`);
   page.setPrintTitleRows(`$1:$${String(HEADING_ROW)}`);
   const foot = page.headersFooters.defaultForAllPages;
-  foot.leftFooter = `${SMALL}Gear register\nRules in force: ${showRules(basis)}`;
-  foot.centerFooter = `${SMALL}${CAUTION.replace(". ", ".\n")}`;
-  foot.rightFooter = `${SMALL}&D\nPage &P of &N`;
+  const [left, center, right] = footerOf(basis);
+  foot.leftFooter = left;
+  foot.centerFooter = center;
+  foot.rightFooter = right;
 }
 /**
  * The outline by which groups of columns fold. It belongs to the sheet's columns and not to the table's, so after columns

@@ -1,7 +1,7 @@
 import { addressOf, LAST_COLUMN, LAST_ROW, parseBox } from "../../book/address";
 import type { Box, PageSetup, Sheet } from "../../book/book";
 import { invalidArgument, notModelled } from "../../book/errors";
-import { type Found, HostObject, NULL_OBJECT, isRange } from "../protocol/object";
+import { type Found, HostObject, isRange, NULL_OBJECT } from "../protocol/object";
 import type { HostState, RangeObject } from "../protocol/state";
 
 interface Zoom {
@@ -204,6 +204,18 @@ class HeaderFooterGroup extends PagePart {
     if (state !== "Default") throw notModelled(`HeaderFooterGroup.State ${state}`);
   }
 }
+/** Excel specifications and limits (support.microsoft.com): "Characters in a header or footer: 255". */
+const LONGEST_LINE = 255;
+const HEADER = ["leftHeader", "centerHeader", "rightHeader"] as const;
+const FOOTER = ["leftFooter", "centerFooter", "rightFooter"] as const;
+const LINES = {
+  leftHeader: HEADER,
+  centerHeader: HEADER,
+  rightHeader: HEADER,
+  leftFooter: FOOTER,
+  centerFooter: FOOTER,
+  rightFooter: FOOTER,
+} as const;
 class HeaderFooter extends PagePart {
   readonly type = "HeaderFooter";
   readonly scalars = ["LeftHeader", "CenterHeader", "RightHeader", "LeftFooter", "CenterFooter", "RightFooter"];
@@ -211,42 +223,52 @@ class HeaderFooter extends PagePart {
     return this.page.leftHeader ?? "";
   }
   set LeftHeader(text: string) {
-    this.page.leftHeader = text;
-    this.tell();
+    this.put("leftHeader", text);
   }
   get CenterHeader(): string {
     return this.page.centerHeader ?? "";
   }
   set CenterHeader(text: string) {
-    this.page.centerHeader = text;
-    this.tell();
+    this.put("centerHeader", text);
   }
   get RightHeader(): string {
     return this.page.rightHeader ?? "";
   }
   set RightHeader(text: string) {
-    this.page.rightHeader = text;
-    this.tell();
+    this.put("rightHeader", text);
   }
   get LeftFooter(): string {
     return this.page.leftFooter ?? "";
   }
   set LeftFooter(text: string) {
-    this.page.leftFooter = text;
-    this.tell();
+    this.put("leftFooter", text);
   }
   get CenterFooter(): string {
     return this.page.centerFooter ?? "";
   }
   set CenterFooter(text: string) {
-    this.page.centerFooter = text;
-    this.tell();
+    this.put("centerFooter", text);
   }
   get RightFooter(): string {
     return this.page.rightFooter ?? "";
   }
   set RightFooter(text: string) {
-    this.page.rightFooter = text;
+    this.put("rightFooter", text);
+  }
+
+  private put(part: keyof typeof LINES, text: string): void {
+    const line = LINES[part];
+    // In the file a line is one text, each part of it behind its own code (&L, &C, &R).
+    const length = line.reduce((sum, one) => {
+      const held = one === part ? text : (this.page[one] ?? "");
+      return held === "" ? sum : sum + 2 + held.length;
+    }, 0);
+    if (length > LONGEST_LINE)
+      throw invalidArgument(
+        `A header or footer takes ${String(LONGEST_LINE)} characters with its codes; this one has ${String(length)}.`,
+        "HeaderFooter",
+      );
+    this.page[part] = text;
     this.tell();
   }
 }
