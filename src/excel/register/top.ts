@@ -2,6 +2,7 @@
 import type { CellValue } from "../../engine/reading/cell-value";
 import { readText } from "../../engine/reading/text";
 import { type BasisId, showRules } from "../../engine/rules/rule-sets";
+import type { Sending } from "../kit/in-parts";
 import { AS_OF_CELL, BASIS_CELL, CAUTION, GROUP_ROW, REGISTER_TABLE } from "../kit/sheets";
 import { field } from "../../engine/columns";
 import { groupHeads, type Layout } from "./layout";
@@ -22,7 +23,7 @@ export function summaryFormula(layout: Layout): string {
 }
 const isSummary = (formula: string): boolean => formula.startsWith(`=ROWS(${REGISTER_TABLE}[Id])`);
 export async function writeTop(
-  context: Excel.RequestContext,
+  sending: Sending,
   sheet: Excel.Worksheet,
   layout: Layout,
   { basis, asOf, fresh }: { readonly basis: readonly BasisId[]; readonly asOf: number | null; readonly fresh: boolean },
@@ -30,7 +31,9 @@ export async function writeTop(
   const width = Math.max(BESIDE + 1, layout.columns.length);
   const top = sheet.getRangeByIndexes(0, 0, GROUP_ROW, width);
   top.load("formulas");
-  await context.sync();
+  // What was asked for before goes along: this request writes.
+  await sending.send();
+  // eslint-disable-next-line office-addins/call-sync-after-load, office-addins/call-sync-before-read -- sending syncs
   const [first = [], second = [], third = []] = top.formulas as CellValue[][];
   const put = (row: number, column: number, value: string | number, format: string, stands: CellValue): void => {
     if ((typeof stands === "string" ? stands : readText(stands)) === String(value)) return;

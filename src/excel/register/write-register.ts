@@ -66,7 +66,7 @@ export async function writeRegister(
   });
   if (dressing || plan.layout.columns.some(isNew)) dressHeadings(sheets.register, plan.layout);
   // Before the formulas, which read the rule sets and the day there.
-  await writeTop(context, sheets.register, plan.layout, { ...options, fresh: dressing });
+  await writeTop(sending, sheets.register, plan.layout, { ...options, fresh: dressing });
   await writeTyped(sending, sheets.register, plan, before?.rows ?? 0, (done) => {
     say(done, "Writing rows");
   });
