@@ -11,7 +11,7 @@ const root = fileURLToPath(new URL("..", import.meta.url));
 const vitest = join(dirname(createRequire(import.meta.url).resolve("vitest/package.json")), "vitest.mjs");
 const run = spawnSync(
   process.execPath,
-  [vitest, "run", "--config", "tools/vitest.config.ts", "--project", "node", "--disable-console-intercept", "tests/excel/faults.test.ts"],
+  [vitest, "run", "--config", "tools/vitest.config.ts", "--project", "node", "tests/excel/faults.test.ts", "--disable-console-intercept"],
   { cwd: root, stdio: "inherit", env: { ...process.env, GEAR_FAULTS: "all" } },
 );
 process.exitCode = run.status ?? 1;
