@@ -231,17 +231,23 @@ class Poster {
     if (against.length > 0) this.put(item.id, row, "result", against.join("; "));
     this.add(this.verdictRow(item, verdict));
     this.verdicts.push({ id: item.id, decision: verdict.decision, short: verdict.short });
-    this.moveInspected(item, row, done, against.length > 0);
+    this.moveInspected(item, row, { done, against: against.length > 0, lacking: verdict.lacking });
   }
   /** The inspection is dated only when every check that the gear needs was entered in this round. */
-  private moveInspected(item: FilledItem, row: RegisterItem, done: ReadonlySet<FieldId>, against: boolean): void {
+  private moveInspected(
+    item: FilledItem,
+    row: RegisterItem,
+    { done, against, lacking }: { readonly done: ReadonlySet<FieldId>; readonly against: boolean; readonly lacking: readonly FieldId[] },
+  ): void {
     const { kind, by } = this.request.round;
     const open = item.lines.filter((line) => line.required && line.role !== "known" && !done.has(line.now));
-    if (kind === "missing" || open.length > 0) {
+    // A line that was taken out of the sheet is missing all the same.
+    const gone = lacking.filter((id) => !open.some(({ now }) => now === id)).map((id) => field(id).heading);
+    if (kind === "missing" || open.length > 0 || gone.length > 0) {
       const why =
         kind === "missing"
           ? "only what was missing was looked at; its date stays"
-          : `not entered: ${open.map(({ label }) => label).join(", ")}; its date stays`;
+          : `not entered: ${[...open.map(({ label }) => label), ...gone].join(", ")}; its date stays`;
       this.incomplete.push({ id: item.id, line: "", why });
       return;
     }

@@ -129,7 +129,7 @@ async function write(sending: Sending, sheet: Excel.Worksheet, contents: ReportC
     body.format.borders.getItem(side).color = "#9AA5B1";
   }
   for (const [at, row] of rows.entries()) {
-    await sending.room(150);
+    await sending.room(900);
     const lines = COLUMNS.map(({ fits }, column) =>
       (row[column] ?? "").split("\n").reduce((sum, line) => sum + Math.max(1, Math.ceil(line.length / fits)), 0),
     );

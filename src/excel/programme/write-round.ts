@@ -28,6 +28,8 @@ const TEXT = "@" as unknown as string[][];
 const FILL = "#FFF9DB";
 const GREY = "#7B8794";
 const FIRST = HEADING_ROW;
+/** Characters that setting one property of a range takes in a request: its objects, one inside the other, and the call. */
+const CALL = 900;
 export async function writeRoundSheet(sending: Sending, sheet: Excel.Worksheet, plan: RoundSheetPlan, held: RoundHeld): Promise<void> {
   const count = plan.rows.length;
   const width = ROUND_COLUMNS.length;
@@ -42,7 +44,7 @@ export async function writeRoundSheet(sending: Sending, sheet: Excel.Worksheet, 
   await writeFormats(sending, sheet, plan.nowFormats);
   await writeBlock(sending, sheet, { row: FIRST, column: 0 }, plan.rows, "values");
   for (const { row, formula } of plan.formulas) {
-    await sending.room(formula.length + 200);
+    await sending.room(formula.length + CALL);
     sheet.getRangeByIndexes(FIRST + row, columnOf("Now"), 1, 1).formulas = [[formula]];
   }
   await dressLines(sending, sheet, plan);
@@ -52,7 +54,7 @@ export async function writeRoundSheet(sending: Sending, sheet: Excel.Worksheet, 
 async function writeFormats(sending: Sending, sheet: Excel.Worksheet, formats: readonly string[]): Promise<void> {
   const general = formats.flatMap((format, row) => (format === "General" ? [row] : []));
   for (const { from, count } of neighbours(general)) {
-    await sending.room(200);
+    await sending.room(CALL);
     sheet.getRangeByIndexes(FIRST + from, columnOf("Now"), count, 1).numberFormat = "General" as unknown as string[][];
   }
 }
@@ -109,11 +111,11 @@ async function dressLines(sending: Sending, sheet: Excel.Worksheet, plan: RoundS
   for (const heading of ["Now", "Found", "Gauge"] as const) of(heading).format.fill.color = FILL;
   for (const [height, rows] of grouped(plan.heights))
     for (const { from, count: many } of neighbours(rows)) {
-      await sending.room(150);
+      await sending.room(CALL);
       sheet.getRangeByIndexes(FIRST + from, 0, many, 1).format.rowHeight = height;
     }
   for (const row of plan.itemRows) {
-    await sending.room(1500);
+    await sending.room(12 * CALL);
     const line = sheet.getRangeByIndexes(FIRST + row, 0, 1, SHOWN);
     line.format.fill.color = "#EEF1F4";
     line.format.font.bold = true;
@@ -127,13 +129,13 @@ async function dressLines(sending: Sending, sheet: Excel.Worksheet, plan: RoundS
     sheet.getRangeByIndexes(FIRST + row, columnOf("Found"), 1, 1).format.fill.color = FILL;
   }
   for (const row of plan.takenRows) {
-    await sending.room(200);
+    await sending.room(3 * CALL);
     const line = sheet.getRangeByIndexes(FIRST + row, columnOf("Look at or measure"), 1, 7);
     line.format.font.color = GREY;
     line.format.fill.color = "#FFFFFF";
   }
   for (const row of plan.hiddenRows) {
-    await sending.room(100);
+    await sending.room(CALL);
     sheet.getRangeByIndexes(FIRST + row, 0, 1, 1).rowHidden = true;
   }
 }
@@ -149,7 +151,7 @@ function grouped(heights: readonly number[]): ReadonlyMap<number, readonly numbe
 /** Words for what is seen; any other word may be typed. */
 async function offerWords(sending: Sending, sheet: Excel.Worksheet, plan: RoundSheetPlan): Promise<void> {
   const offer = async (row: number, column: RoundHeading, words: readonly string[]): Promise<void> => {
-    await sending.room(300);
+    await sending.room(4 * CALL);
     const { dataValidation } = sheet.getRangeByIndexes(FIRST + row, columnOf(column), 1, 1);
     dataValidation.rule = { list: { inCellDropDown: true, source: words.join(",") } };
     dataValidation.errorAlert = { showAlert: false, style: "Information", title: column, message: "Another word may be typed." };

@@ -6,7 +6,8 @@ import { itemHistory, tagItem } from "../../../src/excel/programme/item-programm
 import { postRound } from "../../../src/excel/programme/post-round";
 import { DISPOSAL, RELEASE, TAG } from "../../../src/engine/programme/tag";
 import { writeReport } from "../../../src/excel/programme/write-report";
-import { fillRound, GOOD_HOOK, historyRows, registerCells, round, TODAY, yard } from "./rounds";
+import { hookRow } from "../books";
+import { fillRound, GOOD_HOOK, historyRows, registerCells, LATE, round, TODAY, yard } from "./rounds";
 
 describe("an item's tag", () => {
   it("stands in the register and in the history until a named person releases it, and everything shows it out till then", async () => {
@@ -69,5 +70,31 @@ describe("the report of a round", () => {
     // Written anew, on the same sheet.
     await writeReport(sheet, DEFAULT_BASIS, TODAY);
     expect(made.sheets.filter(({ name }) => name.startsWith("Gear report"))).toHaveLength(1);
+  });
+});
+
+describe("a round of 500 items", () => {
+  it("is made, posted, checked and reported by requests below 5 MB, their number bounded by bytes", { timeout: 120_000 }, async () => {
+    const ids = Array.from({ length: 500 }, (_, at) => `H-${String(at)}`);
+    const { made, host } = await yard(ids.map((id) => hookRow(id, "2.01", { inspected: LATE })));
+    const requests = async (work: () => Promise<unknown>): Promise<number> => {
+      const before = host.requests.length;
+      await work();
+      return host.requests.length - before;
+    };
+    let sheet = "";
+    expect(
+      await requests(async () => {
+        sheet = (await round()).sheet;
+      }),
+    ).toBeLessThan(40);
+    fillRound(made.sheet(sheet)!, Object.fromEntries(ids.map((id) => [id, GOOD_HOOK])));
+    expect(
+      await requests(async () => expect(await postRound(sheet, TODAY)).toMatchObject({ posted: 3000, refused: [], incomplete: [] })),
+    ).toBeLessThan(50);
+    expect((await checkHistory()).findings).toEqual([]);
+    expect(await requests(async () => expect(await writeReport(sheet, DEFAULT_BASIS, TODAY)).toMatchObject({ items: 500 }))).toBeLessThan(
+      30,
+    );
   });
 });

@@ -184,6 +184,18 @@ describe("posting a round", () => {
     expect(cells["H-2"]).toMatchObject({ "Throat now": "2.09", Inspected: 45900 });
     expect(historyRows(made).some(({ Id, Check, Reading }) => Id === "H-2" && Check === "Throat opening" && Reading === "2.03")).toBe(true);
   });
+  it("dates no inspection whose line was taken out of the sheet", async () => {
+    const { made, register } = await yard();
+    const { sheet: name } = await round();
+    const sheet = made.sheet(name)!;
+    fillRound(sheet, { "H-1": GOOD_HOOK });
+    const cracks = lines(sheet).find(({ id, label }) => id === "H-1" && label === "Cracks")!;
+    sheet.rows.delete(cracks.row);
+    const posted = await postRound(name, TODAY);
+    expect(posted).toMatchObject({ inspected: [], incomplete: [{ id: "H-1", why: expect.stringContaining("Cracks") as string }] });
+    expect(posted.verdicts).toMatchObject([{ decision: "NO VERDICT" }]);
+    expect(registerCells(register)["H-1"]).toMatchObject({ Inspected: 45900 });
+  });
   it("leaves every sheet that is not the add-in's as it is", async () => {
     const { made } = await yard();
     const snapshot = (): string => JSON.stringify([...made.sheet("Gear log")!.rows].map(([r, cells]) => [r, [...cells]]));
