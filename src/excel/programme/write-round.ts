@@ -183,7 +183,8 @@ function dressPage(sheet: Excel.Worksheet, plan: RoundSheetPlan): void {
   page.setPrintArea(`A1:${letterOf("Gauge")}${last}`);
   page.setPrintTitleRows(`$${String(HEADING_ROW)}:$${String(HEADING_ROW)}`);
   const foot = page.headersFooters.defaultForAllPages;
-  foot.leftFooter = `&8${plan.title}`;
+  // All parts of a footer together take 255 characters.
+  foot.leftFooter = `&8${plan.title.slice(0, 60)}`;
   foot.centerFooter = `&8${CAUTION.replace(". ", ".\n")}`;
   foot.rightFooter = "&8&D\nPage &P of &N";
 }
