@@ -30,7 +30,7 @@ export class Outcome {
       if (found.share === null) continue;
       if (nearest === null || inOrder(found, nearest) < 0) nearest = found;
       // A figure from which a part is only looked at more often is no allowance.
-      if (found.beyond !== "WATCH") share = share === null ? found.share : Math.max(share, found.share);
+      if (found.beyond !== "WATCH" && (share === null || found.share > share)) share = found.share;
     }
     this.findings = findings;
     this.notes = notes;
@@ -52,7 +52,7 @@ export const NO_OUTCOME = new Outcome([]);
 export function inOrder(a: Finding, b: Finding): number {
   return (
     rank(a.decision) - rank(b.decision) ||
-    Number(b.criterion !== null) - Number(a.criterion !== null) ||
+    (b.criterion === null ? 0 : 1) - (a.criterion === null ? 0 : 1) ||
     (b.share ?? -1) - (a.share ?? -1) ||
     (a.check === b.check ? (a.allows ?? 0) - (b.allows ?? 0) : 0)
   );

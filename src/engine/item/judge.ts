@@ -149,7 +149,7 @@ const add = (outcomes: Outcome[], found: Finding | null): void => {
 };
 /** A day from 1905 on that is no year by mistake and not after the day of judging: nothing is wrong with it. */
 const isPlainDay = (serial: CellValue, asOf: number | null): boolean =>
-  typeof serial === "number" && serial >= 2101 && serial <= 2958465 && (asOf === null || Math.floor(serial) <= asOf);
+  typeof serial === "number" && serial >= 2101 && serial <= 2958465 && (asOf === null || serial < asOf + 1);
 /** A log that names a table of as-new sizes has room for them, whether or not it has their columns. */
 function withFilled(fields: readonly FieldId[]): readonly FieldId[] {
   if (!fields.includes("asNewFrom")) return fields;

@@ -72,7 +72,7 @@ export class JudgedItem implements ItemVerdict {
   }
   get share(): number | null {
     let most: number | null = null;
-    for (const { share } of this.outcomes) if (share !== null) most = most === null ? share : Math.max(most, share);
+    for (const { share } of this.outcomes) if (share !== null && (most === null || share > most)) most = share;
     return most;
   }
   get comesOut(): string {
