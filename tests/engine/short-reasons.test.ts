@@ -15,6 +15,11 @@ const TABLE: readonly (readonly [says: string, of: Finding])[] = [
   ["Throat 2.125 in, out above 2.1 in", made("limit", { ...THROAT, beyond: "REMOVE" }, "REMOVE")],
   ["Throat 2.125 in, examined above 2.1 in", made("limit", { ...THROAT, beyond: "EXAMINE" }, "EXAMINE")],
   ["Throat 2.125 in, watched above 2.1 in", made("limit", { ...THROAT, beyond: "WATCH" }, "WATCH")],
+  [
+    "Saddle 36 mm, out at 36 mm or less",
+    made("limit", { label: "saddle section", measured: "36 mm", comesOut: "at 36 mm or less" }, "REMOVE"),
+  ],
+  ["Nick 0.02 in deep: grind it out", made("limit", { label: "nick", measured: "0.02 in deep", beyond: "REMOVE" }, "DRESS")],
   // A bare count is set off from its label.
   [
     "Broken wires in a lay: 11, out at 10 or more",
@@ -25,7 +30,7 @@ const TABLE: readonly (readonly [says: string, of: Finding])[] = [
     made("limit", { label: "twist", measured: "11 degrees", comesOut: "above 10 degrees" }, "REMOVE"),
   ],
   [
-    "Throat 2.125 in, out above 2.1 in: gauge too coarse",
+    "Throat 2.125 in: gauge too coarse to tell",
     made("gauge", { ...THROAT, beyond: "REMOVE", gauge: { reads: "0.1 in", settledBy: "0.02 in" } }, "EXAMINE"),
   ],
   ["Throat 2.125 in: no limit in force", made("no limit", { measured: "2.125 in" })],
@@ -44,8 +49,8 @@ const TABLE: readonly (readonly [says: string, of: Finding])[] = [
   ["Broken wires at the end: 3", made("not read", { label: "broken wires at the end", measured: "3" }, "EXAMINE")],
   [`"Wobble factor" not understood: 7`, made("not understood", { heading: "Wobble factor", typed: "7" })],
   ["Tagged out on 2026-01-05", made("tag", { label: "Tagged out on 2026-01-05" }, "REMOVE")],
-  ["Assembly overloaded on 2026-03-31: not inspected since", made("overload", { typed: "2026-03-31" }, "EXAMINE")],
-  ["Assembly overloaded: not inspected since", made("overload", {}, "EXAMINE")],
+  ["Assembly overloaded on 2026-03-31: look at it", made("overload", { typed: "2026-03-31" }, "EXAMINE")],
+  ["Assembly overloaded: look at it", made("overload", {}, "EXAMINE")],
   ["Inspected 2031-01-01: after the day of judging", made("date", { typed: "2031-01-01" })],
   ["The log says: do not use", made("record", { typed: "do not use" }, "REMOVE")],
   ["No rule set in force for a beam clamp", made("rules", { label: "beam clamp" })],
