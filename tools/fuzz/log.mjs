@@ -94,6 +94,10 @@ const CLASH = [
   ["chain sling", "clips", "standing rope"],
   ["plate clamp", "hook"],
   ["plate clamp", "load block"],
+  ["shackle", "lifting point"],
+  ["shackle", "beam clamp"],
+  ["plate clamp", "coupling"],
+  ["plate clamp", "headache ball"],
 ];
 function together(kinds, count) {
   const taken = [];

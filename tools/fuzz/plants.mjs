@@ -326,7 +326,7 @@ function notToday(log, d) {
     of !== "gear" &&
     log.rows.some((row) => of in row.is && needed(row.kind, of)) &&
     !of.endsWith(".asNew") &&
-    !/^(size|chainSize|clipSize|span)$/.test(of)
+    !/^(size|chainSize|clipSize|span|leastLink|gaugedMost)$/.test(of)
       ? [at]
       : [],
   );
