@@ -497,6 +497,9 @@ export function matchHeadings(
   for (const plainly of [true, false])
     for (const offer of offers) {
       if (given.has(offer.column) || taken.has(offer.field) || old.has(offer.column)) continue;
+      // A second "Hook section" is a further reading of it, never the section of something else.
+      if (offers.some((one) => one.column === offer.column && one.score > offer.score && isMeasured(one.field) && taken.has(one.field)))
+        continue;
       if (plainly && polarity(headings[offer.column] ?? "", offer.field) !== "straight") continue;
       give(offer.column, offer.field);
     }
