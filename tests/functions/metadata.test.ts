@@ -94,7 +94,20 @@ const RELEASED = [
   "SOURCE",
 ];
 /** Arguments that are ranges; the rule sets may come as the range of the house limits, and one cell is a range too. */
-const RANGES = new Set(["headers", "row", "rows", "verdicts", "dates", "readings", "basis", "headers_2", "row_2", "checks", "as_new", "now"]);
+const RANGES = new Set([
+  "headers",
+  "row",
+  "rows",
+  "verdicts",
+  "dates",
+  "readings",
+  "basis",
+  "headers_2",
+  "row_2",
+  "checks",
+  "as_new",
+  "now",
+]);
 
 const generated = await generateCustomFunctionsMetadata(FILE);
 const metadata = (

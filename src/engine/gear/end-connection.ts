@@ -49,7 +49,10 @@ export const endConnection: GearKind = {
     ...removedOnSight("end-connection", "fasteners", { practice: ["practice", ""] }),
     ...examinedOnSight("end-connection", "heat damage", { law: LIST }),
     ...removedOnSight("end-connection", "heat damage", { practice: ["practice", ""] }),
-    ...removedOnSight("end-connection", "field weld or change", { standard: ["WAC 33900", "(2), applied to end connections"], practice: ["practice", ""] }),
+    ...removedOnSight("end-connection", "field weld or change", {
+      standard: ["WAC 33900", "(2), applied to end connections"],
+      practice: ["practice", ""],
+    }),
     ...removedOnSight("end-connection", "identification", { practice: ["practice", ""] }),
   ],
 };

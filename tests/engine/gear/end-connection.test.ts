@@ -37,7 +37,10 @@ kindTests(
     ...onSight("end-connection", "fasteners", "fasteners", { practice: PRACTICE }),
     ...onSight("end-connection", "heat damage", "heat", { law: LIST }, "EXAMINE"),
     ...onSight("end-connection", "heat damage", "heat", { practice: PRACTICE }),
-    ...onSight("end-connection", "field weld or change", "fieldChange", { standard: "WAC 296-155-33900(2), applied to end connections", practice: PRACTICE }),
+    ...onSight("end-connection", "field weld or change", "fieldChange", {
+      standard: "WAC 296-155-33900(2), applied to end connections",
+      practice: PRACTICE,
+    }),
     ...onSight("end-connection", "identification", "tag", { practice: PRACTICE }),
   ],
 );
