@@ -34,8 +34,12 @@ function linesOfCheck(check: Check): readonly CheckLine[] {
       return [line(check, check.measured, check.original, check.name)];
     case "least":
     case "ratio":
-    case "enough":
       return [line(check, check.measured, check.size, check.name)];
+    case "enough":
+      // A torque's unit stands in its heading: bare figures are of it.
+      return [
+        line(check, check.measured, check.size, field(check.measured).type === "torque" ? field(check.measured).heading : check.name),
+      ];
     case "maker":
       return [line(check, check.measured, check.figure, check.name)];
     case "gap":

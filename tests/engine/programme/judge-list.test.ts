@@ -86,6 +86,9 @@ describe("the lines of every kind", () => {
       for (const check of kind.checks.filter((c) => c.required)) expect(lines.map((l) => l.check.name)).toContain(check.name);
     }
   });
+  it("name the unit of a torque, so that a bare figure is read as the register reads it", () => {
+    expect(linesOf(GEAR.find(({ id }) => id === "clips")!).map((l) => l.label)).toContain("Clip torque lb-ft");
+  });
   it("give the row's verdict for the good item of each kind, and for it with one reading gone or turned bad", () => {
     const kinds = fc.constantFrom(...GEAR);
     fc.assert(
