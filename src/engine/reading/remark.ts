@@ -1,6 +1,6 @@
 /** What a remark says of an item: nothing against it only where every word of it is known to be harmless. */
 import { Memory } from "../memory";
-import { AGAINST, MENDED, NEVER, NOT_YET, PENDING, PLAINLY, UNREADABLE, WORK, WORK_ALONE } from "./words/against";
+import { AGAINST, EXCHANGED, GENUINE, MENDED, NEVER, NOT_YET, PENDING, PLAINLY, UNREADABLE, WORK, WORK_ALONE } from "./words/against";
 import { COAT_GONE, GONE, HARM, HARMED, LESSENED } from "./words/damage";
 import { Phrases } from "./words/group";
 import { DESIGNED, HARMLESS, NAMED_BY, NO_NEWS, PARTS } from "./words/harmless";
@@ -19,6 +19,8 @@ const never = new Phrases(NEVER),
   work = new Phrases(WORK),
   workAlone = new Phrases(WORK_ALONE),
   mended = new Phrases(MENDED),
+  exchanged = new Phrases(EXCHANGED),
+  genuine = new Phrases(GENUINE),
   notYet = new Phrases(NOT_YET),
   harm = new Phrases(HARM),
   bad = new Phrases(HARM, HARMED, GONE, AGAINST),
@@ -129,12 +131,24 @@ class ClauseReader {
       return length > 0 ? length : { against: this.said(at, wrong) };
     }
     const done = mended.at(words, at);
-    if (done > 0) return this.mendedAt >= 0 ? done : { against: this.said(at, done) };
+    if (done > 0) return this.mendedAt >= 0 ? this.exchangedAt(at, done) : { against: this.said(at, done) };
     if (own > 0) return own;
     const told = looked.at(words, at) || noNews.at(words, at);
     if (told > 0) return this.endsWell(at + told) ? told : 0;
     if (isSmallSize(words, at)) return designed.at(words, at + 1) > 0 ? 1 : 0;
     return isDayOrCode(words[at] ?? "") || isName(this.typed, at, this.shouted) ? 1 : 0;
+  }
+  /** "Replaced with a new pin" puts it right, "pin swapped for a bolt" is a change that nobody approved; by whom it was done is read on. */
+  private exchangedAt(at: number, done: number): number | { readonly against: string } {
+    const { words } = this;
+    const link = words[at + done] ?? "";
+    if (exchanged.at(words, at) === 0 || !["for", "with", "by", "using"].includes(link)) return done;
+    let next = at + done + 1;
+    while (["a", "an", "the"].includes(words[next] ?? "") && genuine.at(words, next) === 0) next += 1;
+    const right = genuine.at(words, next);
+    if (right > 0) return next + right - at;
+    if (next === words.length || isDayOrCode(words[next] ?? "") || (link === "by" && parts.at(words, next) === 0)) return done;
+    return { against: this.said(at, next + Math.max(1, parts.at(words, next)) - at) };
   }
   private said(at: number, length: number): string {
     return this.typed.slice(at, at + length).join(" ");

@@ -74,6 +74,16 @@ export const MENDED: Group = {
     restamped, retagged, retightened, returned to service, swapped, tightened, updated
   `),
 };
+export const EXCHANGED: Group = {
+  why: "something stands in the place of a part; what it is follows behind for, with, by or using",
+  words: list("exchanged, renewed, replaced, swapped"),
+};
+export const GENUINE: Group = {
+  why: "what was put in the place of a part is what belongs there",
+  words: list(
+    "certified, correct, genuine, identical, like for like, maker's, makers, manufacturer's, manufacturers, matching, new, original, proper, rated, spare, the right",
+  ),
+};
 /** Not yet: to be repaired, replace when, if repaired. */
 export const NOT_YET: Group = {
   why: "before a word of mending it says that it has not been done",

@@ -35,7 +35,7 @@ export const HARMLESS: readonly Group[] = [
       ferry, field, floor, forecastle, foredeck, forge, forklift, foundry, gantry, garage, gate, good light, grid, hall, hangar, hanger
       hangers, harbor, harbour, hatch, hoist, hoists, home, hook rail, hull, hut, in the dry, indoors, island, jetty, jib, job site
       kiosk, laboratory, ladder rack, landing, launch, lean to, level, line, loading bay, locker, lockers, lorry, machine shop
-      main hall, main store, marina, mast, mezzanine, mill, mine, moorings, office, offshore, on board, onboard, outdoors
+      main hall, main store, marina, mast, mezzanine, mill, mine, mobile crane, moorings, office, offshore, on board, onboard, outdoors
       overhead crane, paint shop, paint store, pallet, peg, pegs, pier, pigeonhole, pit head, place, places, plant, plate shop, platform
       plot, pontoon, port side, press shop, pump house, quarry, quay, quay shed, quayside, rack, racks, rail, rail yard, railway, rig
       rigging loft, rigging shop, rigging store, river, roof, room, row, sail loft, section, shaft, shed, shelf, shelves, ship, shipyard
@@ -64,7 +64,7 @@ export const HARMLESS: readonly Group[] = [
     words: list(`
       after cleaning, after each use, after every use, after greasing, after hire, after inspection, after lunch, after painting
       after test, after the job, after the move, after the season, after the test, after use, after washing, afternoon, am, annual
-      annually, apr, april, aug, august, autumn, before inspection, before lunch, before test, before the season, biannual, christmas
+      annually, apr, april, aug, august, autumn, before inspection, before lift, before lunch, before test, before the season, biannual, christmas
       daily, date, dates, day, days, dec, december, during, earlier today, easter, end of month, every month, fall season, feb, february
       for age, for its age, fortnight, fri, friday, hour, hours, jan, january, jul, july, jun, june, last check, last inspection
       last month, last round, last time, last visit, last week, last year, lately, later, mar, march, may, minutes, mon, monday, month
@@ -99,7 +99,7 @@ export const HARMLESS: readonly Group[] = [
       checked ok, client present, colour coded, confirmed, copied, counted, document, documents, done, dye pen done, engineer present
       entered, examination, examined, filed, full inspection, function test, function tested, gauge, gauged, in date, in good light
       inspected, inspection, inspection done, inspections, inspector present, issued, lens, listed, load test done, load test passed
-      load tested, log book, logbook, logged, logged in, looked at, looked at again, looked over, magnifier, marked, measured
+      load tested, log book, logbook, logged, logged in, looked at, looked at again, looked over, magnifier, marked, matches cert, matches certificate, measured
       measurement, measurements, micrometer, mirror, mpi done, mt done, ndt done, new cert, no change, no changes, noted, numbered
       on file, owner present, paperwork, passed, photo, photo taken, photographed, photos, picture, pictures, proof loaded
       proof test done, proof tested, pt done, put on list, put on the list, re checked, re inspected, re measured, re numbered
@@ -116,7 +116,7 @@ export const HARMLESS: readonly Group[] = [
     words: list(`
       all year, allocated, allocated to, assigned, at home, available, back from, back from hire, back in service, back in stock
       back in store, back in use, back on, back up, backup, belongs, booked in, booked out, borrowed, bought, came back from hire
-      came from, came with, carried, coiled, collected, comes with, covered, daily service, daily use, dedicated, delivered, deployed
+      came from, came with, carried, coiled, collected, comes with, covered, daily service, daily use, dedicated, delivered, deployed, due back
       emergency spare, extra, fitted, general purpose, general use, goes with, good storage, handed, handed over, heavy duty
       held in stock, hire, hired, hired in, hired out, hung, hung up, in regular use, in service, in stock, in store, in use, installed
       interchangeable, job, jobs, kept, kit, lent, light duty, light loads, light use, little use, little used, loan, loaned, located
