@@ -20,6 +20,14 @@ const TABLE: readonly (readonly [says: string, of: Finding])[] = [
     made("limit", { label: "saddle section", measured: "36 mm", comesOut: "at 36 mm or less" }, "REMOVE"),
   ],
   ["Nick 0.02 in deep: grind it out", made("limit", { label: "nick", measured: "0.02 in deep", beyond: "REMOVE" }, "DRESS")],
+  [
+    "Clearance 0.1563 in, examined above 0.125 in",
+    made("limit", { label: "shoulder clearance", measured: "0.1563 in", comesOut: "above 0.125 in", beyond: "EXAMINE" }, "EXAMINE"),
+  ],
+  [
+    "Link 9.1 mm, out at 9 mm or less",
+    made("limit", { label: "link thickness", measured: "9.1 mm", comesOut: "at 9 mm or less", beyond: "REMOVE" }, "WATCH"),
+  ],
   // A bare count is set off from its label.
   [
     "Broken wires in a lay: 11, out at 10 or more",

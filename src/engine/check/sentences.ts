@@ -171,7 +171,8 @@ const quotedDate = (f: Finding): string => `${f.typed ?? ""} in "${f.heading ?? 
 /** Room for what a clerk typed in a line that has to fit. */
 const ROOM = 40;
 const cut = (text: string): string => (text.length > ROOM ? `${text.slice(0, ROOM - 1).trimEnd()}…` : text);
-const shortName = (f: Finding): string => named(f).replace(/ (opening|section|wear)$/, "");
+/** What is measured, as short as the yard says it: throat, saddle, link, clearance. */
+const shortName = (f: Finding): string => capital(named(f).replace(/ (opening|section|thickness|wear)$|^shoulder (?=clearance$)/i, ""));
 const shortReading = (f: Finding): string => {
   const measured = f.brief ?? f.measured ?? "";
   return measured === "" ? shortName(f) : `${shortName(f)}${isBare(measured) ? ":" : ""} ${f.why === "limit" ? measured : cut(measured)}`;
