@@ -4,8 +4,8 @@ import { asGrid } from "../../engine/log/grid";
 import type { CellValue } from "../../engine/reading/cell-value";
 import type { HouseLimits } from "../../engine/rules/house-limits";
 import { readSheets } from "../kit/marks";
+import { refuseOtherShape } from "../kit/sheet-shape";
 import { BASIS_CELL, HOUSE_ROWS, HOUSE_SHEET } from "../kit/sheets";
-import { WorkbookError } from "../kit/workbook-error";
 
 /** Row of the headings; title, rule sets and notes stand above. */
 export const HEADINGS_AT = 8;
@@ -18,16 +18,7 @@ export async function readHouseSheet(context: Excel.RequestContext): Promise<Hou
   used.load("values,rowIndex,columnIndex,rowCount");
   await context.sync();
   if (used.isNullObject) return null;
-  if (used.rowIndex !== 0 || used.columnIndex !== 0)
-    throw new WorkbookError(
-      "other shape",
-      `The sheet "${found.name}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`,
-    );
-  if (used.rowCount > HOUSE_ROWS)
-    throw new WorkbookError(
-      "too large",
-      `The sheet "${found.name}" holds more than ${HOUSE_ROWS.toLocaleString("en-US")} rows. Keep the limits that are needed, then read the log again.`,
-    );
+  refuseOtherShape(found.name, used, HOUSE_ROWS, "limits");
   return houseOn(asGrid(used.values as CellValue[][]));
 }
 /** The rule sets that stand beside the house limits are those of the register, once there is one. */

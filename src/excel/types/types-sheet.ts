@@ -3,8 +3,8 @@ import { asGrid } from "../../engine/log/grid";
 import type { CellValue } from "../../engine/reading/cell-value";
 import { type GearTypes, looksLikeTypes, readTypes } from "../../engine/types/gear-types";
 import { readSheets, type SheetName, type Sheets } from "../kit/marks";
+import { refuseOtherShape } from "../kit/sheet-shape";
 import { TYPES_ROWS, TYPES_SHEET } from "../kit/sheets";
-import { WorkbookError } from "../kit/workbook-error";
 import { readGrid } from "../log/date-cells";
 
 /** Rows at the top in which its headings are looked for. */
@@ -31,16 +31,7 @@ export async function readTypesSheet(context: Excel.RequestContext): Promise<Gea
   used.load("rowIndex,columnIndex,rowCount,address");
   await context.sync();
   if (used.isNullObject) return null;
-  if (used.rowIndex !== 0 || used.columnIndex !== 0)
-    throw new WorkbookError(
-      "other shape",
-      `The sheet "${found.name}" does not begin in cell A1. Put its title there, or rename the sheet, then read the log again.`,
-    );
-  if (used.rowCount > TYPES_ROWS)
-    throw new WorkbookError(
-      "too large",
-      `The sheet "${found.name}" holds more than ${TYPES_ROWS.toLocaleString("en-US")} rows. Keep the types that are needed, then read the log again.`,
-    );
+  refuseOtherShape(found.name, used, TYPES_ROWS, "types");
   const address = used.address.slice(used.address.lastIndexOf("!") + 1);
   const { grid } = await readGrid(context, { sheet: found.name, sheetId: found.id, address, how: "found", table: "" });
   return readTypes(asGrid(grid));
