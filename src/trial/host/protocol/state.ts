@@ -25,6 +25,11 @@ export interface Make {
   worksheet(sheet: Sheet): SheetObject;
 }
 export type CalculationMode = "Automatic" | "AutomaticExceptTables" | "Manual";
+/**
+ * References are counted over all workbooks: the client library gives a reference of a failed run back five seconds later, then
+ * perhaps to the next workbook, where it may be nobody else's.
+ */
+let references = 0;
 export class HostState {
   readonly book: Book;
   readonly calculator: Calculator | null;
@@ -60,7 +65,7 @@ export class HostState {
   }
 
   track(object: AnyObject): string {
-    object.reference ??= this.next("reference-");
+    object.reference ??= `reference-${String((references += 1))}`;
     this.tracked.set(object.reference, object);
     return object.reference;
   }
