@@ -6,6 +6,7 @@ import { GEAR } from "../gear/index";
 import type { ItemVerdict } from "../item/verdict";
 import { showDate } from "../numbers/calendar";
 import { toNumber } from "../numbers/exact";
+import { namedUnit } from "../numbers/lengths";
 import { matchKind } from "../names/gear-name";
 import type { CellValue } from "../reading/cell-value";
 import { readDate } from "../reading/date";
@@ -260,7 +261,8 @@ class Poster {
   /** Whether a result is what an earlier round wrote there, which a whole inspection settles. */
   private saidByRound(id: string, result: string): boolean {
     if (result === "" || result.startsWith(NOT_FOUND)) return result !== "";
-    const seen = new Set(this.request.history.filter((row) => row.Id.toLowerCase() === id.toLowerCase()).map((row) => row.Reading));
+    const own = this.request.history.filter((row) => row.Id.toLowerCase() === id.toLowerCase() && row.Check.endsWith(`, ${SEEN}`));
+    const seen = new Set(own.map((row) => row.Reading));
     return result.split("; ").every((words) => seen.has(words));
   }
   private postAsNew(item: FilledItem, row: RegisterItem, line: FilledLine, cells: ReadonlyMap<FieldId, CellValue>): void {
@@ -300,7 +302,7 @@ class Poster {
     const words = readText(line.found);
     this.add(this.row({ Id: item.id, Check: `${line.label}, ${SEEN}`, Reading: words, Gauge: line.gauge }));
     const stands = this.standing(item.id, row, "remarks");
-    if (!stands.includes(words)) this.put(item.id, row, "remarks", stands === "" ? words : `${stands}; ${words}`);
+    if (!`; ${stands}; `.includes(`; ${words}; `)) this.put(item.id, row, "remarks", stands === "" ? words : `${stands}; ${words}`);
   }
   private postNotFound(item: FilledItem, row: RegisterItem): void {
     const words = `${NOT_FOUND} on ${showDate(this.day)}`;
@@ -316,7 +318,7 @@ class Poster {
   private write(id: string, row: RegisterItem, to: FieldId, value: CellValue, expected: readonly string[], line: string): boolean {
     const stands = cellText(to, row.cells.get(to));
     if (stands === cellText(to, value)) return true;
-    if (!expected.some((text) => text === stands || (text !== "" && stands.startsWith(`${text} `)))) {
+    if (!expected.some((text) => text === stands || isWithUnit(stands, text))) {
       this.changed.push({
         id,
         line,
@@ -362,6 +364,9 @@ const NOT_FOUND = "not found in a round";
 const NO_KIND = { checks: [] };
 const SAME = ["Date", "Reading", "As new", "Decision", "By", "Gauge"] as const;
 const keyOf = (id: string, check: string): string => `${id.toLowerCase()}\n${check.toLowerCase()}`;
+/** Whether a cell holds a text to which only its unit came when it was written. */
+const isWithUnit = (cell: string, text: string): boolean =>
+  text !== "" && cell.startsWith(`${text} `) && namedUnit(cell.slice(text.length + 1)) !== null;
 const filled = (cell: CellValue): boolean => cell === 0 || readText(cell) !== "";
 /** How a filled line is judged: a check by its reading, what is known or taken from the register as it stands there. */
 const asListLine = (line: FilledLine): ListLine => ({ check: line.label, asNew: line.asNew, now: line.reading, found: line.found });
