@@ -34,7 +34,7 @@ export function lineComesOut(line: CheckLine, cells: Cells, situation: Situation
   }
   if (check.kind === "loss" || check.kind === "growth" || check.kind === "least" || check.kind === "gap") {
     const limit = lineLimit(line, cells, situation, twoWays);
-    return limit === null ? "" : worded(figures(limit.at, limit.unit, gauge, limit.larger), limit.larger, limit.from);
+    return limit === null ? "" : limitWords(limit, figures(limit.at, limit.unit, gauge, limit.larger));
   }
   const words = comesOutWords(check, cells, situation);
   if (check.kind === "angle" && words === `${check.name} above 0 degrees`) return "any that is visible";
@@ -76,7 +76,8 @@ export function lineLimit({ now, asNew, check }: CheckLine, cells: Cells, situat
   );
   return strictest === undefined ? null : { at: strictest.at, unit, larger, from: strictest.criterion.limit.word === "from" };
 }
-const worded = (size: string, larger: boolean, from: boolean): string =>
+/** A limit as a person reads it: above 2.1 in, 0.9 in or less. */
+export const limitWords = ({ larger, from }: LineLimit, size: string): string =>
   larger ? (from ? `${size} or more` : `above ${size}`) : from ? `${size} or less` : `below ${size}`;
 function figures(at: Exact, unit: Unit, gauge: Length | null, larger: boolean): string {
   const stepped = (to: Unit, step: Exact): string => showLength(inSteps(convert(at, unit, to), step, larger), to);

@@ -5,10 +5,10 @@ import { exact, toNumber } from "../numbers/exact";
 import { convert, showLength, type Unit } from "../numbers/lengths";
 import { readDate } from "../reading/date";
 import type { ItemResult } from "../report/model";
-import { lineLimit } from "./comes-out";
+import { limitWords, lineLimit } from "./comes-out";
 import { type HistoryRow, ROUND_HEAD, VERDICT } from "./history";
 import { linesOf } from "./lines";
-import { type RoundRequest, situated } from "./round";
+import { isTwoWays, type RoundRequest, situated } from "./round";
 import { type Reading, reachesOn, trendOf, YEAR } from "./trend";
 
 export interface PastVerdict {
@@ -64,7 +64,7 @@ export function trendsOf(
   const own = rowsOf(rows, item.id);
   const { cells, situation } = situated(item, kind, request);
   const trends = linesOf(kind).flatMap((line): CheckTrend[] => {
-    const limit = lineLimit(line, cells, situation, false);
+    const limit = lineLimit(line, cells, situation, isTwoWays(line, item));
     const larger = line.check.kind === "growth" || line.check.kind === "gap";
     const label = line.label.toLowerCase();
     const mine = own.filter(({ Check }) => Check.toLowerCase() === label || Check.toLowerCase().startsWith(`${label} (`));
@@ -81,7 +81,7 @@ export function trendsOf(
         unit,
         readings,
         perYear: trend.slope * YEAR,
-        limit: limit === null ? "" : `${limit.larger ? "above" : "below"} ${showLength(limit.at, limit.unit)}`,
+        limit: limit === null ? "" : limitWords(limit, showLength(limit.at, limit.unit)),
         reaches,
         band: trend.band(trend.to, CONFIDENCE) > 0,
         beforeDue,

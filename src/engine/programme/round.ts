@@ -127,7 +127,7 @@ function itemOf(item: ItemResult, kind: GearKind, request: RoundRequest): RoundI
   const lacking = new Set(item.verdict.lacking);
   const lines = asked.map((line): RoundLine => {
     const open = request.kind !== "missing" || lacking.has(line.now) || (line.asNew !== null && lacking.has(line.asNew));
-    return lineOf(line, open ? "check" : "taken", { item, cells, situation, gauge: request.gauge, asked });
+    return lineOf(line, open ? "check" : "taken", { item, cells, situation, gauge: request.gauge });
   });
   return {
     id: item.id,
@@ -142,16 +142,18 @@ function itemOf(item: ItemResult, kind: GearKind, request: RoundRequest): RoundI
 const isRequired = ({ check, now }: CheckLine): boolean =>
   check.required && (check.kind === "nick" ? now === check.measured : !("measured" in check) || now === check.measured);
 const recorded = (item: ItemResult, id: FieldId): boolean => readText(item.cells.get(id)) !== "" || item.cells.get(id) === 0;
+/** Whether wear of a section is measured across as well, where the stricter figure of two directions counts. */
+export const isTwoWays = ({ check }: CheckLine, item: ItemResult): boolean =>
+  check.kind === "loss" && [check.acrossMeasured, check.acrossOriginal].some((id) => id !== undefined && recorded(item, id));
 interface LineContext {
   readonly item: ItemResult;
   readonly cells: Cells;
   readonly situation: Situation;
   readonly gauge: Length | null;
-  readonly asked: readonly CheckLine[];
 }
-function lineOf(line: CheckLine, role: RoundLine["role"], { item, cells, situation, gauge, asked }: LineContext): RoundLine {
+function lineOf(line: CheckLine, role: RoundLine["role"], { item, cells, situation, gauge }: LineContext): RoundLine {
   const asNew = line.asNew === null ? "" : sizeText(cells, line.asNew) || ownOriginal(cells, line);
-  const twoWays = asked.some((other) => other.check === line.check && other.now !== line.now);
+  const twoWays = isTwoWays(line, item);
   const across = line.check.kind === "loss" && line.now === line.check.acrossMeasured;
   const bare = asNew === "" && field(line.now).type === "length" ? cells.unit(line.now) : null;
   return {

@@ -100,6 +100,20 @@ describe("the trend of an item", () => {
     const [trend] = trendsOf(rows, hook(), request);
     expect(trend).toMatchObject({ beforeDue: true, months: 4 });
   });
+  it("goes to the stricter limit where the section is worn in two directions", () => {
+    // Common practice, no source: most areas come out from 10 %, worn in two directions above 5 %: 0.9 in or less, and below 0.95 in.
+    const across = [...HEADINGS, "Section as-new across", "Section now across", "Pin as-new", "Pin now"];
+    const cells = ["S-1", "shackle", "in", null, null, "1", "0.97", null, null, "none", "yes", { serial: day("2026-06-01") }];
+    const trendWith = (more: readonly CellValue[]): string => {
+      const item = reportOn([across, [...cells, ...more, "1", "1"]], { basis: ["practice"], asOf: day("2026-07-01") })!.items[0]!;
+      const worn = (date: string, figure: string): HistoryRow =>
+        throat(date, figure, { Id: "S-1", Check: "Bow section", "As new": "1 in" });
+      const of = { headings: matchHeadings(across).matches, basis: ["practice"] as const };
+      return trendsOf([worn("2024-06-01", "0.99"), worn("2026-06-01", "0.97")], item, of)[0]!.limit;
+    };
+    expect(trendWith([null, null])).toBe("0.9 in or less");
+    expect(trendWith(["1", "0.98"])).toBe("below 0.95 in");
+  });
   it("begins anew with another as-new size, and where a size came back", () => {
     const worn = [throat("2022-06-01", "2.09"), throat("2023-06-01", "2.10")];
     const fresh = [throat("2024-06-01", "2.0"), throat("2026-06-01", "2.02")];
