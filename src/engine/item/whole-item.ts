@@ -6,20 +6,24 @@ import type { GearKind } from "../gear/kind";
 import type { Cells } from "../log/cells";
 import { showDate } from "../numbers/calendar";
 import { readDate } from "../reading/date";
+import { readRemark } from "../reading/remark";
 import { readText } from "../reading/text";
 import type { HouseLimits } from "../rules/house-limits";
 import { BASES, type BasisId } from "../rules/rule-sets";
 import { ahead, later } from "./day";
 
-/** What stands for a day though none can be read: part of one, an answer that it was done, or nothing. */
-const MAY_BE_INSPECTED =
-  /^(?!.*\b(no|not|never|due|overdue|over|missed|fail\w*|cancel\w*|postponed|pending|await\w*)\b)(.*\d.*|.*\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|spring|summer|autumn|winter)\w*\b.*|yes|y|ok|okay|done|true|passed|checked|inspected|examined|complete|completed|today|yesterday|this (week|month|round|year)|n\/?a|n\.a\.?|-+|—|–|\.+)$/i;
+/** What stands for a day though none can be read: an answer that it was done, or nothing. */
+const DONE = /^(yes|y|true|n\/?a|n\.a\.?|-+|—|–|\.+)$/i;
+/** Of harmless words, those that speak of no inspection or of one to come. */
+const NOT_DONE = /\b(no|not|never|none|nil|nothing|next|due|until)\b/i;
+/** Whether a text tells that there was an inspection, though not on which day: in words of which each is known. */
+const tellsInspection = (text: string): boolean => DONE.test(text) || (!NOT_DONE.test(text) && readRemark(text) === null);
 /** An inspection that has not been yet: the record is wrong, and nothing that rests on it holds. */
 export function dateFinding(cells: Cells, asOf: number | null): Finding | null {
   const cell = cells.value("inspected");
   const inspected = readDate(cell);
   const text = readText(cell);
-  if (inspected.kind !== "value" && text !== "" && !MAY_BE_INSPECTED.test(text))
+  if (inspected.kind !== "value" && text !== "" && !tellsInspection(text))
     return ofItem("record", "NO VERDICT", "date", {
       ...columnOf(cells, "inspected"),
       typed: text,
