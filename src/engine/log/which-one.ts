@@ -34,15 +34,15 @@ const askedBy = (heading: string, language: Language | undefined): readonly stri
   spoken(heading, language)
     .words.filter((word) => !WHOLE.has(word) && !MARKER.test(word))
     .sort();
-/**
- * Whether a second column of observations may stand in where the first is blank: it asks for the same, or each names gear of
- * its own, as in a log of hooks and shackles. "Cracked at eye" says nothing of cracks elsewhere, "Tag faded" nothing of a tag that is gone.
- */
 /** Whether the first of two columns asks for more than the second: "Cracks" for more than "Cracked at eye". */
 export function asksForMore(first: string, second: string, language?: Language): boolean {
   const [one, other] = [askedBy(first, language), askedBy(second, language)];
   return one.length > 0 && one.length < other.length && one.every((word) => other.includes(word));
 }
+/**
+ * Whether a second column of observations may stand in where the first is blank: it asks for the same, or each names gear of
+ * its own, as in a log of hooks and shackles. "Cracked at eye" says nothing of cracks elsewhere, "Tag faded" nothing of a tag that is gone.
+ */
 export function asksTheSame(first: string, second: string, language?: Language): boolean {
   const [one, other] = [askedBy(first, language), askedBy(second, language)];
   if (one.join(" ") === other.join(" ")) return true;
