@@ -21,6 +21,7 @@ describe("words in the place of the inspection's day", () => {
     "week 12 2026",
     "this month",
     "last year",
+    "last spring",
     "12 Mar 2026 by JT",
     "inspected",
     "checked 2026",

@@ -66,8 +66,9 @@ export const HARMLESS: readonly Group[] = [
       after test, after the job, after the move, after the season, after the test, after use, after washing, afternoon, am, annual
       annually, apr, april, aug, august, autumn, before inspection, before lift, before lunch, before test, before the season, biannual, christmas
       daily, date, dates, day, days, dec, december, during, earlier today, easter, end of month, every month, fall season, feb, february
-      for age, for its age, fortnight, fri, friday, hour, hours, jan, january, jul, july, jun, june, last check, last inspection
-      last month, last round, last time, last visit, last week, last year, lately, later, mar, march, may, minutes, mon, monday, month
+      for age, for its age, fortnight, fri, friday, hour, hours, jan, january, jul, july, jun, june, last autumn, last check
+      last inspection, last month, last quarter, last round, last season, last spring, last summer, last time, last visit, last week
+      last winter, last year, lately, later, mar, march, may, minutes, mon, monday, month
       monthly, months, morning, next inspection, next month, next round, next time, next visit, next week, next year, night
       not used for a while, not used lately, not used much, not used since, not used this month, not used this quarter
       not used this season, not used this year, not used yet, nov, november, now, nowadays, oct, october, often, period, periodic, pm
